@@ -2,7 +2,14 @@
 //!
 //! Nothing here reads a clock, touches a browser or does I/O: every answer is a function of the
 //! entries and of the moment asked about.
+//!
+//! The rooms, each using only those after it: [`cook`] (the log, its fold), [`forecast`],
+//! [`safety`], [`history`], [`piece`], [`quantity`].
 #![warn(missing_docs)]
 
+pub mod cook;
+pub mod forecast;
+pub mod history;
 pub mod piece;
 pub mod quantity;
+pub mod safety;

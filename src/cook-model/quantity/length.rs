@@ -4,14 +4,14 @@ use serde::{Deserialize, Serialize};
 
 use super::LengthUnit;
 
-/// Metres in an inch (exact, international inch).
-const M_PER_INCH: f64 = 0.0254;
-/// Metres in a millimetre (exact).
-const M_PER_MM: f64 = 1e-3;
+/// Millimetres in an inch (exact, international inch).
+const MM_PER_INCH: f64 = 25.4;
+/// Millimetres in a metre (exact).
+const MM_PER_M: f64 = 1e3;
 
-/// A length. Stored in metres; serialised in millimetres, which is what a person measures.
+/// A length. Stored, and serialised, in millimetres, which is what a person measures.
 #[derive(Clone, Copy, Debug, PartialEq, PartialOrd, Serialize, Deserialize)]
-#[serde(from = "f64", into = "f64")]
+#[serde(transparent)]
 pub struct Length(f64);
 
 impl Length {
@@ -20,17 +20,17 @@ impl Length {
 
     /// A length from metres.
     pub const fn from_m(metres: f64) -> Self {
-        Self(metres)
+        Self(metres * MM_PER_M)
     }
 
     /// A length from millimetres.
     pub const fn from_mm(millimetres: f64) -> Self {
-        Self(millimetres * M_PER_MM)
+        Self(millimetres)
     }
 
     /// A length from inches.
     pub const fn from_inches(inches: f64) -> Self {
-        Self(inches * M_PER_INCH)
+        Self(inches * MM_PER_INCH)
     }
 
     /// A length from the number in the person's own unit.
@@ -43,17 +43,17 @@ impl Length {
 
     /// Metres.
     pub const fn m(self) -> f64 {
-        self.0
+        self.0 / MM_PER_M
     }
 
     /// Millimetres.
     pub const fn mm(self) -> f64 {
-        self.0 / M_PER_MM
+        self.0
     }
 
     /// Inches.
     pub const fn inches(self) -> f64 {
-        self.0 / M_PER_INCH
+        self.0 / MM_PER_INCH
     }
 
     /// The number in the person's own unit.
@@ -62,20 +62,6 @@ impl Length {
             LengthUnit::Inch => self.inches(),
             LengthUnit::Millimetre => self.mm(),
         }
-    }
-}
-
-impl From<f64> for Length {
-    /// From millimetres: the serialised form.
-    fn from(millimetres: f64) -> Self {
-        Self::from_mm(millimetres)
-    }
-}
-
-impl From<Length> for f64 {
-    /// To millimetres: the serialised form.
-    fn from(length: Length) -> f64 {
-        length.mm()
     }
 }
 

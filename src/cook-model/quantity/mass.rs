@@ -5,14 +5,14 @@ use serde::{Deserialize, Serialize};
 
 use super::MassUnit;
 
-/// Kilograms in an avoirdupois ounce (exact: 0.45359237 / 16).
-const KG_PER_OUNCE: f64 = 0.028_349_523_125;
-/// Kilograms in a gram (exact).
-const KG_PER_G: f64 = 1e-3;
+/// Grams in an avoirdupois ounce (exact: 453.59237 / 16).
+const G_PER_OUNCE: f64 = 28.349_523_125;
+/// Grams in a kilogram (exact).
+const G_PER_KG: f64 = 1e3;
 
-/// A mass. Stored in kilograms; serialised in grams, which is what a kitchen scale shows.
+/// A mass. Stored, and serialised, in grams, which is what a kitchen scale shows.
 #[derive(Clone, Copy, Debug, PartialEq, PartialOrd, Serialize, Deserialize)]
-#[serde(from = "f64", into = "f64")]
+#[serde(transparent)]
 pub struct Mass(f64);
 
 impl Mass {
@@ -21,17 +21,17 @@ impl Mass {
 
     /// A mass from kilograms.
     pub const fn from_kg(kilograms: f64) -> Self {
-        Self(kilograms)
+        Self(kilograms * G_PER_KG)
     }
 
     /// A mass from grams.
     pub const fn from_g(grams: f64) -> Self {
-        Self(grams * KG_PER_G)
+        Self(grams)
     }
 
     /// A mass from ounces.
     pub const fn from_ounces(ounces: f64) -> Self {
-        Self(ounces * KG_PER_OUNCE)
+        Self(ounces * G_PER_OUNCE)
     }
 
     /// A mass from the number in the person's own unit.
@@ -44,17 +44,17 @@ impl Mass {
 
     /// Kilograms.
     pub const fn kg(self) -> f64 {
-        self.0
+        self.0 / G_PER_KG
     }
 
     /// Grams.
     pub const fn g(self) -> f64 {
-        self.0 / KG_PER_G
+        self.0
     }
 
     /// Ounces; sixteen to the pound.
     pub const fn ounces(self) -> f64 {
-        self.0 / KG_PER_OUNCE
+        self.0 / G_PER_OUNCE
     }
 
     /// The number in the person's own unit.
@@ -63,20 +63,6 @@ impl Mass {
             MassUnit::Ounce => self.ounces(),
             MassUnit::Gram => self.g(),
         }
-    }
-}
-
-impl From<f64> for Mass {
-    /// From grams: the serialised form.
-    fn from(grams: f64) -> Self {
-        Self::from_g(grams)
-    }
-}
-
-impl From<Mass> for f64 {
-    /// To grams: the serialised form.
-    fn from(mass: Mass) -> f64 {
-        mass.g()
     }
 }
 

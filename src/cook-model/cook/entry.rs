@@ -1,0 +1,165 @@
+use serde::{Deserialize, Serialize};
+
+use crate::history::{EntryId, Instrument};
+use crate::piece::{Piece, PieceId};
+use crate::quantity::{Moment, Temperature};
+use crate::safety::ProofRule;
+
+/// The version this crate writes. A higher one in a stored entry is not understood and is kept
+/// aside; a lower one is read as it was meant then.
+pub const VERSION: u16 = 1;
+
+/// One thing that happened. Never changed once written, only undone by a later entry.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct Entry {
+    /// The version of this form.
+    pub v: u16,
+    /// Its unique, ordered id.
+    pub id: EntryId,
+    /// When it happened.
+    pub happened: Moment,
+    /// When it was typed.
+    pub typed: Moment,
+    /// What happened.
+    pub what: What,
+}
+
+/// What can happen in a cook. In the stored form each has its `kind`; temperatures are in
+/// degrees Celsius, lengths in millimetres, weights in grams, spans in seconds.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[serde(tag = "kind", rename_all = "snake_case")]
+#[non_exhaustive]
+pub enum What {
+    /// The pit temperature to aim for was set.
+    PitTargetSet {
+        /// The temperature at the rack.
+        #[serde(rename = "target_c")]
+        target: Temperature,
+    },
+    /// The air where the pieces rest was told.
+    AmbientSet {
+        /// Its temperature.
+        #[serde(rename = "ambient_c")]
+        ambient: Temperature,
+    },
+    /// The time to eat was set, or taken back.
+    DinnerSet {
+        /// When people eat.
+        at: Option<Moment>,
+    },
+    /// The pull temperature was set for one piece, or for all that have none of their own.
+    PullTargetSet {
+        /// Which piece; none means all.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        piece: Option<PieceId>,
+        /// The temperature at which to pull.
+        #[serde(rename = "target_c")]
+        target: Temperature,
+    },
+    /// The rule by which readings prove a piece was chosen.
+    ProofRuleSet {
+        /// The rule.
+        rule: ProofRule,
+    },
+    /// A piece was set out, or its facts were typed again.
+    PieceSetOut {
+        /// Its number.
+        piece: PieceId,
+        /// What is known of it.
+        facts: Piece,
+        /// The cook's own name for it, where a number is not enough.
+        #[serde(default, skip_serializing_if = "String::is_empty")]
+        name: String,
+    },
+    /// A piece set out by mistake was taken away before it went on.
+    PieceTakenAway {
+        /// Which piece.
+        piece: PieceId,
+    },
+    /// A piece went on the pit, for the first time or again.
+    PutOn {
+        /// Which piece.
+        piece: PieceId,
+    },
+    /// The pit thermometer was read.
+    PitRead {
+        /// What it showed.
+        #[serde(rename = "temperature_c")]
+        temperature: Temperature,
+    },
+    /// A core temperature was read.
+    CoreRead {
+        /// Of which piece.
+        piece: PieceId,
+        /// What the thermometer showed: the lowest of the places tried.
+        #[serde(rename = "temperature_c")]
+        temperature: Temperature,
+        /// Which thermometer.
+        instrument: Instrument,
+        /// In how many places of the thickest part it was tried.
+        places: u8,
+    },
+    /// A second place of the same piece was tried and showed no lower than the reading named.
+    SecondPlaceTried {
+        /// The reading.
+        reading: EntryId,
+    },
+    /// The cook was asked about a surprising reading and said that it is right.
+    ReadingVouched {
+        /// The reading.
+        reading: EntryId,
+    },
+    /// The leave-in was put into a piece, or re-seated in it.
+    LeaveInSeated {
+        /// Which piece.
+        piece: PieceId,
+    },
+    /// The lid was opened.
+    LidOpened {
+        /// For how long.
+        seconds: u32,
+    },
+    /// A piece came off the pit.
+    Pulled {
+        /// Which piece.
+        piece: PieceId,
+    },
+    /// A resting piece was covered with loose foil.
+    Covered {
+        /// Which piece.
+        piece: PieceId,
+    },
+    /// A piece was served, or portioned and bagged: it is no longer watched.
+    Packed {
+        /// Which piece.
+        piece: PieceId,
+    },
+    /// The cook wrote something down.
+    Noted {
+        /// In their own words.
+        text: String,
+    },
+    /// An earlier entry was undone. Undoing an undoing brings the entry back.
+    Undone {
+        /// Which entry.
+        entry: EntryId,
+    },
+}
+
+impl What {
+    /// The piece it is about, if it is about one.
+    pub fn piece(&self) -> Option<PieceId> {
+        match self {
+            Self::PullTargetSet { piece, .. } => *piece,
+            Self::PieceSetOut { piece, .. }
+            | Self::PieceTakenAway { piece }
+            | Self::PutOn { piece }
+            | Self::CoreRead { piece, .. }
+            | Self::LeaveInSeated { piece }
+            | Self::Pulled { piece }
+            | Self::Covered { piece }
+            | Self::Packed { piece } => Some(*piece),
+            _ => None,
+        }
+    }
+}

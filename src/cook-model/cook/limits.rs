@@ -1,0 +1,51 @@
+//! What a value can be. The screens say these limits when a typed value is outside them, and the
+//! fold ignores entries beyond them, whoever wrote them.
+
+use core::ops::RangeInclusive;
+
+use super::Problem;
+use crate::piece::Piece;
+use crate::quantity::{Length, Mass, Temperature};
+
+/// A core reading: from just frozen to boiling water.
+pub const CORE: RangeInclusive<Temperature> =
+    Temperature::from_f(28.0)..=Temperature::from_f(215.0);
+/// A pit reading: from a cold morning to a fire out of hand.
+pub const PIT: RangeInclusive<Temperature> = Temperature::from_f(0.0)..=Temperature::from_f(700.0);
+/// A pit temperature to aim for.
+pub const PIT_TARGET: RangeInclusive<Temperature> =
+    Temperature::from_f(180.0)..=Temperature::from_f(450.0);
+/// A pull temperature. Below 140 F a piece would come off in the middle of the danger zone.
+pub const PULL_TARGET: RangeInclusive<Temperature> =
+    Temperature::from_f(140.0)..=Temperature::from_f(185.0);
+/// The air where the pieces rest.
+pub const AMBIENT: RangeInclusive<Temperature> =
+    Temperature::from_f(-40.0)..=Temperature::from_f(130.0);
+/// A piece as it goes on: not frozen, not cooked already.
+pub const START: RangeInclusive<Temperature> =
+    Temperature::from_f(32.0)..=Temperature::from_f(90.0);
+/// A boneless breast.
+pub const WEIGHT: RangeInclusive<Mass> = Mass::from_g(50.0)..=Mass::from_g(1000.0);
+/// The thickest part of a boneless breast.
+pub const THICKEST: RangeInclusive<Length> = Length::from_mm(8.0)..=Length::from_mm(90.0);
+
+/// The value, if it lies within the limits.
+///
+/// # Errors
+/// [`Problem::ImpossibleValue`] if it does not, or is not a number.
+pub fn check<T: PartialOrd>(value: T, limits: &RangeInclusive<T>) -> Result<T, Problem> {
+    if limits.contains(&value) { Ok(value) } else { Err(Problem::ImpossibleValue) }
+}
+
+/// Checks each fact of a piece.
+///
+/// # Errors
+/// [`Problem::ImpossibleValue`] if one is outside its limits.
+pub fn check_piece(piece: &Piece) -> Result<(), Problem> {
+    check(piece.weight, &WEIGHT)?;
+    check(piece.start, &START)?;
+    if let Some(thickest) = piece.thickest {
+        check(thickest, &THICKEST)?;
+    }
+    Ok(())
+}

@@ -1,0 +1,18 @@
+//! A cook as a log of entries, the state that the log adds up to, and what to do next.
+
+mod entry;
+pub mod limits;
+mod log;
+mod problem;
+mod settings;
+mod stage;
+mod state;
+mod undo;
+
+pub use crate::history::{DeviceId, EntryId};
+pub use entry::{Entry, VERSION, What};
+pub use log::{Log, SetAside};
+pub use problem::{Ignored, Problem};
+pub use settings::Settings;
+pub use stage::Stage;
+pub use state::{CookState, PieceState, fold};

@@ -1,0 +1,30 @@
+use crate::quantity::{Moment, Temperature};
+use crate::safety::ProofRule;
+
+/// What the cook decided for the whole cook.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Settings {
+    /// The pit temperature to aim for.
+    pub pit_target: Temperature,
+    /// The air where the pieces rest.
+    pub ambient: Temperature,
+    /// When people eat, if that was said.
+    pub dinner: Option<Moment>,
+    /// The pull temperature of pieces that have none of their own.
+    pub pull_target: Temperature,
+    /// How readings prove a piece.
+    pub proof_rule: ProofRule,
+}
+
+impl Default for Settings {
+    /// A 250 F pit, a mild day, and pulling at 160 F (common practice, no source).
+    fn default() -> Self {
+        Self {
+            pit_target: Temperature::from_f(250.0),
+            ambient: Temperature::from_f(70.0),
+            dinner: None,
+            pull_target: Temperature::from_f(160.0),
+            proof_rule: ProofRule::default(),
+        }
+    }
+}

@@ -1,0 +1,142 @@
+//! The plain facts of a cook that the log adds up to: what was done to each piece and to the pit,
+//! and what was read, in order of time. The forecast, the safety rules and the plan start from
+//! these, and know nothing of entries or undo.
+
+use serde::{Deserialize, Serialize};
+
+use crate::piece::{Piece, PieceId};
+use crate::quantity::{Moment, Span, Temperature};
+
+/// Names the phone that wrote an entry, so that two phones' logs of one cook can be merged.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
+#[serde(transparent)]
+pub struct DeviceId(pub u32);
+
+/// Names an entry. Ids are unique, and ordered as the entries were written: a count one higher
+/// than any the device had seen (Lamport, 1978), the device deciding between equals.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
+pub struct EntryId {
+    /// One more than the highest count seen before.
+    pub count: u64,
+    /// Who wrote it.
+    pub device: DeviceId,
+}
+
+/// The thermometer a core temperature was read with.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Instrument {
+    /// Poked in for the reading; the lowest of the places tried counts.
+    InstantRead,
+    /// Left in the piece, so its depth stays the same until it is re-seated.
+    LeaveIn,
+}
+
+/// One core temperature typed by the cook.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct CoreReading {
+    /// The entry that holds it.
+    pub entry: EntryId,
+    /// When the thermometer showed it.
+    pub at: Moment,
+    /// What the thermometer showed, with the offset found for the instrument already applied.
+    pub temperature: Temperature,
+    /// Which thermometer.
+    pub instrument: Instrument,
+    /// In how many places of the thickest part it was tried; the lowest was typed.
+    pub places: u8,
+    /// The cook was asked about a surprising value and said that it is right.
+    pub vouched: bool,
+}
+
+/// One spell of a piece on the pit.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Spell {
+    /// When it went on.
+    pub on: Moment,
+    /// When it came off, if it has.
+    pub off: Option<Moment>,
+    /// When it was covered with loose foil after coming off, if it was.
+    pub covered: Option<Moment>,
+}
+
+/// What has happened to one piece.
+#[derive(Clone, Debug, PartialEq)]
+pub struct PieceHistory {
+    /// Which piece.
+    pub id: PieceId,
+    /// What is known of it raw.
+    pub piece: Piece,
+    /// The temperature at which the cook means to pull it.
+    pub pull_at: Temperature,
+    /// Its spells on the pit, in order; none while it is raw, more than one if it was put back.
+    pub spells: Vec<Spell>,
+    /// The core temperatures read, in order of time.
+    pub readings: Vec<CoreReading>,
+    /// When the leave-in was put into this piece, or re-seated in it; each begins a new placement.
+    pub placements: Vec<Moment>,
+}
+
+impl PieceHistory {
+    /// When it first went on.
+    pub fn on(&self) -> Option<Moment> {
+        self.spells.first().map(|spell| spell.on)
+    }
+
+    /// When it last came off, unless it is on the pit or was never on.
+    pub fn off(&self) -> Option<Moment> {
+        self.spells.last().and_then(|spell| spell.off)
+    }
+
+    /// Whether it is on the pit.
+    pub fn is_on(&self) -> bool {
+        self.spells.last().is_some_and(|spell| spell.off.is_none())
+    }
+}
+
+/// One pit temperature typed by the cook.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct PitReading {
+    /// When the pit thermometer showed it.
+    pub at: Moment,
+    /// What it showed.
+    pub temperature: Temperature,
+}
+
+/// One opening of the lid.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct LidOpening {
+    /// When it was opened.
+    pub at: Moment,
+    /// For how long.
+    pub lasted: Span,
+}
+
+/// What has happened to the pit.
+#[derive(Clone, Debug, PartialEq)]
+pub struct PitHistory {
+    /// The pit temperature the cook aims for, and expects where nothing was read.
+    pub target: Temperature,
+    /// The pit temperatures read, in order of time.
+    pub readings: Vec<PitReading>,
+    /// The lid openings told, in order of time.
+    pub lid: Vec<LidOpening>,
+    /// The air where the pieces rest.
+    pub ambient: Temperature,
+}
+
+/// What has happened in one cook.
+#[derive(Clone, Debug, PartialEq)]
+pub struct History {
+    /// Each piece, by its number.
+    pub pieces: Vec<PieceHistory>,
+    /// The pit.
+    pub pit: PitHistory,
+}
+
+impl History {
+    /// The history of one piece, if it was set out.
+    pub fn piece(&self, id: PieceId) -> Option<&PieceHistory> {
+        self.pieces.iter().find(|piece| piece.id == id)
+    }
+}

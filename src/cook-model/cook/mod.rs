@@ -1,5 +1,6 @@
 //! A cook as a log of entries, the state that the log adds up to, and what to do next.
 
+mod advice;
 mod entry;
 pub mod limits;
 mod log;
@@ -10,6 +11,7 @@ mod state;
 mod undo;
 
 pub use crate::history::{DeviceId, EntryId};
+pub use advice::{Action, Step, next_step, steps};
 pub use entry::{Entry, VERSION, What};
 pub use log::{Log, SetAside};
 pub use problem::{Ignored, Problem};

@@ -1,0 +1,190 @@
+//! What to do next, and when.
+
+use serde::Serialize;
+
+use super::{CookState, PieceState, Stage};
+use crate::forecast::{Forecast, PieceForecast};
+use crate::history::{CoreReading, EntryId, Instrument, PieceHistory};
+use crate::piece::PieceId;
+use crate::quantity::{Moment, Span, minutes};
+use crate::safety::ProofRule;
+
+/// Checks due this close together are worth one opening of the lid.
+const ONE_OPENING: Span = Span::minutes(4);
+/// A piece is not worth poking again sooner than this after it was read.
+const BETWEEN_CHECKS: Span = Span::minutes(3);
+/// A pit not read for this long is worth a look (common practice, no source).
+const PIT_READING_STALE: Span = Span::minutes(30);
+/// A leave-in more likely than this to be off the coldest spot is worth re-seating.
+const RESEAT_ABOVE: f64 = 0.5;
+/// After the forecast peak, and a little longer, no reading will be higher.
+const AFTER_PEAK: Span = Span::minutes(3);
+
+/// Something to do. The order of the kinds is the order of urgency among steps already due.
+#[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize)]
+#[serde(tag = "do", rename_all = "snake_case")]
+pub enum Action {
+    /// Take off the pieces whose readings have reached their pull temperature.
+    Pull,
+    /// Read the core of these pieces, in this order, in one opening of the lid.
+    Check,
+    /// Lay loose foil over what has come off.
+    Cover,
+    /// The reading named satisfies the rule in one place: try a second one.
+    TrySecondPlace {
+        /// The reading.
+        reading: EntryId,
+    },
+    /// Read a resting piece near its peak, in two places, to prove it.
+    Prove,
+    /// The peak has passed and no reading proves the piece: it must go back on the pit.
+    PutBack,
+    /// The leave-in is probably not in the coldest spot: re-seat it.
+    Reseat,
+    /// Read the pit thermometer.
+    ReadPit,
+    /// Put the pieces on.
+    PutOn,
+    /// Set out the pieces.
+    SetOut,
+    /// Serve them, or portion and bag them.
+    Pack,
+}
+
+/// One thing to do, to which pieces, and when.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Step {
+    /// What to do.
+    pub action: Action,
+    /// To which pieces; none where it is about the pit or the whole cook.
+    pub pieces: Vec<PieceId>,
+    /// When; a moment already past means now.
+    pub due: Moment,
+}
+
+/// The one next thing to do. None once every piece is packed.
+pub fn next_step(state: &CookState, forecast: &Forecast, now: Moment) -> Option<Step> {
+    steps(state, forecast, now).into_iter().next()
+}
+
+/// Everything there is to do: first what is due, most urgent first, then what comes later.
+pub fn steps(state: &CookState, forecast: &Forecast, now: Moment) -> Vec<Step> {
+    let each = || {
+        state.each_piece().filter_map(|(standing, history)| {
+            let forecast = forecast.piece(history.id)?;
+            Some(View { standing, history, forecast, now })
+        })
+    };
+    let mut steps: Vec<Step> = gather(each().filter_map(|view| view.step(state)));
+    steps.extend(pit_step(state, now));
+    if state.pieces.is_empty() {
+        steps.push(Step { action: Action::SetOut, pieces: Vec::new(), due: now });
+    }
+    steps.sort_by(|a, b| {
+        let later = |step: &Step| (step.due > now).then_some(step.due);
+        (later(a), &a.action, a.due).cmp(&(later(b), &b.action, b.due))
+    });
+    steps
+}
+
+/// A look at the pit, when something is on it and it was not read for a while.
+fn pit_step(state: &CookState, now: Moment) -> Option<Step> {
+    let first_on =
+        state.history.pieces.iter().filter(|p| p.is_on()).filter_map(PieceHistory::on).min()?;
+    let last =
+        state.history.pit.readings.last().map_or(first_on, |reading| reading.at.max(first_on));
+    let due = last + PIT_READING_STALE;
+    (due <= now).then_some(Step { action: Action::ReadPit, pieces: Vec::new(), due })
+}
+
+/// Joins the same thing to do with several pieces into one step where that saves a trip: checks
+/// by one opening of the lid, everything else that is due now.
+fn gather(singles: impl Iterator<Item = Step>) -> Vec<Step> {
+    let mut singles: Vec<Step> = singles.collect();
+    singles.sort_by_key(|step| step.due);
+    let mut joined: Vec<Step> = Vec::new();
+    for step in singles {
+        let together = joined
+            .iter_mut()
+            .find(|earlier| earlier.action == step.action && step.due - earlier.due <= ONE_OPENING);
+        match together {
+            Some(earlier) => earlier.pieces.extend(step.pieces),
+            None => joined.push(step),
+        }
+    }
+    joined
+}
+
+/// One piece as seen at one moment.
+struct View<'a> {
+    standing: &'a PieceState,
+    history: &'a PieceHistory,
+    forecast: &'a PieceForecast,
+    now: Moment,
+}
+
+impl View<'_> {
+    /// The next thing to do with this piece.
+    fn step(&self, state: &CookState) -> Option<Step> {
+        let rule = state.settings.proof_rule;
+        let (action, due) = match self.standing.stage {
+            Stage::Raw => (Action::PutOn, self.now),
+            Stage::On => self.on_the_pit()?,
+            Stage::Resting => self.resting(rule)?,
+            Stage::Proved => (Action::Pack, self.now),
+            Stage::Packed => return None,
+        };
+        Some(Step { action, pieces: vec![self.history.id], due })
+    }
+
+    fn on_the_pit(&self) -> Option<(Action, Moment)> {
+        let misplaced = self.misplaced();
+        let done = self.this_spell().find(|reading| {
+            reading.temperature >= self.history.pull_at
+                && !(misplaced && reading.instrument == Instrument::LeaveIn)
+        });
+        if let Some(reading) = done {
+            return Some((Action::Pull, reading.at));
+        }
+        if misplaced {
+            return Some((Action::Reseat, self.now));
+        }
+        let opening = self.forecast.pull?.low;
+        let poked = self
+            .this_spell()
+            .filter(|reading| reading.instrument == Instrument::InstantRead)
+            .map(|reading| reading.at + BETWEEN_CHECKS)
+            .last();
+        Some((Action::Check, poked.map_or(opening, |soonest| opening.max(soonest))))
+    }
+
+    fn resting(&self, rule: ProofRule) -> Option<(Action, Moment)> {
+        let spell = self.history.spells.last()?;
+        let off = spell.off?;
+        if spell.covered.is_none() {
+            return Some((Action::Cover, off));
+        }
+        let enough = |reading: &&CoreReading| reading.temperature >= rule.instant();
+        if let Some(reading) = self.this_spell().filter(enough).last() {
+            return Some((Action::TrySecondPlace { reading: reading.entry }, reading.at));
+        }
+        let peak = self.forecast.peak?.at;
+        let read_after_peak = self.this_spell().any(|reading| reading.at >= peak);
+        if read_after_peak && self.now >= peak + AFTER_PEAK {
+            return Some((Action::PutBack, peak + AFTER_PEAK));
+        }
+        let just_read = self.this_spell().filter(|reading| reading.at >= off).last();
+        let due = just_read.map_or(peak, |reading| peak.max(reading.at + minutes(1.0)));
+        Some((Action::Prove, due))
+    }
+
+    /// The readings since it last went on.
+    fn this_spell(&self) -> impl Iterator<Item = &CoreReading> {
+        let since = self.history.spells.last().map(|spell| spell.on);
+        self.history.readings.iter().filter(move |reading| Some(reading.at) >= since)
+    }
+
+    fn misplaced(&self) -> bool {
+        self.forecast.seating.is_some_and(|seating| seating.misplaced.value() > RESEAT_ABOVE)
+    }
+}

@@ -1,0 +1,150 @@
+//! What the cook is told to do, from the states of a cook.
+#![allow(clippy::unwrap_used, reason = "in a test a failed unwrap is a failed test")]
+
+use chrono::{DateTime, Utc};
+use cook_model::cook::{Action, CookState, DeviceId, Log, What, fold, next_step, steps};
+use cook_model::forecast::{Band, Forecast, Peak, PieceForecast, Probability, Seating};
+use cook_model::history::Instrument;
+use cook_model::piece::{Piece, PieceId, Shape};
+use cook_model::quantity::{Length, Mass, Moment, Temperature, minutes};
+
+fn at(minute: f64) -> Moment {
+    DateTime::<Utc>::from_timestamp(1_780_000_000, 0).unwrap() + minutes(minute)
+}
+
+fn state_of(whats: &[(f64, What)]) -> CookState {
+    let mut log = Log::default();
+    for (minute, what) in whats {
+        log.insert(log.next(DeviceId(1), at(*minute), at(*minute), what.clone()));
+    }
+    fold(&log)
+}
+
+fn set_out(piece: u32) -> (f64, What) {
+    let facts = Piece {
+        weight: Mass::from_g(230.0),
+        thickest: None,
+        shape: Shape::Natural,
+        start: Temperature::from_f(38.0),
+    };
+    (-5.0, What::PieceSetOut { piece: PieceId(piece), facts, name: String::new() })
+}
+
+fn on(piece: u32) -> (f64, What) {
+    (0.0, What::PutOn { piece: PieceId(piece) })
+}
+
+fn read(minute: f64, piece: u32, fahrenheit: f64, instrument: Instrument) -> (f64, What) {
+    let temperature = Temperature::from_f(fahrenheit);
+    (minute, What::CoreRead { piece: PieceId(piece), temperature, instrument, places: 1 })
+}
+
+fn steady(value: f64) -> Band<Temperature> {
+    let t = Temperature::from_f(value);
+    Band { low: t, middle: t, high: t }
+}
+
+/// A forecast that each piece may be done from its minute on, and peaks ten minutes later.
+fn forecast(now: f64, pulls: &[(u32, f64)]) -> Forecast {
+    let pieces = pulls.iter().map(|&(piece, minute)| PieceForecast {
+        piece: PieceId(piece),
+        core: steady(150.0),
+        pull: Some(Band { low: at(minute), middle: at(minute + 4.0), high: at(minute + 9.0) }),
+        ready: Probability::new(0.1),
+        peak: Some(Peak { at: at(minute + 14.0), temperature: steady(164.0) }),
+        seating: None,
+        curve: Vec::new(),
+    });
+    let order = pulls.iter().map(|&(piece, _)| PieceId(piece)).collect();
+    Forecast { at: at(now), pieces: pieces.collect(), order }
+}
+
+#[test]
+fn an_empty_cook_is_set_out_first() {
+    let step = next_step(&state_of(&[]), &forecast(0.0, &[]), at(0.0)).unwrap();
+    assert_eq!(step.action, Action::SetOut);
+}
+
+#[test]
+fn pieces_due_close_together_are_checked_in_one_opening() {
+    let state = state_of(&[set_out(1), set_out(2), set_out(3), on(1), on(2), on(3)]);
+    let forecast = forecast(10.0, &[(1, 50.0), (2, 53.0), (3, 58.0)]);
+    let checks: Vec<(Vec<PieceId>, Moment)> = steps(&state, &forecast, at(10.0))
+        .into_iter()
+        .filter(|step| step.action == Action::Check)
+        .map(|step| (step.pieces, step.due))
+        .collect();
+    assert_eq!(checks, [(vec![PieceId(1), PieceId(2)], at(50.0)), (vec![PieceId(3)], at(58.0))]);
+}
+
+#[test]
+fn a_reading_at_the_pull_temperature_means_pull_and_comes_before_a_check() {
+    let state = state_of(&[
+        set_out(1),
+        set_out(2),
+        on(1),
+        on(2),
+        read(50.0, 2, 160.0, Instrument::InstantRead),
+    ]);
+    let step = next_step(&state, &forecast(51.0, &[(1, 45.0), (2, 45.0)]), at(51.0)).unwrap();
+    assert_eq!((step.action, step.pieces), (Action::Pull, vec![PieceId(2)]));
+}
+
+#[test]
+fn no_forecast_alone_ever_means_pull() {
+    let state = state_of(&[set_out(1), on(1)]);
+    let mut late = forecast(200.0, &[(1, 50.0)]);
+    late.pieces[0].ready = Probability::new(1.0);
+    late.pieces[0].core = steady(190.0);
+    let actions: Vec<Action> =
+        steps(&state, &late, at(200.0)).into_iter().map(|step| step.action).collect();
+    assert!(!actions.contains(&Action::Pull), "{actions:?}");
+    assert_eq!(actions[0], Action::Check);
+}
+
+#[test]
+fn a_misplaced_leave_in_means_reseat_not_pull() {
+    let state = state_of(&[set_out(1), on(1), read(40.0, 1, 160.0, Instrument::LeaveIn)]);
+    let mut doubtful = forecast(41.0, &[(1, 60.0)]);
+    doubtful.pieces[0].seating =
+        Some(Seating { misplaced: Probability::new(0.9), off_by: Length::from_mm(9.0) });
+    let actions: Vec<Action> =
+        steps(&state, &doubtful, at(41.0)).into_iter().map(|step| step.action).collect();
+    assert_eq!(actions[0], Action::Reseat);
+    assert!(!actions.contains(&Action::Pull), "{actions:?}");
+}
+
+#[test]
+fn after_the_pull_it_is_covered_read_at_the_peak_and_put_back_if_that_proves_nothing() {
+    let pulled = |minute| (minute, What::Pulled { piece: PieceId(1) });
+    let mut whats =
+        vec![set_out(1), on(1), read(54.0, 1, 160.0, Instrument::InstantRead), pulled(55.0)];
+    let rest = forecast(55.0, &[(1, 50.0)]); // the peak is at minute 64
+    let next = |whats: &[(f64, What)], now: f64| {
+        let step = next_step(&state_of(whats), &rest, at(now)).unwrap();
+        (step.action, step.due)
+    };
+    assert_eq!(next(&whats, 56.0), (Action::Cover, at(55.0)));
+    whats.push((56.0, What::Covered { piece: PieceId(1) }));
+    assert_eq!(next(&whats, 57.0), (Action::Prove, at(64.0)));
+    whats.push(read(64.5, 1, 163.0, Instrument::InstantRead));
+    assert_eq!(next(&whats, 68.0).0, Action::PutBack);
+    let mut proved = whats.clone();
+    proved.pop();
+    proved.push(read(64.5, 1, 165.0, Instrument::InstantRead));
+    assert!(matches!(next(&proved, 65.0).0, Action::TrySecondPlace { .. }));
+}
+
+#[test]
+fn a_pit_left_unread_is_worth_a_look_but_not_before_a_pull() {
+    let mut whats = vec![set_out(1), on(1)];
+    assert_eq!(
+        next_step(&state_of(&whats), &forecast(35.0, &[(1, 50.0)]), at(35.0)).unwrap().action,
+        Action::ReadPit
+    );
+    whats.push(read(36.0, 1, 160.0, Instrument::InstantRead));
+    assert_eq!(
+        next_step(&state_of(&whats), &forecast(37.0, &[(1, 50.0)]), at(37.0)).unwrap().action,
+        Action::Pull
+    );
+}

@@ -5,7 +5,7 @@
 use serde::{Deserialize, Serialize};
 
 use crate::piece::{Piece, PieceId};
-use crate::quantity::{Moment, Span, Temperature};
+use crate::quantity::{Moment, Span, Temperature, TemperatureDifference};
 
 /// Names the phone that wrote an entry, so that two phones' logs of one cook can be merged.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
@@ -125,6 +125,32 @@ pub struct PitHistory {
     pub ambient: Temperature,
 }
 
+/// How far each thermometer may be off, either way: the figure its maker gives.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
+pub struct Tolerances {
+    /// The instant-read.
+    #[serde(rename = "instant_read_c")]
+    pub instant_read: TemperatureDifference,
+    /// The leave-in.
+    #[serde(rename = "leave_in_c")]
+    pub leave_in: TemperatureDifference,
+    /// The pit thermometer.
+    #[serde(rename = "pit_c")]
+    pub pit: TemperatureDifference,
+}
+
+impl Default for Tolerances {
+    /// The worst a food business may use: 2 F for food, 3 F for air (FDA Food Code 2022, 4-203.11
+    /// and 4-203.12; from memory).
+    fn default() -> Self {
+        Self {
+            instant_read: TemperatureDifference::from_f(2.0),
+            leave_in: TemperatureDifference::from_f(2.0),
+            pit: TemperatureDifference::from_f(3.0),
+        }
+    }
+}
+
 /// What has happened in one cook.
 #[derive(Clone, Debug, PartialEq)]
 pub struct History {
@@ -132,6 +158,11 @@ pub struct History {
     pub pieces: Vec<PieceHistory>,
     /// The pit.
     pub pit: PitHistory,
+    /// How far the thermometers may be off.
+    pub tolerances: Tolerances,
+    /// The chance, in percent, that the cook accepts of finding a piece past its pull temperature
+    /// at a check.
+    pub check_risk_percent: u8,
 }
 
 impl History {

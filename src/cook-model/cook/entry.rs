@@ -1,6 +1,6 @@
 use serde::{Deserialize, Serialize};
 
-use crate::history::{EntryId, Instrument};
+use crate::history::{EntryId, Instrument, Tolerances};
 use crate::piece::{Piece, PieceId};
 use crate::quantity::{Moment, Temperature};
 use crate::safety::ProofRule;
@@ -60,6 +60,16 @@ pub enum What {
     ProofRuleSet {
         /// The rule.
         rule: ProofRule,
+    },
+    /// The thermometers' tolerances were told.
+    TolerancesSet {
+        /// Each one's.
+        tolerances: Tolerances,
+    },
+    /// The chance that a piece may be past its pull temperature at a check was chosen.
+    CheckRiskSet {
+        /// In percent.
+        percent: u8,
     },
     /// A piece was set out, or its facts were typed again.
     PieceSetOut {

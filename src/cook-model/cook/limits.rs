@@ -4,8 +4,9 @@
 use core::ops::RangeInclusive;
 
 use super::Problem;
+use crate::history::Tolerances;
 use crate::piece::Piece;
-use crate::quantity::{Length, Mass, Temperature};
+use crate::quantity::{Length, Mass, Temperature, TemperatureDifference};
 
 /// A core reading: from just frozen to boiling water.
 pub const CORE: RangeInclusive<Temperature> =
@@ -28,6 +29,11 @@ pub const START: RangeInclusive<Temperature> =
 pub const WEIGHT: RangeInclusive<Mass> = Mass::from_g(50.0)..=Mass::from_g(1000.0);
 /// The thickest part of a boneless breast.
 pub const THICKEST: RangeInclusive<Length> = Length::from_mm(8.0)..=Length::from_mm(90.0);
+/// A thermometer's tolerance: from better than any sold to useless.
+pub const TOLERANCE: RangeInclusive<TemperatureDifference> =
+    TemperatureDifference::from_f(0.1)..=TemperatureDifference::from_f(30.0);
+/// The chance, in percent, that a piece may be past its pull temperature at a check.
+pub const CHECK_RISK: RangeInclusive<u8> = 1..=50;
 
 /// The value, if it lies within the limits.
 ///
@@ -47,5 +53,16 @@ pub fn check_piece(piece: &Piece) -> Result<(), Problem> {
     if let Some(thickest) = piece.thickest {
         check(thickest, &THICKEST)?;
     }
+    Ok(())
+}
+
+/// Checks the tolerance of each thermometer.
+///
+/// # Errors
+/// [`Problem::ImpossibleValue`] if one is outside its limits.
+pub fn check_tolerances(tolerances: &Tolerances) -> Result<(), Problem> {
+    check(tolerances.instant_read, &TOLERANCE)?;
+    check(tolerances.leave_in, &TOLERANCE)?;
+    check(tolerances.pit, &TOLERANCE)?;
     Ok(())
 }

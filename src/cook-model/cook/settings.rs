@@ -1,3 +1,4 @@
+use crate::history::Tolerances;
 use crate::quantity::{Moment, Temperature};
 use crate::safety::ProofRule;
 
@@ -14,6 +15,10 @@ pub struct Settings {
     pub pull_target: Temperature,
     /// How readings prove a piece.
     pub proof_rule: ProofRule,
+    /// How far the thermometers may be off.
+    pub tolerances: Tolerances,
+    /// The chance, in percent, that a piece may be past its pull temperature at a check.
+    pub check_risk_percent: u8,
 }
 
 impl Default for Settings {
@@ -25,6 +30,8 @@ impl Default for Settings {
             dinner: None,
             pull_target: Temperature::from_f(160.0),
             proof_rule: ProofRule::default(),
+            tolerances: Tolerances::default(),
+            check_risk_percent: 10,
         }
     }
 }

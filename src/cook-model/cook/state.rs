@@ -143,6 +143,13 @@ impl Folding {
                 }
             }
             What::ProofRuleSet { rule } => self.settings.proof_rule = *rule,
+            What::TolerancesSet { tolerances } => {
+                limits::check_tolerances(tolerances)?;
+                self.settings.tolerances = *tolerances;
+            }
+            What::CheckRiskSet { percent } => {
+                self.settings.check_risk_percent = limits::check(*percent, &limits::CHECK_RISK)?;
+            }
             What::PieceSetOut { piece, facts, name } => {
                 limits::check_piece(facts)?;
                 self.set_out(*piece, *facts, name);
@@ -279,11 +286,12 @@ impl Folding {
             lid: self.lid,
             ambient: settings.ambient,
         };
-        CookState {
-            settings,
-            history: History { pieces: histories, pit },
-            pieces,
-            ignored: self.ignored,
-        }
+        let history = History {
+            pieces: histories,
+            pit,
+            tolerances: settings.tolerances,
+            check_risk_percent: settings.check_risk_percent,
+        };
+        CookState { settings, history, pieces, ignored: self.ignored }
     }
 }

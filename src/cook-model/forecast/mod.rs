@@ -2,4 +2,6 @@
 
 mod outcome;
 
-pub use outcome::{Band, Forecast, Peak, PieceForecast, Probability, Seating};
+pub use outcome::{
+    Band, Check, Forecast, PAST_BY, Peak, PieceForecast, Probability, Seating, Surprise,
+};

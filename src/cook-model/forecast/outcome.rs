@@ -1,7 +1,8 @@
 use serde::Serialize;
 
+use crate::history::EntryId;
 use crate::piece::PieceId;
-use crate::quantity::{Length, Moment, Temperature};
+use crate::quantity::{Length, Moment, Temperature, TemperatureDifference};
 
 /// The central 80 % of what is likely: one chance in ten below it, one in ten above.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize)]
@@ -13,6 +14,10 @@ pub struct Band<T> {
     /// One chance in ten lies above.
     pub high: T,
 }
+
+/// A piece this far above its pull temperature counts as past it: the usual span between pulling
+/// at 160 F and the 165 F of the rule (common practice, no source).
+pub const PAST_BY: TemperatureDifference = TemperatureDifference::from_f(5.0);
 
 /// A probability, from 0 to 1.
 #[derive(Clone, Copy, Debug, PartialEq, PartialOrd, Serialize)]
@@ -62,12 +67,39 @@ pub struct PieceForecast {
     pub pull: Option<Band<Moment>>,
     /// The chance that it is at its pull temperature now.
     pub ready: Probability,
+    /// The latest moment for the next check: until then the chance that it is past its pull
+    /// temperature (by more than the allowance, see [`PAST_BY`]) stays within the cook's limit.
+    pub check_by: Option<Moment>,
     /// The peak after the pull, taken at the middle of its window; after the pull, of this rest.
     pub peak: Option<Peak>,
     /// What is known of the leave-in's seat, if one is in this piece and was read.
     pub seating: Option<Seating>,
     /// The core over time, from when it went on to the end of its rest: moments and bands.
     pub curve: Vec<(Moment, Band<Temperature>)>,
+}
+
+/// A reading that does not fit what is otherwise known, and about which the cook is to be asked.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+pub struct Surprise {
+    /// The piece.
+    pub piece: PieceId,
+    /// The entry that holds the reading.
+    pub entry: EntryId,
+    /// What was read.
+    pub read: Temperature,
+    /// What this thermometer would have shown at that moment, by all other readings.
+    pub expected: Band<Temperature>,
+    /// The chance that it is a slip: mistyped, of another piece, or not in the meat.
+    pub slip: Probability,
+}
+
+/// One opening of the lid to come, and the pieces to read at it.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Check {
+    /// When to open.
+    pub at: Moment,
+    /// The pieces to read, the one due first at the front.
+    pub pieces: Vec<PieceId>,
 }
 
 /// What is likely to happen, as seen at one moment.
@@ -79,6 +111,13 @@ pub struct Forecast {
     pub pieces: Vec<PieceForecast>,
     /// The pull order: pieces not yet off, the earliest middle of the pull window first.
     pub order: Vec<PieceId>,
+    /// For each piece in the order but the last, the chance that it is ready before the next.
+    pub order_certainty: Vec<Probability>,
+    /// The lid openings to come until the last piece is off, in order of time. Those after the
+    /// first assume that each reading comes out as expected.
+    pub checks: Vec<Check>,
+    /// Readings to ask the cook about, the latest last.
+    pub surprises: Vec<Surprise>,
 }
 
 impl Forecast {

@@ -51,12 +51,20 @@ fn forecast(now: f64, pulls: &[(u32, f64)]) -> Forecast {
         core: steady(150.0),
         pull: Some(Band { low: at(minute), middle: at(minute + 4.0), high: at(minute + 9.0) }),
         ready: Probability::new(0.1),
+        check_by: None,
         peak: Some(Peak { at: at(minute + 14.0), temperature: steady(164.0) }),
         seating: None,
         curve: Vec::new(),
     });
     let order = pulls.iter().map(|&(piece, _)| PieceId(piece)).collect();
-    Forecast { at: at(now), pieces: pieces.collect(), order }
+    Forecast {
+        at: at(now),
+        pieces: pieces.collect(),
+        order,
+        order_certainty: Vec::new(),
+        checks: Vec::new(),
+        surprises: Vec::new(),
+    }
 }
 
 #[test]

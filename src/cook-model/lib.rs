@@ -4,11 +4,12 @@
 //! entries and of the moment asked about.
 //!
 //! The rooms, each using only those after it: [`cook`] (the log, its fold), [`forecast`],
-//! [`safety`], [`history`], [`piece`], [`quantity`].
+//! [`safety`], [`heat`], [`history`], [`piece`], [`quantity`].
 #![warn(missing_docs)]
 
 pub mod cook;
 pub mod forecast;
+pub mod heat;
 pub mod history;
 pub mod piece;
 pub mod quantity;

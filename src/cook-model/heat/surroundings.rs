@@ -1,0 +1,172 @@
+//! What is around a piece, over time: the pit, its lid, and where the piece goes after the pull.
+
+use super::surface::Surface;
+use crate::quantity::{Span, Temperature, seconds, to_seconds};
+
+/// How the pit's air answers an opened lid.
+///
+/// No measured record of a pit was found. An oven opened for a minute at 350 F falls by 100 F or
+/// more and is back within minutes of closing (kitchen-science writing); a pit has less stored heat
+/// in its walls and recovers more slowly.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct LidResponse {
+    /// The temperature towards which the air falls while the lid is open.
+    pub floor: Temperature,
+    /// Time constant of the fall.
+    pub fall: Span,
+    /// Time constant of the recovery after closing.
+    pub recovery: Span,
+}
+
+impl Default for LidResponse {
+    fn default() -> Self {
+        Self { floor: Temperature::from_c(70.0), fall: seconds(30.0), recovery: seconds(180.0) }
+    }
+}
+
+/// A knot of the air's temperature, which runs straight from each to the next.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(super) struct Knot {
+    /// Seconds from the start.
+    pub at: f64,
+    /// Air temperature, C.
+    pub air: f64,
+}
+
+/// One stay of a piece with one surface: on the grate, under foil, in a bath.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Leg {
+    pub(super) surface: Surface,
+    /// Whether the air is a pit's, to which the dial-to-grate offset applies.
+    pub(super) pit: bool,
+    pub(super) knots: Vec<Knot>,
+}
+
+impl Leg {
+    /// In a pit whose temperature was read at these spans from the start of the cook, straight
+    /// between readings and level before the first and after the last.
+    ///
+    /// Readings must be in order of time; without any, the pit is taken at `otherwise`.
+    pub fn pit(surface: Surface, readings: &[(Span, Temperature)], otherwise: Temperature) -> Self {
+        let mut knots: Vec<Knot> =
+            readings.iter().map(|(at, t)| Knot { at: to_seconds(*at), air: t.c() }).collect();
+        if knots.is_empty() {
+            knots.push(Knot { at: 0.0, air: otherwise.c() });
+        }
+        Self { surface, pit: true, knots }
+    }
+
+    /// In still surroundings of one temperature: the kitchen, a bath, a refrigerator.
+    pub fn steady(surface: Surface, temperature: Temperature) -> Self {
+        Self { surface, pit: false, knots: vec![Knot { at: 0.0, air: temperature.c() }] }
+    }
+
+    /// Opens the lid at a span from the start of the cook for a while.
+    ///
+    /// The fall and the recovery are exponential, laid in as straight pieces that follow them to
+    /// 2 % of the drop.
+    #[must_use]
+    pub fn lid_open(mut self, at: Span, open: Span, response: &LidResponse) -> Self {
+        let (at, open) = (to_seconds(at), to_seconds(open).max(0.0));
+        let fall = to_seconds(response.fall).max(1.0);
+        let recovery = to_seconds(response.recovery).max(1.0);
+        let closed = at + open;
+        let mut times: Vec<(f64, f64)> = Vec::new();
+        for part in PARTS {
+            let t = (part * fall).min(open);
+            times.push((at + t, 1.0 - libm::exp(-t / fall)));
+        }
+        let deepest = 1.0 - libm::exp(-open / fall);
+        times.push((closed, deepest));
+        for part in &PARTS[1..] {
+            times.push((closed + part * recovery, deepest * libm::exp(-part)));
+        }
+        let end = closed + LAST_PART * recovery;
+        times.push((end, 0.0));
+        let old = self.knots.clone();
+        for knot in &old {
+            if knot.at > at && knot.at < end {
+                times.push((knot.at, share(&times, knot.at)));
+            }
+        }
+        times.sort_by(|a, b| a.0.total_cmp(&b.0));
+        times.dedup_by(|a, b| a.0 == b.0);
+        let floor = response.floor.c();
+        self.knots.retain(|k| k.at <= at || k.at >= end);
+        self.knots.extend(times.iter().map(|(at, share)| {
+            let air = air_at(&old, *at);
+            Knot { at: *at, air: air + share * (floor.min(air) - air) }
+        }));
+        self.knots.sort_by(|a, b| a.at.total_cmp(&b.at));
+        self.knots.dedup_by(|a, b| a.at == b.at);
+        self
+    }
+
+    /// Air temperature, C, at a time in seconds.
+    pub(super) fn air(&self, at: f64) -> f64 {
+        air_at(&self.knots, at)
+    }
+}
+
+/// Knots of an exponential, in time constants.
+const PARTS: [f64; 6] = [0.0, 0.3, 0.7, 1.2, 2.0, 3.2];
+/// When an exponential is taken as over, in time constants.
+const LAST_PART: f64 = 5.0;
+
+/// The share of the drop between the knots of one opening, which are in order of time.
+fn share(times: &[(f64, f64)], at: f64) -> f64 {
+    let next = times.iter().position(|(t, _)| *t >= at).unwrap_or(0);
+    if next == 0 {
+        return times[0].1;
+    }
+    let ((t0, s0), (t1, s1)) = (times[next - 1], times[next]);
+    s0 + (s1 - s0) * (at - t0) / (t1 - t0)
+}
+
+fn air_at(knots: &[Knot], at: f64) -> f64 {
+    let next = knots.partition_point(|k| k.at <= at);
+    match (next.checked_sub(1).map(|i| knots[i]), knots.get(next)) {
+        (Some(before), Some(after)) => {
+            before.air + (after.air - before.air) * (at - before.at) / (after.at - before.at)
+        }
+        (Some(only), None) => only.air,
+        (None, Some(only)) => only.air,
+        (None, None) => 0.0,
+    }
+}
+
+/// The legs of a cook, one after another.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Surroundings {
+    /// When each leg begins, s, and the leg; the first begins at once.
+    pub(super) legs: Vec<(f64, Leg)>,
+}
+
+impl Surroundings {
+    /// One leg from the start.
+    pub fn new(leg: Leg) -> Self {
+        Self { legs: vec![(0.0, leg)] }
+    }
+
+    /// Moves the piece into another leg at a span from the start, which must be later than the
+    /// moves before it; earlier ones at or after that span are dropped.
+    #[must_use]
+    pub fn then(mut self, at: Span, leg: Leg) -> Self {
+        let at = to_seconds(at);
+        self.legs.retain(|(from, _)| *from < at);
+        self.legs.push((at, leg));
+        self
+    }
+
+    /// The leg at a time in seconds.
+    pub(super) fn leg(&self, at: f64) -> &Leg {
+        let after = self.legs.partition_point(|(from, _)| *from <= at);
+        &self.legs[after.saturating_sub(1)].1
+    }
+
+    /// The temperature of the air around the piece.
+    pub fn air(&self, at: Span) -> Temperature {
+        let at = to_seconds(at);
+        Temperature::from_c(self.leg(at).air(at))
+    }
+}

@@ -1,0 +1,262 @@
+//! A computed cook of one piece, ready to be asked.
+
+use std::sync::Arc;
+
+use super::body::{Body, Grid};
+use super::medium::Medium;
+use super::solver::State;
+use super::units::{AreaHeat, AreaMass};
+use crate::quantity::{Length, Span, Temperature, seconds, to_seconds};
+
+/// Halvings by which a crossing is pinned down: a step of minutes to well under a millisecond.
+const HALVINGS: usize = 24;
+
+/// The temperatures inside one piece over time.
+///
+/// Between the solver's own steps a trace follows the cubic through the temperatures and their
+/// rates at both ends; before its start and after its end it keeps the first and last values.
+#[derive(Clone, Debug)]
+pub struct Trace {
+    grid: Arc<Grid>,
+    medium: Medium,
+    half: f64,
+    edge: f64,
+    times: Vec<f64>,
+    /// Temperatures, C, node by node, moment after moment; and their rates, C/s.
+    celsius: Vec<f64>,
+    rates: Vec<f64>,
+    /// Water lost, kg/m2, and its rate, kg/m2s.
+    water: Vec<(f64, f64)>,
+}
+
+/// One moment of a trace.
+pub(super) struct Record<'a, R: Iterator<Item = f64>> {
+    pub at: f64,
+    pub celsius: &'a [f64],
+    pub rate: R,
+    pub lost: f64,
+    pub losing: f64,
+}
+
+/// A place between two kept moments: the earlier one, and how far on towards the later.
+#[derive(Clone, Copy)]
+struct Place {
+    index: usize,
+    share: f64,
+}
+
+impl Trace {
+    pub(super) fn new(body: &Body) -> Self {
+        Self {
+            grid: body.grid.clone(),
+            medium: body.medium,
+            half: body.half,
+            edge: body.edge,
+            times: Vec::new(),
+            celsius: Vec::new(),
+            rates: Vec::new(),
+            water: Vec::new(),
+        }
+    }
+
+    pub(super) fn push<R: Iterator<Item = f64>>(&mut self, record: Record<'_, R>) {
+        self.times.push(record.at);
+        self.celsius.extend_from_slice(record.celsius);
+        self.rates.extend(record.rate);
+        self.water.push((record.lost, record.losing));
+    }
+
+    pub(super) fn is_empty(&self) -> bool {
+        self.times.is_empty()
+    }
+
+    /// The span from the start of the cook at which the trace begins.
+    pub fn begin(&self) -> Span {
+        seconds(self.times[0])
+    }
+
+    /// The span from the start of the cook at which the trace ends.
+    pub fn end(&self) -> Span {
+        seconds(self.times[self.times.len() - 1])
+    }
+
+    /// How many moments the solver computed.
+    pub fn moments(&self) -> usize {
+        self.times.len()
+    }
+
+    /// Core temperature: at the coldest spot while heating, the middle.
+    pub fn core(&self, at: Span) -> Temperature {
+        Temperature::from_c(self.node(self.place(to_seconds(at)), 0))
+    }
+
+    /// Surface temperature.
+    pub fn surface(&self, at: Span) -> Temperature {
+        Temperature::from_c(self.node(self.place(to_seconds(at)), self.last_node()))
+    }
+
+    /// What a probe reads whose tip is a distance off the middle; at most at the surface.
+    pub fn off_centre(&self, distance: Length, at: Span) -> Temperature {
+        let x = (distance.m() / self.half).clamp(0.0, 1.0);
+        let place = self.place(to_seconds(at));
+        let nodes = &self.grid.x;
+        let outer = nodes.partition_point(|node| *node < x).max(1);
+        let (a, b) = (nodes[outer - 1], nodes[outer]);
+        // Straight in the square of the place: exact for the parabola a profile is near its middle.
+        let share = (x * x - a * a) / (b * b - a * a);
+        let (inside, outside) = (self.node(place, outer - 1), self.node(place, outer));
+        Temperature::from_c(inside + share * (outside - inside))
+    }
+
+    /// Mean temperature: what the piece settles at if it neither gains nor loses heat.
+    pub fn mean(&self, at: Span) -> Temperature {
+        Temperature::from_c(self.medium.celsius(self.mean_heat(self.place(to_seconds(at)))))
+    }
+
+    /// Heat stored since 0 C, per area of surface.
+    pub fn stored(&self, at: Span) -> AreaHeat {
+        let volume: f64 = self.grid.per_volume.iter().map(|per| 1.0 / per).sum();
+        let mean = self.mean_heat(self.place(to_seconds(at)));
+        AreaHeat::from_j_per_m2(mean * volume * self.half / self.edge)
+    }
+
+    /// Water evaporated, per area of surface.
+    pub fn evaporated(&self, at: Span) -> AreaMass {
+        let place = self.place(to_seconds(at));
+        let (a, b) = (self.water[place.index], self.water[self.next(place.index)]);
+        AreaMass::from_kg_per_m2(hermite(a, b, self.width(place.index), place.share))
+    }
+
+    /// When the core first reaches a temperature, if it does.
+    pub fn core_reaches(&self, temperature: Temperature) -> Option<Span> {
+        let target = temperature.c();
+        let first = (0..self.times.len()).find(|i| self.kept(*i, 0).0 >= target)?;
+        Some(self.crossing(first, |core| core >= target))
+    }
+
+    /// When the core, after a span, first falls to a temperature, if it does.
+    pub fn core_falls_to(&self, temperature: Temperature, after: Span) -> Option<Span> {
+        let target = temperature.c();
+        let from = to_seconds(after);
+        let first = (0..self.times.len())
+            .find(|i| self.times[*i] > from && self.kept(*i, 0).0 <= target)?;
+        Some(self.crossing(first, |core| core <= target).max(after))
+    }
+
+    /// The highest core temperature from a span on, and when.
+    pub fn core_peak(&self, from: Span) -> (Span, Temperature) {
+        let mut best = (from, self.core(from));
+        let start = self.place(to_seconds(from)).index;
+        for i in start..self.times.len() {
+            let mut at = self.times[i];
+            let (a, b) = (self.kept(i, 0), self.kept(self.next(i), 0));
+            if a.1 > 0.0 && b.1 < 0.0 {
+                at += self.width(i) * turning(a, b, self.width(i));
+            }
+            let at = seconds(at).max(from);
+            let core = self.core(at);
+            if core > best.1 {
+                best = (at, core);
+            }
+        }
+        best
+    }
+
+    /// The state at a span, from which [`resume`](super::resume) goes on.
+    pub fn state(&self, at: Span) -> State {
+        let place = self.place(to_seconds(at));
+        State {
+            at: self.times[place.index] + place.share * self.width(place.index),
+            heat: (0..self.grid.x.len()).map(|i| self.medium.heat(self.node(place, i))).collect(),
+            lost: self.evaporated(at).kg_per_m2(),
+        }
+    }
+
+    fn last_node(&self) -> usize {
+        self.grid.x.len() - 1
+    }
+
+    fn place(&self, at: f64) -> Place {
+        let after = self.times.partition_point(|t| *t <= at);
+        if after == 0 {
+            return Place { index: 0, share: 0.0 };
+        }
+        let index = after - 1;
+        let width = self.width(index);
+        let share = if width > 0.0 { (at - self.times[index]) / width } else { 0.0 };
+        Place { index, share }
+    }
+
+    fn next(&self, index: usize) -> usize {
+        (index + 1).min(self.times.len() - 1)
+    }
+
+    /// Seconds between a kept moment and the next.
+    fn width(&self, index: usize) -> f64 {
+        self.times[self.next(index)] - self.times[index]
+    }
+
+    /// Temperature and rate of a node at a kept moment.
+    fn kept(&self, index: usize, node: usize) -> (f64, f64) {
+        let i = index * self.grid.x.len() + node;
+        (self.celsius[i], self.rates[i])
+    }
+
+    fn node(&self, place: Place, node: usize) -> f64 {
+        let (a, b) = (self.kept(place.index, node), self.kept(self.next(place.index), node));
+        hermite(a, b, self.width(place.index), place.share)
+    }
+
+    fn mean_heat(&self, place: Place) -> f64 {
+        let (mut heat, mut volume) = (0.0, 0.0);
+        for (i, per) in self.grid.per_volume.iter().enumerate() {
+            heat += self.medium.heat(self.node(place, i)) / per;
+            volume += 1.0 / per;
+        }
+        heat / volume
+    }
+
+    /// When, in the step before a kept moment, the core first passes a test that it passes there.
+    fn crossing(&self, first: usize, passed: impl Fn(f64) -> bool) -> Span {
+        let Some(index) = first.checked_sub(1) else {
+            return seconds(self.times[0]);
+        };
+        let (a, b, width) = (self.kept(index, 0), self.kept(first, 0), self.width(index));
+        let (mut low, mut high) = (0.0, 1.0);
+        for _ in 0..HALVINGS {
+            let middle = 0.5 * (low + high);
+            if passed(hermite(a, b, width, middle)) {
+                high = middle;
+            } else {
+                low = middle;
+            }
+        }
+        seconds(self.times[index] + high * width)
+    }
+}
+
+/// The cubic with given values and rates at both ends of a step.
+fn hermite(a: (f64, f64), b: (f64, f64), width: f64, share: f64) -> f64 {
+    let rise = b.0 - a.0;
+    let (bend_a, bend_b) = (a.1 * width - rise, rise - b.1 * width);
+    let rest = 1.0 - share;
+    a.0 + share * rise + share * rest * (rest * bend_a + share * bend_b)
+}
+
+/// Where between 0 and 1 the cubic that rises at `a` and falls at `b` turns.
+fn turning(a: (f64, f64), b: (f64, f64), width: f64) -> f64 {
+    let rate = |s: f64| {
+        let step = 1e-3;
+        hermite(a, b, width, s + step) - hermite(a, b, width, s - step)
+    };
+    let (mut low, mut high) = (0.0, 1.0);
+    for _ in 0..HALVINGS {
+        let middle = 0.5 * (low + high);
+        if rate(middle) > 0.0 {
+            low = middle;
+        } else {
+            high = middle;
+        }
+    }
+    low
+}

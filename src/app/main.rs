@@ -1,5 +1,7 @@
 //! Pull Order's web app: it puts the screens on the page and hands the browser's services to them.
 
+// The screens that call all of these come next.
+#[allow(dead_code)]
 mod device;
 
 use leptos::prelude::*;

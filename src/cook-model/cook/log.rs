@@ -76,7 +76,7 @@ impl Log {
 }
 
 /// Reads one stored entry, or says why not.
-fn read_entry(text: &str) -> Result<Entry, String> {
+pub(super) fn read_entry(text: &str) -> Result<Entry, String> {
     let value: Value = serde_json::from_str(text).map_err(|error| error.to_string())?;
     let version = value.get("v").and_then(Value::as_u64);
     match version {

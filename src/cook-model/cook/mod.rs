@@ -2,6 +2,7 @@
 
 mod advice;
 mod entry;
+pub mod heal;
 pub mod limits;
 mod log;
 mod problem;

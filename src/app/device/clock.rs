@@ -1,0 +1,56 @@
+//! The one place that reads a clock.
+
+use std::cell::Cell;
+
+use cook_model::quantity::{Moment, Span, seconds};
+use leptos::prelude::window;
+
+/// A difference between the two clocks from which on the phone's clock counts as moved. Networks
+/// correct it by less than this.
+const JUMP_SECONDS: f64 = 30.0;
+
+/// The present moment by the phone's clock, to the millisecond.
+pub fn now() -> Moment {
+    Moment::from_timestamp_millis(js_sys::Date::now() as i64).unwrap_or_default()
+}
+
+/// How the phone's clock moved against the time that went by.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Jump {
+    /// It was set back by so much.
+    Back(Span),
+    /// It went forward by so much more than the page knows of: it was set forward, or the phone
+    /// slept, in which case nothing is wrong. A page cannot tell which.
+    ForwardOrSlept(Span),
+}
+
+/// Compares the phone's clock with the page's own, which no one can set.
+pub struct ClockWatch {
+    ahead_ms: Cell<f64>,
+}
+
+impl ClockWatch {
+    /// Begins to watch.
+    pub fn new() -> Self {
+        Self { ahead_ms: Cell::new(ahead_ms()) }
+    }
+
+    /// How the phone's clock has moved since this was last asked.
+    pub fn jump(&self) -> Option<Jump> {
+        let ahead = ahead_ms();
+        let moved = (ahead - self.ahead_ms.replace(ahead)) / 1e3;
+        if moved < -JUMP_SECONDS {
+            Some(Jump::Back(seconds(-moved)))
+        } else if moved > JUMP_SECONDS {
+            Some(Jump::ForwardOrSlept(seconds(moved)))
+        } else {
+            None
+        }
+    }
+}
+
+/// How far the phone's clock is ahead of the page's own, which counts from the page's start.
+fn ahead_ms() -> f64 {
+    let steady = window().performance().map_or(0.0, |performance| performance.now());
+    js_sys::Date::now() - steady
+}

@@ -3,4 +3,12 @@
 //! It shares no code with cook-model's heat model or forecast, and its physics differs on purpose: a
 //! forecast that is only ever tried on its own equations proves nothing.
 
+pub mod breast;
+pub mod cook;
+pub mod cooks;
+pub mod meat;
+pub mod piece;
+pub mod pit;
 pub mod solid;
+pub mod surface;
+pub mod thermometer;

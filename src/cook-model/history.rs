@@ -39,14 +39,24 @@ pub struct CoreReading {
     pub entry: EntryId,
     /// When the thermometer showed it.
     pub at: Moment,
+    /// When it was typed.
+    pub typed: Moment,
     /// What the thermometer showed, with the offset found for the instrument already applied.
     pub temperature: Temperature,
+    /// What the thermometer showed, as typed.
+    pub shown: Temperature,
+    /// What a proof may take it for: never above what was shown, and lower where any check in
+    /// this cook, before or after, found the thermometer to read high.
+    pub for_proof: Temperature,
     /// Which thermometer.
     pub instrument: Instrument,
     /// In how many places of the thickest part it was tried; the lowest was typed.
     pub places: u8,
     /// The cook was asked about a surprising value and said that it is right.
     pub vouched: bool,
+    /// The same phone holds a reading of another piece typed at the same instant, which no person
+    /// can do: one of them is a copy.
+    pub copied: bool,
 }
 
 /// One spell of a piece on the pit.
@@ -75,6 +85,11 @@ pub struct PieceHistory {
     pub readings: Vec<CoreReading>,
     /// When the leave-in was put into this piece, or re-seated in it; each begins a new placement.
     pub placements: Vec<Moment>,
+    /// The last written entry that puts it on the pit, even one that made no sense by its time.
+    /// Ids keep their order when a clock is wrong.
+    pub last_put_on: Option<EntryId>,
+    /// The entry by which it was served or packed.
+    pub packed: Option<EntryId>,
 }
 
 impl PieceHistory {
@@ -163,6 +178,9 @@ pub struct History {
     /// The chance, in percent, that the cook accepts of finding a piece past its pull temperature
     /// at a check.
     pub check_risk_percent: u8,
+    /// The last sign in the log that a phone's clock jumped: spans of time that began before it
+    /// cannot be trusted.
+    pub clock_broke: Option<EntryId>,
 }
 
 impl History {

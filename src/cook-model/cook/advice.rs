@@ -2,12 +2,13 @@
 
 use serde::Serialize;
 
+use super::draft::SECOND_PLACE_WITHIN;
 use super::{CookState, PieceState, Stage};
 use crate::forecast::{Forecast, PieceForecast};
 use crate::history::{CoreReading, EntryId, Instrument, PieceHistory};
 use crate::piece::PieceId;
 use crate::quantity::{Moment, Span, minutes};
-use crate::safety::ProofRule;
+use crate::safety::{Shortfall, shortfall};
 
 /// Checks due this close together are worth one opening of the lid.
 const ONE_OPENING: Span = Span::minutes(4);
@@ -126,11 +127,10 @@ struct View<'a> {
 impl View<'_> {
     /// The next thing to do with this piece.
     fn step(&self, state: &CookState) -> Option<Step> {
-        let rule = state.settings.proof_rule;
         let (action, due) = match self.standing.stage {
             Stage::Raw => (Action::PutOn, self.now),
             Stage::On => self.on_the_pit()?,
-            Stage::Resting => self.resting(rule)?,
+            Stage::Resting => self.resting(state)?,
             Stage::Proved => (Action::Pack, self.now),
             Stage::Packed => return None,
         };
@@ -158,14 +158,20 @@ impl View<'_> {
         Some((Action::Check, poked.map_or(opening, |soonest| opening.max(soonest))))
     }
 
-    fn resting(&self, rule: ProofRule) -> Option<(Action, Moment)> {
+    fn resting(&self, state: &CookState) -> Option<(Action, Moment)> {
+        let rule = state.settings.proof_rule;
         let spell = self.history.spells.last()?;
         let off = spell.off?;
         if spell.covered.is_none() {
             return Some((Action::Cover, off));
         }
-        let enough = |reading: &&CoreReading| reading.temperature >= rule.instant();
-        if let Some(reading) = self.this_spell().filter(enough).last() {
+        // Only a fresh reading that lacks nothing else; any other must be taken anew.
+        let lacks_a_place = |reading: &&CoreReading| {
+            self.now - reading.at <= SECOND_PLACE_WITHIN
+                && shortfall(&state.history, self.history, rule, reading)
+                    == Some(Shortfall::OnePlace)
+        };
+        if let Some(reading) = self.this_spell().filter(lacks_a_place).last() {
             return Some((Action::TrySecondPlace { reading: reading.entry }, reading.at));
         }
         let peak = self.forecast.peak?.at;

@@ -2,7 +2,7 @@ use serde::{Deserialize, Serialize};
 
 use crate::history::{EntryId, Instrument, Tolerances};
 use crate::piece::{Piece, PieceId};
-use crate::quantity::{Moment, Temperature};
+use crate::quantity::{Moment, Temperature, TemperatureDifference};
 use crate::safety::ProofRule;
 
 /// The version this crate writes. A higher one in a stored entry is not understood and is kept
@@ -124,6 +124,16 @@ pub enum What {
         /// Which piece.
         piece: PieceId,
     },
+    /// A thermometer was checked in ice water or boiling water.
+    ThermometerChecked {
+        /// Which thermometer.
+        instrument: Instrument,
+        /// What to add to what it shows: negative where it reads high.
+        #[serde(rename = "offset_c")]
+        offset: TemperatureDifference,
+    },
+    /// The phone found its clock set forward or back while the app ran.
+    ClockJumped,
     /// The lid was opened.
     LidOpened {
         /// For how long.

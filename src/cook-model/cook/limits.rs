@@ -35,6 +35,11 @@ pub const TOLERANCE: RangeInclusive<TemperatureDifference> =
 /// The chance, in percent, that a piece may be past its pull temperature at a check.
 pub const CHECK_RISK: RangeInclusive<u8> = 1..=50;
 
+/// The offset of a thermometer. One further out needs a new battery or a new thermometer, not a
+/// correction.
+pub const OFFSET: RangeInclusive<TemperatureDifference> =
+    TemperatureDifference::from_f(-5.0)..=TemperatureDifference::from_f(5.0);
+
 /// The value, if it lies within the limits.
 ///
 /// # Errors

@@ -1,10 +1,13 @@
 //! A cook as a log of entries, the state that the log adds up to, and what to do next.
 
 mod advice;
+mod clock;
+mod draft;
 mod entry;
 pub mod heal;
 pub mod limits;
 mod log;
+mod offset;
 mod problem;
 mod settings;
 mod stage;

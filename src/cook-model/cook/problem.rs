@@ -24,6 +24,9 @@ pub enum Problem {
     /// It names a reading that is not in the log, or was undone.
     #[error("it names a reading that is not there")]
     UnknownReading,
+    /// It came too late, or before the reading it speaks of, to say anything about it.
+    #[error("it is too far from the reading it speaks of")]
+    TooLate,
     /// Its value is outside what this thing can have.
     #[error("its value is not possible")]
     ImpossibleValue,

@@ -1,14 +1,15 @@
 use std::collections::BTreeMap;
 
+use super::clock::{clock_broke, mark_copies};
+use super::draft::Draft;
 use super::limits;
+use super::offset::Offsets;
 use super::problem::Ignored;
 use super::undo::standing;
 use super::{Entry, EntryId, Log, Problem, Settings, Stage, What};
-use crate::history::{
-    CoreReading, History, LidOpening, PieceHistory, PitHistory, PitReading, Spell,
-};
+use crate::history::{CoreReading, History, LidOpening, PieceHistory, PitHistory, PitReading};
 use crate::piece::{Piece, PieceId};
-use crate::quantity::{Moment, Temperature, seconds};
+use crate::quantity::seconds;
 use crate::safety::{Proof, prove};
 
 /// One piece: where it stands, and what has happened to it.
@@ -56,62 +57,13 @@ impl CookState {
 pub fn fold(log: &Log) -> CookState {
     let mut entries = standing(log.entries());
     entries.sort_by_key(|entry| (entry.happened, entry.id));
-    let mut folding = Folding::default();
+    let mut folding = Folding { clock_broke: clock_broke(log.entries()), ..Folding::default() };
     for entry in entries {
         if let Err(why) = folding.apply(entry) {
             folding.ignored.push(Ignored { entry: entry.id, why });
         }
     }
     folding.finish()
-}
-
-/// One piece while the log is folded.
-struct Draft {
-    name: String,
-    piece: Piece,
-    own_pull_target: Option<Temperature>,
-    spells: Vec<Spell>,
-    readings: Vec<CoreReading>,
-    placements: Vec<Moment>,
-    packed: bool,
-}
-
-impl Draft {
-    fn new(name: String, piece: Piece) -> Self {
-        Self {
-            name,
-            piece,
-            own_pull_target: None,
-            spells: Vec::new(),
-            readings: Vec::new(),
-            placements: Vec::new(),
-            packed: false,
-        }
-    }
-
-    fn is_on(&self) -> bool {
-        self.spells.last().is_some_and(|spell| spell.off.is_none())
-    }
-
-    fn finish(self, id: PieceId, settings: &Settings) -> (PieceState, PieceHistory) {
-        let history = PieceHistory {
-            id,
-            piece: self.piece,
-            pull_at: self.own_pull_target.unwrap_or(settings.pull_target),
-            spells: self.spells,
-            readings: self.readings,
-            placements: self.placements,
-        };
-        let proof = prove(&history, settings.proof_rule);
-        let stage = match (history.spells.last(), &proof) {
-            (None, _) => Stage::Raw,
-            (Some(_), _) if self.packed => Stage::Packed,
-            (Some(spell), _) if spell.off.is_none() => Stage::On,
-            (Some(_), None) => Stage::Resting,
-            (Some(_), Some(_)) => Stage::Proved,
-        };
-        (PieceState { name: self.name, stage, proof }, history)
-    }
 }
 
 /// The state under way.
@@ -121,6 +73,8 @@ struct Folding {
     pieces: BTreeMap<PieceId, Draft>,
     pit_readings: Vec<PitReading>,
     lid: Vec<LidOpening>,
+    offsets: Offsets,
+    clock_broke: Option<EntryId>,
     ignored: Vec<Ignored>,
 }
 
@@ -155,7 +109,7 @@ impl Folding {
                 self.set_out(*piece, *facts, name);
             }
             What::PieceTakenAway { piece } => self.take_away(*piece)?,
-            What::PutOn { piece } => self.put_on(*piece, at)?,
+            What::PutOn { piece } => self.draft(*piece)?.put_on(entry)?,
             What::PitRead { temperature } => {
                 limits::check(*temperature, &limits::PIT)?;
                 self.pit_readings.push(PitReading { at, temperature: *temperature });
@@ -165,26 +119,35 @@ impl Folding {
                 let reading = CoreReading {
                     entry: entry.id,
                     at,
-                    temperature: *temperature,
+                    typed: entry.typed,
+                    temperature: self.offsets.correct(*temperature, *instrument),
+                    shown: *temperature,
+                    for_proof: *temperature,
                     instrument: *instrument,
                     places: *places,
                     vouched: false,
+                    copied: false,
                 };
-                self.read_core(*piece, reading)?;
+                self.draft(*piece)?.read_core(reading)?;
             }
             What::SecondPlaceTried { reading } => {
-                let reading = self.reading(*reading)?;
-                reading.places = reading.places.max(2);
+                self.draft_with(*reading)?.try_second_place(*reading, entry)?;
             }
-            What::ReadingVouched { reading } => self.reading(*reading)?.vouched = true,
+            What::ReadingVouched { reading } => {
+                let draft = self.draft_with(*reading)?;
+                draft.reading(*reading).ok_or(Problem::UnknownReading)?.vouched = true;
+            }
+            What::ThermometerChecked { instrument, offset } => {
+                self.offsets.set(*instrument, limits::check(*offset, &limits::OFFSET)?);
+            }
             What::LeaveInSeated { piece } => self.draft(*piece)?.placements.push(at),
             What::LidOpened { seconds: lasted } => {
                 self.lid.push(LidOpening { at, lasted: seconds(f64::from(*lasted)) });
             }
-            What::Pulled { piece } => self.pull(*piece, at)?,
-            What::Covered { piece } => self.cover(*piece, at)?,
-            What::Packed { piece } => self.pack(*piece)?,
-            What::Noted { .. } | What::Undone { .. } => {}
+            What::Pulled { piece } => self.draft(*piece)?.pull(at)?,
+            What::Covered { piece } => self.draft(*piece)?.cover(at)?,
+            What::Packed { piece } => self.draft(*piece)?.pack(entry.id)?,
+            What::ClockJumped | What::Noted { .. } | What::Undone { .. } => {}
         }
         Ok(())
     }
@@ -206,7 +169,7 @@ impl Folding {
     }
 
     fn take_away(&mut self, id: PieceId) -> Result<(), Problem> {
-        if self.draft(id)?.spells.is_empty() {
+        if self.draft(id)?.was_never_on() {
             self.pieces.remove(&id);
             Ok(())
         } else {
@@ -214,72 +177,23 @@ impl Folding {
         }
     }
 
-    fn put_on(&mut self, id: PieceId, at: Moment) -> Result<(), Problem> {
-        let draft = self.draft(id)?;
-        if draft.packed {
-            return Err(Problem::AlreadyPacked);
-        }
-        if draft.is_on() {
-            return Err(Problem::AlreadyOn);
-        }
-        draft.spells.push(Spell { on: at, off: None, covered: None });
-        Ok(())
-    }
-
-    fn read_core(&mut self, id: PieceId, reading: CoreReading) -> Result<(), Problem> {
-        let draft = self.draft(id)?;
-        if draft.packed {
-            return Err(Problem::AlreadyPacked);
-        }
-        if draft.spells.is_empty() {
-            return Err(Problem::NotOnYet);
-        }
-        draft.readings.push(reading);
-        Ok(())
-    }
-
-    fn reading(&mut self, id: EntryId) -> Result<&mut CoreReading, Problem> {
+    /// The piece that holds a reading.
+    fn draft_with(&mut self, reading: EntryId) -> Result<&mut Draft, Problem> {
         self.pieces
             .values_mut()
-            .flat_map(|draft| &mut draft.readings)
-            .find(|reading| reading.entry == id)
+            .find(|draft| draft.has_reading(reading))
             .ok_or(Problem::UnknownReading)
-    }
-
-    fn pull(&mut self, id: PieceId, at: Moment) -> Result<(), Problem> {
-        let spell = self.draft(id)?.spells.last_mut().ok_or(Problem::NotOnYet)?;
-        if spell.off.is_some() {
-            return Err(Problem::AlreadyOff);
-        }
-        spell.off = Some(at);
-        Ok(())
-    }
-
-    fn cover(&mut self, id: PieceId, at: Moment) -> Result<(), Problem> {
-        let spell = self.draft(id)?.spells.last_mut().ok_or(Problem::NotOnYet)?;
-        if spell.off.is_none() {
-            return Err(Problem::AlreadyOn);
-        }
-        spell.covered.get_or_insert(at);
-        Ok(())
-    }
-
-    fn pack(&mut self, id: PieceId) -> Result<(), Problem> {
-        let draft = self.draft(id)?;
-        if draft.spells.is_empty() {
-            return Err(Problem::NotOnYet);
-        }
-        if draft.is_on() {
-            return Err(Problem::AlreadyOn);
-        }
-        draft.packed = true;
-        Ok(())
     }
 
     fn finish(self) -> CookState {
         let settings = self.settings;
-        let (pieces, histories) =
-            self.pieces.into_iter().map(|(id, draft)| draft.finish(id, &settings)).unzip();
+        let (names, mut histories): (Vec<String>, Vec<PieceHistory>) = self
+            .pieces
+            .into_iter()
+            .map(|(id, draft)| draft.finish(id, settings.pull_target))
+            .unzip();
+        mark_copies(&mut histories);
+        self.offsets.settle(&mut histories);
         let pit = PitHistory {
             target: settings.pit_target,
             readings: self.pit_readings,
@@ -291,7 +205,27 @@ impl Folding {
             pit,
             tolerances: settings.tolerances,
             check_risk_percent: settings.check_risk_percent,
+            clock_broke: self.clock_broke,
         };
+        let pieces = names
+            .into_iter()
+            .zip(&history.pieces)
+            .map(|(name, piece)| {
+                let proof = prove(&history, piece, settings.proof_rule);
+                PieceState { name, stage: stage(piece, proof.is_some()), proof }
+            })
+            .collect();
         CookState { settings, history, pieces, ignored: self.ignored }
+    }
+}
+
+/// Where a piece stands.
+fn stage(piece: &PieceHistory, proved: bool) -> Stage {
+    match piece.spells.last() {
+        None => Stage::Raw,
+        Some(_) if piece.packed.is_some() => Stage::Packed,
+        Some(spell) if spell.off.is_none() => Stage::On,
+        Some(_) if proved => Stage::Proved,
+        Some(_) => Stage::Resting,
     }
 }

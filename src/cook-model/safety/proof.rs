@@ -1,65 +1,56 @@
-use serde::{Deserialize, Serialize};
+use serde::Serialize;
 
-use crate::history::{EntryId, PieceHistory};
+use super::held::held;
+use super::rule::ProofRule;
+use super::witness::{Shortfall, Witnesses};
+use crate::history::{CoreReading, EntryId, History, PieceHistory};
 use crate::quantity::{Moment, Temperature};
 
-/// The lowest temperature that proves poultry at once: 165 F in the thickest part.
-/// Source: FDA Food Code 2022, 3-401.11(A)(3); USDA consumer advice for all poultry.
-pub const INSTANT_KILL: Temperature = Temperature::from_f(165.0);
-
-/// In how many places of the thickest part a piece must be tried before the lowest proves it.
-const PLACES_NEEDED: u8 = 2;
-
-/// The rule by which readings prove a piece.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Serialize, Deserialize)]
-#[serde(tag = "kind", rename_all = "snake_case")]
-pub enum ProofRule {
-    /// 165 F read in the thickest part, the lowest of at least two places.
-    #[default]
-    Instant,
-    /// The same with a higher figure of the cook's own; a lower one counts as 165 F.
-    Stricter {
-        /// The cook's own figure.
-        #[serde(rename = "at_least_c")]
-        at_least: Temperature,
-    },
-}
-
-impl ProofRule {
-    /// The temperature that proves a piece at once under this rule.
-    pub fn instant(self) -> Temperature {
-        match self {
-            Self::Instant => INSTANT_KILL,
-            Self::Stricter { at_least } => at_least.max(INSTANT_KILL),
-        }
-    }
-}
-
-/// The reading that proved a piece.
-#[derive(Clone, Copy, Debug, PartialEq)]
+/// The readings that proved a piece.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
 pub struct Proof {
-    /// The entry that holds it.
+    /// The entry that completed it.
     pub entry: EntryId,
-    /// When it was read.
+    /// When that was read.
     pub at: Moment,
-    /// What was read.
+    /// The temperature proved: as read by a rule that proves at once, or the lowest of the
+    /// readings through which the piece was held.
+    #[serde(rename = "temperature_c")]
     pub temperature: Temperature,
+    /// The first of the readings through which it was held; none where it was proved at once.
+    pub held_since: Option<EntryId>,
 }
 
 /// The proof of a piece under a rule, if its own readings since it last went on give one.
 ///
-/// A piece that was put back must be proved again: what was read before says nothing of what
-/// was done to it in between.
-pub fn prove(piece: &PieceHistory, rule: ProofRule) -> Option<Proof> {
-    let since = piece.spells.last()?.on;
-    piece
-        .readings
-        .iter()
-        .filter(|reading| reading.at >= since && reading.places >= PLACES_NEEDED)
-        .find(|reading| reading.temperature >= rule.instant())
+/// Nothing here knows of a forecast. Each reading must stand on its own: see [`Shortfall`] for
+/// what makes it say nothing.
+pub fn prove(history: &History, piece: &PieceHistory, rule: ProofRule) -> Option<Proof> {
+    let witnesses = Witnesses::of(history, piece)?;
+    let at_once = witnesses
+        .in_spell()
+        .find(|reading| witnesses.shortfall(reading, rule.instant()).is_none())
         .map(|reading| Proof {
             entry: reading.entry,
             at: reading.at,
-            temperature: reading.temperature,
-        })
+            temperature: reading.for_proof,
+            held_since: None,
+        });
+    match rule {
+        ProofRule::Held { fat } => at_once.or_else(|| held(witnesses, fat)),
+        ProofRule::Instant | ProofRule::Stricter { .. } => at_once,
+    }
+}
+
+/// Why a reading of this piece does not prove it at once; none if it does.
+pub fn shortfall(
+    history: &History,
+    piece: &PieceHistory,
+    rule: ProofRule,
+    reading: &CoreReading,
+) -> Option<Shortfall> {
+    match Witnesses::of(history, piece) {
+        Some(witnesses) => witnesses.shortfall(reading, rule.instant()),
+        None => Some(Shortfall::BeforeThisSpell),
+    }
 }

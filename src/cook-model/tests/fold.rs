@@ -23,11 +23,11 @@ fn breast(grams: f64) -> Piece {
     }
 }
 
-/// Entries written one after another, a minute apart.
+/// Entries written one after another, four minutes apart.
 fn log_of(whats: &[What]) -> Log {
     let mut log = Log::default();
-    for (minute, what) in whats.iter().enumerate() {
-        let at = start() + minutes(minute as f64);
+    for (place, what) in whats.iter().enumerate() {
+        let at = start() + minutes(4.0 * place as f64);
         log.insert(log.next(PHONE, at, at, what.clone()));
     }
     log
@@ -117,7 +117,13 @@ proptest! {
         let at = start() + minutes(500.0);
         undone.insert(undone.next(PHONE, at, at, What::Undone { entry: gone.id }));
         let without = Log::from_entries(entries.into_iter().filter(|entry| entry.id != gone.id));
-        prop_assert_eq!(fold(&undone), fold(&without));
+        // A clock that ran back stays one that ran back.
+        let state = |log: &Log| {
+            let mut state = fold(log);
+            state.history.clock_broke = None;
+            state
+        };
+        prop_assert_eq!(state(&undone), state(&without));
     }
 
     #[test]

@@ -1,0 +1,39 @@
+//! Signs in the log that its times cannot be trusted.
+
+use std::collections::{BTreeMap, BTreeSet};
+
+use super::{DeviceId, Entry, EntryId, What};
+use crate::history::PieceHistory;
+use crate::piece::PieceId;
+use crate::quantity::Moment;
+
+/// The last entry at which a phone's clock is known to have jumped: it noticed so itself, or
+/// typed an entry at an earlier time than the one it had written before.
+///
+/// `entries` are in the order of their ids, undone ones among them: a clock that ran back stays
+/// one that ran back.
+pub(super) fn clock_broke(entries: &[Entry]) -> Option<EntryId> {
+    let mut last_typed: BTreeMap<DeviceId, Moment> = BTreeMap::new();
+    entries
+        .iter()
+        .filter(|entry| {
+            let before = last_typed.insert(entry.id.device, entry.typed);
+            matches!(entry.what, What::ClockJumped) || before > Some(entry.typed)
+        })
+        .map(|entry| entry.id)
+        .last()
+}
+
+/// Marks the readings of different pieces that one phone holds as typed at the same instant.
+pub(super) fn mark_copies(pieces: &mut [PieceHistory]) {
+    let mut typed: BTreeMap<(DeviceId, Moment), BTreeSet<PieceId>> = BTreeMap::new();
+    for piece in &*pieces {
+        for reading in &piece.readings {
+            typed.entry((reading.entry.device, reading.typed)).or_default().insert(piece.id);
+        }
+    }
+    for reading in pieces.iter_mut().flat_map(|piece| &mut piece.readings) {
+        let same = typed.get(&(reading.entry.device, reading.typed));
+        reading.copied = same.is_some_and(|pieces| pieces.len() > 1);
+    }
+}

@@ -1,0 +1,135 @@
+//! One piece while the log is folded: what each entry does to it, and when it makes no sense.
+
+use super::{Entry, EntryId, Problem};
+use crate::history::{CoreReading, PieceHistory, Spell};
+use crate::piece::{Piece, PieceId};
+use crate::quantity::{Moment, Span, Temperature};
+
+/// A second place tried later than this after the reading says nothing of the moment of the
+/// reading: it is a new reading.
+pub(super) const SECOND_PLACE_WITHIN: Span = Span::minutes(5);
+
+/// One piece under way.
+pub(super) struct Draft {
+    pub(super) name: String,
+    pub(super) piece: Piece,
+    pub(super) own_pull_target: Option<Temperature>,
+    pub(super) placements: Vec<Moment>,
+    spells: Vec<Spell>,
+    readings: Vec<CoreReading>,
+    last_put_on: Option<EntryId>,
+    packed: Option<EntryId>,
+}
+
+impl Draft {
+    pub(super) fn new(name: String, piece: Piece) -> Self {
+        Self {
+            name,
+            piece,
+            own_pull_target: None,
+            placements: Vec::new(),
+            spells: Vec::new(),
+            readings: Vec::new(),
+            last_put_on: None,
+            packed: None,
+        }
+    }
+
+    pub(super) fn was_never_on(&self) -> bool {
+        self.spells.is_empty()
+    }
+
+    fn is_on(&self) -> bool {
+        self.spells.last().is_some_and(|spell| spell.off.is_none())
+    }
+
+    pub(super) fn put_on(&mut self, entry: &Entry) -> Result<(), Problem> {
+        self.last_put_on = self.last_put_on.max(Some(entry.id));
+        if self.packed.is_some() {
+            return Err(Problem::AlreadyPacked);
+        }
+        if self.is_on() {
+            return Err(Problem::AlreadyOn);
+        }
+        self.spells.push(Spell { on: entry.happened, off: None, covered: None });
+        Ok(())
+    }
+
+    pub(super) fn read_core(&mut self, reading: CoreReading) -> Result<(), Problem> {
+        if self.packed.is_some() {
+            return Err(Problem::AlreadyPacked);
+        }
+        if self.spells.is_empty() {
+            return Err(Problem::NotOnYet);
+        }
+        self.readings.push(reading);
+        Ok(())
+    }
+
+    pub(super) fn has_reading(&self, id: EntryId) -> bool {
+        self.readings.iter().any(|reading| reading.entry == id)
+    }
+
+    pub(super) fn reading(&mut self, id: EntryId) -> Option<&mut CoreReading> {
+        self.readings.iter_mut().find(|reading| reading.entry == id)
+    }
+
+    pub(super) fn try_second_place(&mut self, id: EntryId, entry: &Entry) -> Result<(), Problem> {
+        if self.packed.is_some() {
+            return Err(Problem::AlreadyPacked);
+        }
+        let since_on = self.spells.last().map(|spell| spell.on);
+        let reading = self.reading(id).ok_or(Problem::UnknownReading)?;
+        let in_time = entry.happened - reading.at <= SECOND_PLACE_WITHIN;
+        if id > entry.id || !in_time || Some(reading.at) < since_on {
+            return Err(Problem::TooLate);
+        }
+        reading.places = reading.places.max(2);
+        Ok(())
+    }
+
+    pub(super) fn pull(&mut self, at: Moment) -> Result<(), Problem> {
+        let spell = self.spells.last_mut().ok_or(Problem::NotOnYet)?;
+        if spell.off.is_some() {
+            return Err(Problem::AlreadyOff);
+        }
+        spell.off = Some(at);
+        Ok(())
+    }
+
+    pub(super) fn cover(&mut self, at: Moment) -> Result<(), Problem> {
+        let spell = self.spells.last_mut().ok_or(Problem::NotOnYet)?;
+        if spell.off.is_none() {
+            return Err(Problem::AlreadyOn);
+        }
+        spell.covered.get_or_insert(at);
+        Ok(())
+    }
+
+    pub(super) fn pack(&mut self, id: EntryId) -> Result<(), Problem> {
+        if self.spells.is_empty() {
+            return Err(Problem::NotOnYet);
+        }
+        if self.is_on() {
+            return Err(Problem::AlreadyOn);
+        }
+        self.packed.get_or_insert(id);
+        Ok(())
+    }
+
+    /// The name and what has happened, with the pull temperature of all pieces where it has none
+    /// of its own.
+    pub(super) fn finish(self, id: PieceId, pull_target: Temperature) -> (String, PieceHistory) {
+        let history = PieceHistory {
+            id,
+            piece: self.piece,
+            pull_at: self.own_pull_target.unwrap_or(pull_target),
+            spells: self.spells,
+            readings: self.readings,
+            placements: self.placements,
+            last_put_on: self.last_put_on,
+            packed: self.packed,
+        };
+        (self.name, history)
+    }
+}

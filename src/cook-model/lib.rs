@@ -12,5 +12,6 @@ pub mod forecast;
 pub mod heat;
 pub mod history;
 pub mod piece;
+pub mod plan;
 pub mod quantity;
 pub mod safety;

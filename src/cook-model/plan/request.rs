@@ -1,0 +1,95 @@
+use thiserror::Error;
+
+use super::Style;
+use crate::heat::PitKind;
+use crate::piece::{Piece, PieceId};
+use crate::quantity::{Moment, Span, Temperature, TemperatureDifference};
+
+/// One piece to plan for.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Wanted {
+    /// Its number.
+    pub id: PieceId,
+    /// What is known of it.
+    pub piece: Piece,
+    /// Whether it is for tonight's dinner; the others only have to be cooked.
+    pub tonight: bool,
+}
+
+/// What the cook is used to doing with the fire.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct FireHabits {
+    /// From lighting to the pit being up to temperature.
+    pub preheat: Span,
+    /// How often wood or charcoal goes on; none where the pit feeds itself.
+    pub feed_every: Option<Span>,
+}
+
+/// How long things take around the cook itself.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Habits {
+    /// The fire.
+    pub fire: FireHabits,
+    /// How long before it goes on meat leaves the refrigerator.
+    pub out_of_fridge: Span,
+    /// How long seasoning takes.
+    pub seasoning: Span,
+    /// How long a piece rests under foil before it is carved.
+    pub rest: Span,
+    /// From the last piece rested to people eating: carving, and sides that wait for the cook.
+    pub carving: Span,
+}
+
+impl Default for Habits {
+    /// Common practice, no source; a cook's own times replace these.
+    fn default() -> Self {
+        Self {
+            fire: FireHabits { preheat: Span::minutes(40), feed_every: Some(Span::minutes(45)) },
+            out_of_fridge: Span::minutes(20),
+            seasoning: Span::minutes(10),
+            rest: Span::minutes(10),
+            carving: Span::minutes(10),
+        }
+    }
+}
+
+/// Everything a plan starts from.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Request {
+    /// The pieces, in the order in which they were set out.
+    pub pieces: Vec<Wanted>,
+    /// How much hotter than the rack's mean each place on it is; as many places as pieces fit.
+    pub places: Vec<TemperatureDifference>,
+    /// The kind of pit.
+    pub pit_kind: PitKind,
+    /// The pit temperature.
+    pub pit: Temperature,
+    /// The pull temperature.
+    pub pull_at: Temperature,
+    /// When people eat.
+    pub dinner: Moment,
+    /// How the pieces of a wave follow each other.
+    pub style: Style,
+    /// How long things take.
+    pub habits: Habits,
+    /// The moment of planning: nothing can be planned before it.
+    pub now: Moment,
+}
+
+/// Why there is no plan.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Error)]
+#[non_exhaustive]
+pub enum PlanProblem {
+    /// No piece was set out.
+    #[error("set out at least one piece first")]
+    NoPieces,
+    /// The rack has no place.
+    #[error("the rack needs at least one place")]
+    NoPlaces,
+    /// Dinner is not in the future.
+    #[error("dinner must be later than now")]
+    DinnerPast,
+    /// At this pit temperature a piece would not get to its pull temperature within the day.
+    #[error("the pit is too cool for this pull temperature")]
+    NeverDone,
+}

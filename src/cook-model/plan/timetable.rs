@@ -1,0 +1,178 @@
+//! From the best loading to the times on the clock.
+
+use serde::Serialize;
+
+use super::draws::quantile;
+use super::loading::{Cost, Setting, Slot, Style};
+use super::request::{PlanProblem, Request};
+use super::sampling::draw_days;
+use super::waves::best_waves;
+use crate::forecast::{Band, Probability};
+use crate::piece::PieceId;
+use crate::quantity::{Moment, Span, minutes, to_minutes};
+
+/// When one piece goes on, is checked, comes off and is ready.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+pub struct PiecePlan {
+    /// Which piece.
+    pub piece: PieceId,
+    /// In which wave, the first being 0.
+    pub wave: usize,
+    /// On which rack place, the first being 0.
+    pub place: usize,
+    /// Whether it is for tonight.
+    pub tonight: bool,
+    /// When it goes on.
+    pub on: Moment,
+    /// Its pull window. The first check is at its beginning.
+    pub pull: Band<Moment>,
+    /// When it is likely to have rested.
+    pub rested: Moment,
+}
+
+/// The times of a whole cook, back from dinner.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Plan {
+    /// How the pieces of a wave follow each other.
+    pub style: Style,
+    /// When meat leaves the refrigerator.
+    pub out_of_fridge: Moment,
+    /// When to season.
+    pub season: Moment,
+    /// When to light the fire.
+    pub light: Moment,
+    /// When the pit is up to temperature and the first pieces go on.
+    pub first_on: Moment,
+    /// When wood or charcoal goes on.
+    pub feeds: Vec<Moment>,
+    /// Each piece, in the order in which they go on.
+    pub pieces: Vec<PiecePlan>,
+    /// When people eat.
+    pub dinner: Moment,
+    /// The chance that dinner is ready by then.
+    pub in_time: Probability,
+    /// How long tonight's pieces wait for dinner, all of them together.
+    pub held: Span,
+    /// How often the lid is opened to load and to pull.
+    pub openings: usize,
+    /// From lighting the fire to the last piece off.
+    pub fuel: Span,
+}
+
+/// Plans a cook back from dinner: the waves that get dinner ready by its time with 90 % certainty,
+/// then hold tonight's pieces least, open the lid least, and burn the least.
+///
+/// Where dinner is too close for that certainty, everything starts as soon as the pit can be hot,
+/// and the plan says how likely dinner is to be in time.
+///
+/// # Errors
+/// [`PlanProblem`] says what is missing.
+pub fn plan(request: &Request) -> Result<Plan, PlanProblem> {
+    if request.pieces.is_empty() {
+        return Err(PlanProblem::NoPieces);
+    }
+    if request.places.is_empty() {
+        return Err(PlanProblem::NoPlaces);
+    }
+    if request.dinner <= request.now {
+        return Err(PlanProblem::DinnerPast);
+    }
+    let draws = draw_days(request)?;
+    let places: Vec<f64> = request.places.iter().map(|place| place.c()).collect();
+    let tonight: Vec<bool> = request.pieces.iter().map(|wanted| wanted.tonight).collect();
+    let soonest = request.now + request.habits.fire.preheat;
+    let setting = Setting {
+        draws: &draws,
+        places: &places,
+        tonight: &tonight,
+        style: request.style,
+        carving: to_minutes(request.habits.carving),
+        available: to_minutes(request.dinner - soonest),
+    };
+    let (waves, cost) = best_waves(&setting);
+    let loads: Vec<Vec<Slot>> = waves.iter().map(|wave| setting.slots(wave)).collect();
+    Ok(timetable(request, &setting, &loads, cost))
+}
+
+/// The plan for loads whose cost is known.
+fn timetable(request: &Request, setting: &Setting<'_>, loads: &[Vec<Slot>], cost: Cost) -> Plan {
+    let habits = &request.habits;
+    let first_on = request.dinner - minutes(cost.lead);
+    let light = first_on - habits.fire.preheat;
+    let ends = first_on + minutes(cost.fuel);
+    let mut pieces: Vec<PiecePlan> = piece_times(setting, loads)
+        .into_iter()
+        .map(|times| PiecePlan {
+            piece: request.pieces[times.slot.piece].id,
+            wave: times.wave,
+            place: times.slot.place,
+            tonight: setting.tonight[times.slot.piece],
+            on: first_on + minutes(times.on),
+            pull: Band {
+                low: first_on + minutes(times.off.low),
+                middle: first_on + minutes(times.off.middle),
+                high: first_on + minutes(times.off.high),
+            },
+            rested: first_on + minutes(times.off.middle) + habits.rest,
+        })
+        .collect();
+    pieces.sort_by_key(|piece| (piece.on, piece.pull.middle, piece.piece));
+    Plan {
+        style: request.style,
+        out_of_fridge: first_on - habits.out_of_fridge.max(habits.seasoning),
+        season: first_on - habits.seasoning,
+        light,
+        first_on,
+        feeds: feeds(light, ends, habits.fire.feed_every),
+        pieces,
+        dinner: request.dinner,
+        in_time: Probability::new(cost.in_time),
+        held: minutes(cost.held),
+        openings: cost.openings,
+        fuel: ends - light,
+    }
+}
+
+/// One slot's times, in minutes from the first piece on.
+struct Times {
+    wave: usize,
+    slot: Slot,
+    on: f64,
+    off: Band<f64>,
+}
+
+/// When each slot goes on and comes off. A later wave goes on in the middle of when it can.
+fn piece_times(setting: &Setting<'_>, loads: &[Vec<Slot>]) -> Vec<Times> {
+    let begins: Vec<Vec<f64>> =
+        setting.draws.draws.iter().map(|draw| setting.wave_starts(loads, draw)).collect();
+    let mut all = Vec::new();
+    for (wave, load) in loads.iter().enumerate() {
+        let begin = quantile(begins.iter().map(|starts| starts[wave]).collect(), 0.5);
+        for slot in load {
+            let on = begin + slot.delay;
+            let offs: Vec<f64> = setting
+                .draws
+                .draws
+                .iter()
+                .zip(&begins)
+                .map(|(draw, starts)| {
+                    starts[wave] + slot.delay + slot.pace * draw.on_pit[slot.piece]
+                })
+                .collect();
+            let at = |share| quantile(offs.clone(), share);
+            let off = Band { low: at(0.1), middle: at(0.5), high: at(0.9) };
+            all.push(Times { wave, slot: *slot, on, off });
+        }
+    }
+    all
+}
+
+/// When to feed the fire between lighting it and the last piece off.
+fn feeds(light: Moment, ends: Moment, every: Option<Span>) -> Vec<Moment> {
+    let Some(every) = every.filter(|every| *every >= Span::minutes(1)) else {
+        return Vec::new();
+    };
+    core::iter::successors(Some(light + every), |last| Some(*last + every))
+        .take_while(|feed| *feed < ends)
+        .collect()
+}

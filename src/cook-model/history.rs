@@ -4,6 +4,7 @@
 
 use serde::{Deserialize, Serialize};
 
+use crate::heat::PitKind;
 use crate::piece::{Piece, PieceId};
 use crate::quantity::{Moment, Span, Temperature, TemperatureDifference};
 
@@ -77,6 +78,8 @@ pub struct PieceHistory {
     pub id: PieceId,
     /// What is known of it raw.
     pub piece: Piece,
+    /// Whether it is for tonight's dinner.
+    pub tonight: bool,
     /// The temperature at which the cook means to pull it.
     pub pull_at: Temperature,
     /// Its spells on the pit, in order; none while it is raw, more than one if it was put back.
@@ -130,6 +133,8 @@ pub struct LidOpening {
 /// What has happened to the pit.
 #[derive(Clone, Debug, PartialEq)]
 pub struct PitHistory {
+    /// How it heats.
+    pub kind: PitKind,
     /// The pit temperature the cook aims for, and expects where nothing was read.
     pub target: Temperature,
     /// The pit temperatures read, in order of time.

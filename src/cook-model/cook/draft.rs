@@ -15,6 +15,7 @@ pub(super) struct Draft {
     pub(super) piece: Piece,
     pub(super) own_pull_target: Option<Temperature>,
     pub(super) placements: Vec<Moment>,
+    pub(super) later: bool,
     spells: Vec<Spell>,
     readings: Vec<CoreReading>,
     last_put_on: Option<EntryId>,
@@ -28,6 +29,7 @@ impl Draft {
             piece,
             own_pull_target: None,
             placements: Vec::new(),
+            later: false,
             spells: Vec::new(),
             readings: Vec::new(),
             last_put_on: None,
@@ -123,6 +125,7 @@ impl Draft {
         let history = PieceHistory {
             id,
             piece: self.piece,
+            tonight: !self.later,
             pull_at: self.own_pull_target.unwrap_or(pull_target),
             spells: self.spells,
             readings: self.readings,

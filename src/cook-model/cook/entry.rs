@@ -1,7 +1,9 @@
 use serde::{Deserialize, Serialize};
 
+use crate::heat::PitKind;
 use crate::history::{EntryId, Instrument, Tolerances};
 use crate::piece::{Piece, PieceId};
+use crate::plan::{Habits, Style};
 use crate::quantity::{Moment, Temperature, TemperatureDifference};
 use crate::safety::ProofRule;
 
@@ -35,6 +37,33 @@ pub enum What {
         /// The temperature at the rack.
         #[serde(rename = "target_c")]
         target: Temperature,
+    },
+    /// The kind of pit was told.
+    PitKindSet {
+        /// How it heats.
+        pit: PitKind,
+    },
+    /// The places on the rack were told.
+    RackSet {
+        /// How much hotter than the rack's mean each place is; as many as pieces fit.
+        places_c: Vec<TemperatureDifference>,
+    },
+    /// The times that things take around the cook were told.
+    HabitsSet {
+        /// Each one's.
+        habits: Habits,
+    },
+    /// How pieces follow each other was chosen.
+    StyleSet {
+        /// All on together, or all off together.
+        style: Style,
+    },
+    /// Whether a piece is for tonight's dinner was told.
+    TonightSet {
+        /// Which piece.
+        piece: PieceId,
+        /// Whether it is; a piece is until told otherwise.
+        tonight: bool,
     },
     /// The air where the pieces rest was told.
     AmbientSet {
@@ -172,6 +201,7 @@ impl What {
         match self {
             Self::PullTargetSet { piece, .. } => *piece,
             Self::PieceSetOut { piece, .. }
+            | Self::TonightSet { piece, .. }
             | Self::PieceTakenAway { piece }
             | Self::PutOn { piece }
             | Self::CoreRead { piece, .. }

@@ -6,7 +6,8 @@ use core::ops::RangeInclusive;
 use super::Problem;
 use crate::history::Tolerances;
 use crate::piece::Piece;
-use crate::quantity::{Length, Mass, Temperature, TemperatureDifference};
+use crate::plan::Habits;
+use crate::quantity::{Length, Mass, Span, Temperature, TemperatureDifference};
 
 /// A core reading: from just frozen to boiling water.
 pub const CORE: RangeInclusive<Temperature> =
@@ -70,4 +71,34 @@ pub fn check_tolerances(tolerances: &Tolerances) -> Result<(), Problem> {
     check(tolerances.leave_in, &TOLERANCE)?;
     check(tolerances.pit, &TOLERANCE)?;
     Ok(())
+}
+
+/// How much hotter or cooler than the rack's mean a place on it can be.
+pub const PLACE: RangeInclusive<TemperatureDifference> =
+    TemperatureDifference::from_f(-60.0)..=TemperatureDifference::from_f(60.0);
+/// The most places a rack can have.
+pub const PLACES: usize = 40;
+/// How long any one habit can take.
+pub const HABIT: RangeInclusive<Span> = Span::zero()..=Span::hours(8);
+
+/// Checks the places of a rack.
+///
+/// # Errors
+/// [`Problem::ImpossibleValue`] if there are too many, or one is outside its limits.
+pub fn check_rack(places: &[TemperatureDifference]) -> Result<&[TemperatureDifference], Problem> {
+    check(places.len(), &(0..=PLACES))?;
+    places.iter().try_for_each(|place| check(*place, &PLACE).map(|_| ()))?;
+    Ok(places)
+}
+
+/// Checks each of the cook's habits.
+///
+/// # Errors
+/// [`Problem::ImpossibleValue`] if one is outside its limits.
+pub fn check_habits(habits: &Habits) -> Result<Habits, Problem> {
+    let Habits { fire, out_of_fridge, seasoning, rest, carving } = *habits;
+    [fire.preheat, fire.feed_every, out_of_fridge, seasoning, rest, carving]
+        .into_iter()
+        .try_for_each(|span| check(span, &HABIT).map(|_| ()))?;
+    Ok(*habits)
 }

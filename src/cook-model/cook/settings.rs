@@ -1,10 +1,21 @@
+use crate::heat::PitKind;
 use crate::history::Tolerances;
-use crate::quantity::{Moment, Temperature};
+use crate::plan::{Habits, Style};
+use crate::quantity::{Moment, Temperature, TemperatureDifference};
 use crate::safety::ProofRule;
 
 /// What the cook decided for the whole cook.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Settings {
+    /// The kind of pit.
+    pub pit_kind: PitKind,
+    /// How much hotter than its mean each place on the rack is; empty while nothing was told, and
+    /// then everything fits and heats alike.
+    pub rack: Vec<TemperatureDifference>,
+    /// How long things take around the cook.
+    pub habits: Habits,
+    /// How pieces follow each other.
+    pub style: Style,
     /// The pit temperature to aim for.
     pub pit_target: Temperature,
     /// The air where the pieces rest.
@@ -25,6 +36,10 @@ impl Default for Settings {
     /// A 250 F pit, a mild day, and pulling at 160 F (common practice, no source).
     fn default() -> Self {
         Self {
+            pit_kind: PitKind::default(),
+            rack: Vec::new(),
+            habits: Habits::default(),
+            style: Style::default(),
             pit_target: Temperature::from_f(250.0),
             ambient: Temperature::from_f(70.0),
             dinner: None,

@@ -85,6 +85,15 @@ impl Folding {
             What::PitTargetSet { target } => {
                 self.settings.pit_target = limits::check(*target, &limits::PIT_TARGET)?;
             }
+            What::PitKindSet { pit } => self.settings.pit_kind = *pit,
+            What::RackSet { places_c } => {
+                self.settings.rack = limits::check_rack(places_c)?.to_vec();
+            }
+            What::HabitsSet { habits } => {
+                self.settings.habits = limits::check_habits(habits)?;
+            }
+            What::StyleSet { style } => self.settings.style = *style,
+            What::TonightSet { piece, tonight } => self.draft(*piece)?.later = !*tonight,
             What::AmbientSet { ambient } => {
                 self.settings.ambient = limits::check(*ambient, &limits::AMBIENT)?;
             }
@@ -195,6 +204,7 @@ impl Folding {
         mark_copies(&mut histories);
         self.offsets.settle(&mut histories);
         let pit = PitHistory {
+            kind: settings.pit_kind,
             target: settings.pit_target,
             readings: self.pit_readings,
             lid: self.lid,

@@ -2,6 +2,8 @@
 
 use core::cmp::Ordering;
 
+use serde::{Deserialize, Serialize};
+
 use super::draws::{Draw, Draws, quantile};
 
 /// The certainty with which dinner is to be ready by its time.
@@ -12,9 +14,11 @@ const ONE_OPENING: f64 = 4.0;
 const BETWEEN_WAVES: f64 = 5.0;
 
 /// How the pieces of one wave follow each other.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
 pub enum Style {
     /// All go on at once and come off one by one.
+    #[default]
     OnTogether,
     /// The slow ones go on first, so that all come off at about the same time.
     OffTogether,

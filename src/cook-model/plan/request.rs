@@ -1,9 +1,10 @@
+use serde::{Deserialize, Serialize};
 use thiserror::Error;
 
 use super::Style;
 use crate::heat::PitKind;
 use crate::piece::{Piece, PieceId};
-use crate::quantity::{Moment, Span, Temperature, TemperatureDifference};
+use crate::quantity::{Moment, Span, Temperature, TemperatureDifference, as_minutes};
 
 /// One piece to plan for.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -17,26 +18,32 @@ pub struct Wanted {
 }
 
 /// What the cook is used to doing with the fire.
-#[derive(Clone, Copy, Debug, PartialEq)]
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
 pub struct FireHabits {
     /// From lighting to the pit being up to temperature.
+    #[serde(rename = "preheat_min", with = "as_minutes")]
     pub preheat: Span,
-    /// How often wood or charcoal goes on; none where the pit feeds itself.
-    pub feed_every: Option<Span>,
+    /// How often wood or charcoal goes on; zero where the pit feeds itself.
+    #[serde(rename = "feed_every_min", with = "as_minutes")]
+    pub feed_every: Span,
 }
 
 /// How long things take around the cook itself.
-#[derive(Clone, Copy, Debug, PartialEq)]
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
 pub struct Habits {
     /// The fire.
     pub fire: FireHabits,
     /// How long before it goes on meat leaves the refrigerator.
+    #[serde(rename = "out_of_fridge_min", with = "as_minutes")]
     pub out_of_fridge: Span,
     /// How long seasoning takes.
+    #[serde(rename = "seasoning_min", with = "as_minutes")]
     pub seasoning: Span,
     /// How long a piece rests under foil before it is carved.
+    #[serde(rename = "rest_min", with = "as_minutes")]
     pub rest: Span,
     /// From the last piece rested to people eating: carving, and sides that wait for the cook.
+    #[serde(rename = "carving_min", with = "as_minutes")]
     pub carving: Span,
 }
 
@@ -44,7 +51,7 @@ impl Default for Habits {
     /// Common practice, no source; a cook's own times replace these.
     fn default() -> Self {
         Self {
-            fire: FireHabits { preheat: Span::minutes(40), feed_every: Some(Span::minutes(45)) },
+            fire: FireHabits { preheat: Span::minutes(40), feed_every: Span::minutes(45) },
             out_of_fridge: Span::minutes(20),
             seasoning: Span::minutes(10),
             rest: Span::minutes(10),

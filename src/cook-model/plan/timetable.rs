@@ -168,10 +168,10 @@ fn piece_times(setting: &Setting<'_>, loads: &[Vec<Slot>]) -> Vec<Times> {
 }
 
 /// When to feed the fire between lighting it and the last piece off.
-fn feeds(light: Moment, ends: Moment, every: Option<Span>) -> Vec<Moment> {
-    let Some(every) = every.filter(|every| *every >= Span::minutes(1)) else {
+fn feeds(light: Moment, ends: Moment, every: Span) -> Vec<Moment> {
+    if every < Span::minutes(1) {
         return Vec::new();
-    };
+    }
     core::iter::successors(Some(light + every), |last| Some(*last + every))
         .take_while(|feed| *feed < ends)
         .collect()

@@ -14,6 +14,6 @@ mod units;
 pub use length::Length;
 pub use mass::Mass;
 pub use temperature::{Temperature, TemperatureDifference};
-pub use time::{Moment, Span, minutes, seconds, to_minutes, to_seconds};
+pub use time::{Moment, Span, as_minutes, minutes, seconds, to_minutes, to_seconds};
 pub use typed::{NumberProblem, number};
 pub use units::{LengthUnit, MassUnit, TemperatureUnit, Units};

@@ -29,6 +29,29 @@ pub fn to_minutes(span: Span) -> f64 {
     to_seconds(span) / 60.0
 }
 
+/// The stored form of a span: whole or broken minutes.
+pub mod as_minutes {
+    use serde::{Deserialize, Deserializer, Serialize, Serializer};
+
+    use super::{Span, minutes, to_minutes};
+
+    /// Writes a span as minutes.
+    ///
+    /// # Errors
+    /// Those of the serialiser.
+    pub fn serialize<S: Serializer>(span: &Span, serializer: S) -> Result<S::Ok, S::Error> {
+        to_minutes(*span).serialize(serializer)
+    }
+
+    /// Reads a span from minutes.
+    ///
+    /// # Errors
+    /// Those of the deserialiser.
+    pub fn deserialize<'de, D: Deserializer<'de>>(deserializer: D) -> Result<Span, D::Error> {
+        f64::deserialize(deserializer).map(minutes)
+    }
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;

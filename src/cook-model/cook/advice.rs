@@ -3,10 +3,11 @@
 use serde::Serialize;
 
 use super::draft::SECOND_PLACE_WITHIN;
-use super::{CookState, PieceState, Stage};
+use super::{Chore, CookState, PieceState, Stage};
 use crate::forecast::{Forecast, PieceForecast};
 use crate::history::{CoreReading, EntryId, Instrument, PieceHistory};
 use crate::piece::PieceId;
+use crate::plan::Plan;
 use crate::quantity::{Moment, Span, minutes};
 use crate::safety::{Shortfall, shortfall};
 
@@ -44,6 +45,11 @@ pub enum Action {
     Reseat,
     /// Read the pit thermometer.
     ReadPit,
+    /// A chore around the cook.
+    Chore {
+        /// Which.
+        chore: Chore,
+    },
     /// Put the pieces on.
     PutOn,
     /// Set out the pieces.
@@ -64,20 +70,32 @@ pub struct Step {
 }
 
 /// The one next thing to do. None once every piece is packed.
-pub fn next_step(state: &CookState, forecast: &Forecast, now: Moment) -> Option<Step> {
-    steps(state, forecast, now).into_iter().next()
+pub fn next_step(
+    state: &CookState,
+    forecast: &Forecast,
+    plan: Option<&Plan>,
+    now: Moment,
+) -> Option<Step> {
+    steps(state, forecast, plan, now).into_iter().next()
 }
 
 /// Everything there is to do: first what is due, most urgent first, then what comes later.
-pub fn steps(state: &CookState, forecast: &Forecast, now: Moment) -> Vec<Step> {
+/// Without a plan, raw pieces go on as soon as the cook likes.
+pub fn steps(
+    state: &CookState,
+    forecast: &Forecast,
+    plan: Option<&Plan>,
+    now: Moment,
+) -> Vec<Step> {
     let each = || {
         state.each_piece().filter_map(|(standing, history)| {
             let forecast = forecast.piece(history.id)?;
-            Some(View { standing, history, forecast, now })
+            Some(View { standing, history, forecast, plan, now })
         })
     };
     let mut steps: Vec<Step> = gather(each().filter_map(|view| view.step(state)));
     steps.extend(pit_step(state, now));
+    steps.extend(chores(state, plan));
     if state.pieces.is_empty() {
         steps.push(Step { action: Action::SetOut, pieces: Vec::new(), due: now });
     }
@@ -86,6 +104,35 @@ pub fn steps(state: &CookState, forecast: &Forecast, now: Moment) -> Vec<Step> {
         (later(a), &a.action, a.due).cmp(&(later(b), &b.action, b.due))
     });
     steps
+}
+
+/// The chores to come: before the first piece is on those of the plan, afterwards the fire.
+fn chores(state: &CookState, plan: Option<&Plan>) -> Vec<Step> {
+    let step = |chore, due| Step { action: Action::Chore { chore }, pieces: Vec::new(), due };
+    let done = |chore| state.chores.iter().rfind(|(_, c)| *c == chore).map(|(at, _)| *at);
+    let begun = state.history.pieces.iter().any(|piece| !piece.spells.is_empty());
+    let mut steps = Vec::new();
+    if let Some(plan) = plan.filter(|_| !begun) {
+        let planned = [
+            (Chore::OutOfFridge, plan.out_of_fridge),
+            (Chore::Season, plan.season),
+            (Chore::LightFire, plan.light),
+        ];
+        steps.extend(
+            planned.into_iter().filter(|(c, _)| done(*c).is_none()).map(|(c, due)| step(c, due)),
+        );
+    }
+    let every = state.settings.habits.fire.feed_every;
+    let fed = done(Chore::FeedFire).max(done(Chore::LightFire));
+    if let Some(fed) = fed.filter(|_| every > Span::zero() && needs_fire(state)) {
+        steps.push(step(Chore::FeedFire, fed + every));
+    }
+    steps
+}
+
+/// Whether anything is still to be cooked.
+fn needs_fire(state: &CookState) -> bool {
+    state.pieces.iter().any(|piece| matches!(piece.stage, Stage::Raw | Stage::On))
 }
 
 /// A look at the pit, when something is on it and it was not read for a while.
@@ -121,6 +168,7 @@ struct View<'a> {
     standing: &'a PieceState,
     history: &'a PieceHistory,
     forecast: &'a PieceForecast,
+    plan: Option<&'a Plan>,
     now: Moment,
 }
 
@@ -128,13 +176,21 @@ impl View<'_> {
     /// The next thing to do with this piece.
     fn step(&self, state: &CookState) -> Option<Step> {
         let (action, due) = match self.standing.stage {
-            Stage::Raw => (Action::PutOn, self.now),
+            Stage::Raw => (Action::PutOn, self.planned_on()),
             Stage::On => self.on_the_pit()?,
             Stage::Resting => self.resting(state)?,
             Stage::Proved => (Action::Pack, self.now),
             Stage::Packed => return None,
         };
         Some(Step { action, pieces: vec![self.history.id], due })
+    }
+
+    /// When the plan has it go on; now where there is no plan.
+    fn planned_on(&self) -> Moment {
+        let planned = |plan: &Plan| {
+            plan.pieces.iter().find(|piece| piece.piece == self.history.id).map(|piece| piece.on)
+        };
+        self.plan.and_then(planned).unwrap_or(self.now)
     }
 
     fn on_the_pit(&self) -> Option<(Action, Moment)> {
@@ -149,7 +205,7 @@ impl View<'_> {
         if misplaced {
             return Some((Action::Reseat, self.now));
         }
-        let opening = self.forecast.pull?.low;
+        let opening = self.forecast.check_by.or(self.forecast.pull.map(|pull| pull.low))?;
         let poked = self
             .this_spell()
             .filter(|reading| reading.instrument == Instrument::InstantRead)

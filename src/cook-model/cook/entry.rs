@@ -26,6 +26,20 @@ pub struct Entry {
     pub what: What,
 }
 
+/// Something to do around the cook that no reading tells of.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Chore {
+    /// Take the meat from the refrigerator.
+    OutOfFridge,
+    /// Season it.
+    Season,
+    /// Light the fire, or switch the pit on.
+    LightFire,
+    /// Put on wood or charcoal.
+    FeedFire,
+}
+
 /// What can happen in a cook. In the stored form each has its `kind`; temperatures are in
 /// degrees Celsius, lengths in millimetres, weights in grams, spans in seconds.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
@@ -119,6 +133,11 @@ pub enum What {
     PutOn {
         /// Which piece.
         piece: PieceId,
+    },
+    /// A chore was done.
+    ChoreDone {
+        /// Which.
+        chore: Chore,
     },
     /// The pit thermometer was read.
     PitRead {

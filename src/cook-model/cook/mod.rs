@@ -8,6 +8,7 @@ pub mod heal;
 pub mod limits;
 mod log;
 mod offset;
+mod planning;
 mod problem;
 mod settings;
 mod stage;
@@ -16,7 +17,7 @@ mod undo;
 
 pub use crate::history::{DeviceId, EntryId};
 pub use advice::{Action, Step, next_step, steps};
-pub use entry::{Entry, VERSION, What};
+pub use entry::{Chore, Entry, VERSION, What};
 pub use log::{Log, SetAside};
 pub use problem::{Ignored, Problem};
 pub use settings::Settings;

@@ -6,10 +6,10 @@ use super::limits;
 use super::offset::Offsets;
 use super::problem::Ignored;
 use super::undo::standing;
-use super::{Entry, EntryId, Log, Problem, Settings, Stage, What};
+use super::{Chore, Entry, EntryId, Log, Problem, Settings, Stage, What};
 use crate::history::{CoreReading, History, LidOpening, PieceHistory, PitHistory, PitReading};
 use crate::piece::{Piece, PieceId};
-use crate::quantity::seconds;
+use crate::quantity::{Moment, seconds};
 use crate::safety::{Proof, prove};
 
 /// One piece: where it stands, and what has happened to it.
@@ -32,6 +32,10 @@ pub struct CookState {
     pub history: History,
     /// Where each piece stands, in the order of `history.pieces`.
     pub pieces: Vec<PieceState>,
+    /// The chores done, in order of time.
+    pub chores: Vec<(Moment, Chore)>,
+    /// When the first chore was done or the first piece went on.
+    pub began: Option<Moment>,
     /// The entries that changed nothing, and why.
     pub ignored: Vec<Ignored>,
 }
@@ -75,6 +79,7 @@ struct Folding {
     lid: Vec<LidOpening>,
     offsets: Offsets,
     clock_broke: Option<EntryId>,
+    chores: Vec<(Moment, Chore)>,
     ignored: Vec<Ignored>,
 }
 
@@ -119,6 +124,7 @@ impl Folding {
             }
             What::PieceTakenAway { piece } => self.take_away(*piece)?,
             What::PutOn { piece } => self.draft(*piece)?.put_on(entry)?,
+            What::ChoreDone { chore } => self.chores.push((at, *chore)),
             What::PitRead { temperature } => {
                 limits::check(*temperature, &limits::PIT)?;
                 self.pit_readings.push(PitReading { at, temperature: *temperature });
@@ -225,7 +231,16 @@ impl Folding {
                 PieceState { name, stage: stage(piece, proof.is_some()), proof }
             })
             .collect();
-        CookState { settings, history, pieces, ignored: self.ignored }
+        let first_on = history.pieces.iter().filter_map(PieceHistory::on).min();
+        let first_chore = self.chores.first().map(|(at, _)| *at);
+        CookState {
+            began: first_on.into_iter().chain(first_chore).min(),
+            chores: self.chores,
+            settings,
+            history,
+            pieces,
+            ignored: self.ignored,
+        }
     }
 }
 

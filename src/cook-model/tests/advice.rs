@@ -2,10 +2,11 @@
 #![allow(clippy::unwrap_used, reason = "in a test a failed unwrap is a failed test")]
 
 use chrono::{DateTime, Utc};
-use cook_model::cook::{Action, CookState, DeviceId, Log, What, fold, next_step, steps};
+use cook_model::cook::{Action, Chore, CookState, DeviceId, Log, What, fold, next_step, steps};
 use cook_model::forecast::{Band, Forecast, Peak, PieceForecast, Probability, Seating};
 use cook_model::history::Instrument;
 use cook_model::piece::{Piece, PieceId, Shape};
+use cook_model::plan::plan;
 use cook_model::quantity::{Length, Mass, Moment, Temperature, minutes};
 
 fn at(minute: f64) -> Moment {
@@ -69,7 +70,7 @@ fn forecast(now: f64, pulls: &[(u32, f64)]) -> Forecast {
 
 #[test]
 fn an_empty_cook_is_set_out_first() {
-    let step = next_step(&state_of(&[]), &forecast(0.0, &[]), at(0.0)).unwrap();
+    let step = next_step(&state_of(&[]), &forecast(0.0, &[]), None, at(0.0)).unwrap();
     assert_eq!(step.action, Action::SetOut);
 }
 
@@ -77,7 +78,7 @@ fn an_empty_cook_is_set_out_first() {
 fn pieces_due_close_together_are_checked_in_one_opening() {
     let state = state_of(&[set_out(1), set_out(2), set_out(3), on(1), on(2), on(3)]);
     let forecast = forecast(10.0, &[(1, 50.0), (2, 53.0), (3, 58.0)]);
-    let checks: Vec<(Vec<PieceId>, Moment)> = steps(&state, &forecast, at(10.0))
+    let checks: Vec<(Vec<PieceId>, Moment)> = steps(&state, &forecast, None, at(10.0))
         .into_iter()
         .filter(|step| step.action == Action::Check)
         .map(|step| (step.pieces, step.due))
@@ -94,7 +95,7 @@ fn a_reading_at_the_pull_temperature_means_pull_and_comes_before_a_check() {
         on(2),
         read(50.0, 2, 160.0, Instrument::InstantRead),
     ]);
-    let step = next_step(&state, &forecast(51.0, &[(1, 45.0), (2, 45.0)]), at(51.0)).unwrap();
+    let step = next_step(&state, &forecast(51.0, &[(1, 45.0), (2, 45.0)]), None, at(51.0)).unwrap();
     assert_eq!((step.action, step.pieces), (Action::Pull, vec![PieceId(2)]));
 }
 
@@ -105,7 +106,7 @@ fn no_forecast_alone_ever_means_pull() {
     late.pieces[0].ready = Probability::new(1.0);
     late.pieces[0].core = steady(190.0);
     let actions: Vec<Action> =
-        steps(&state, &late, at(200.0)).into_iter().map(|step| step.action).collect();
+        steps(&state, &late, None, at(200.0)).into_iter().map(|step| step.action).collect();
     assert!(!actions.contains(&Action::Pull), "{actions:?}");
     assert_eq!(actions[0], Action::Check);
 }
@@ -117,7 +118,7 @@ fn a_misplaced_leave_in_means_reseat_not_pull() {
     doubtful.pieces[0].seating =
         Some(Seating { misplaced: Probability::new(0.9), off_by: Length::from_mm(9.0) });
     let actions: Vec<Action> =
-        steps(&state, &doubtful, at(41.0)).into_iter().map(|step| step.action).collect();
+        steps(&state, &doubtful, None, at(41.0)).into_iter().map(|step| step.action).collect();
     assert_eq!(actions[0], Action::Reseat);
     assert!(!actions.contains(&Action::Pull), "{actions:?}");
 }
@@ -129,7 +130,7 @@ fn after_the_pull_it_is_covered_read_at_the_peak_and_put_back_if_that_proves_not
         vec![set_out(1), on(1), read(54.0, 1, 160.0, Instrument::InstantRead), pulled(55.0)];
     let rest = forecast(55.0, &[(1, 50.0)]); // the peak is at minute 64
     let next = |whats: &[(f64, What)], now: f64| {
-        let step = next_step(&state_of(whats), &rest, at(now)).unwrap();
+        let step = next_step(&state_of(whats), &rest, None, at(now)).unwrap();
         (step.action, step.due)
     };
     assert_eq!(next(&whats, 56.0), (Action::Cover, at(55.0)));
@@ -147,12 +148,36 @@ fn after_the_pull_it_is_covered_read_at_the_peak_and_put_back_if_that_proves_not
 fn a_pit_left_unread_is_worth_a_look_but_not_before_a_pull() {
     let mut whats = vec![set_out(1), on(1)];
     assert_eq!(
-        next_step(&state_of(&whats), &forecast(35.0, &[(1, 50.0)]), at(35.0)).unwrap().action,
+        next_step(&state_of(&whats), &forecast(35.0, &[(1, 50.0)]), None, at(35.0)).unwrap().action,
         Action::ReadPit
     );
     whats.push(read(36.0, 1, 160.0, Instrument::InstantRead));
     assert_eq!(
-        next_step(&state_of(&whats), &forecast(37.0, &[(1, 50.0)]), at(37.0)).unwrap().action,
+        next_step(&state_of(&whats), &forecast(37.0, &[(1, 50.0)]), None, at(37.0)).unwrap().action,
         Action::Pull
     );
+}
+
+#[test]
+fn a_plan_says_when_the_fire_is_lit_and_when_each_piece_goes_on() {
+    let dinner = at(240.0);
+    let mut whats = vec![set_out(1), set_out(2), (-4.0, What::DinnerSet { at: Some(dinner) })];
+    let state = state_of(&whats);
+    let plan = plan(&state.plan_request(at(0.0)).unwrap()).unwrap();
+    let due: Vec<(Action, Moment)> =
+        steps(&state, &forecast(0.0, &[(1, 0.0), (2, 0.0)]), Some(&plan), at(0.0))
+            .into_iter()
+            .map(|step| (step.action, step.due))
+            .collect();
+    let light = Action::Chore { chore: Chore::LightFire };
+    assert!(due.contains(&(light.clone(), plan.light)), "{due:?}");
+    assert!(due.contains(&(Action::PutOn, plan.first_on)), "{due:?}");
+    assert!(plan.light < plan.first_on && plan.first_on < dinner);
+
+    whats.push((10.0, What::ChoreDone { chore: Chore::LightFire }));
+    let lit = state_of(&whats);
+    let next = steps(&lit, &forecast(10.0, &[(1, 0.0), (2, 0.0)]), Some(&plan), at(10.0));
+    let fed = next.iter().find(|step| step.action == Action::Chore { chore: Chore::FeedFire });
+    assert_eq!(fed.unwrap().due, at(10.0) + lit.settings.habits.fire.feed_every);
+    assert!(!next.iter().any(|step| step.action == light));
 }

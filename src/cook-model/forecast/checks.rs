@@ -1,0 +1,77 @@
+//! When to open the lid, and which pieces to read then.
+
+use super::normal::Normal;
+use super::outcome::Check;
+use super::view::Timing;
+use crate::piece::PieceId;
+use crate::quantity::{Moment, seconds};
+
+/// Pieces due within this time of the first are read at the same opening, s: a reading costs less
+/// than another opening (2 to 3 minutes of the cook).
+const SAME_OPENING: f64 = 480.0;
+/// How well a pull time is known after a reading, as a standard deviation, s.
+const AFTER_READING: f64 = 75.0;
+/// No opening follows another sooner than this, s.
+const APART: f64 = 120.0;
+
+/// A piece still on the pit.
+#[derive(Clone, Copy)]
+struct Waiting {
+    piece: PieceId,
+    /// Middle and spread of its pull time.
+    pull: (f64, f64),
+    grace: f64,
+    due: f64,
+}
+
+/// The openings to come, the pieces' timings given; nothing before `now`, s since `zero`.
+///
+/// Each opening is as late as the piece due first allows. Pieces due soon after are read too. A
+/// piece that is then expected to be ready is pulled; of the others the next due time follows from
+/// how well a reading fixes the pull time.
+pub(super) fn plan(
+    timings: &[(PieceId, Timing)],
+    risk_z: f64,
+    now: f64,
+    zero: Moment,
+) -> Vec<Check> {
+    let mut waiting: Vec<Waiting> = timings
+        .iter()
+        .map(|(piece, t)| Waiting { piece: *piece, pull: t.pull, grace: t.grace, due: t.check_by })
+        .collect();
+    let mut checks = Vec::new();
+    let mut earliest = now;
+    // Every opening pulls a piece or narrows one that was not narrow: this is more than enough.
+    for _ in 0..3 * timings.len() {
+        waiting.sort_by(|a, b| a.due.total_cmp(&b.due));
+        let Some(first) = waiting.first() else { break };
+        let at = first.due.max(earliest);
+        let read = waiting.iter().filter(|w| w.due <= at + SAME_OPENING).count();
+        checks.push(Check {
+            at: zero + seconds(at),
+            pieces: waiting[..read].iter().map(|w| w.piece).collect(),
+        });
+        for w in &mut waiting[..read] {
+            let spread = w.pull.1.min(AFTER_READING);
+            w.pull.1 = spread;
+            w.due = (w.pull.0 + w.grace - risk_z * spread).max(w.pull.0);
+        }
+        waiting.retain(|w| w.pull.0 > at);
+        earliest = at + APART;
+    }
+    checks
+}
+
+/// How many standard deviations below the middle a chance lies.
+pub(super) fn standard_deviations(normal: &Normal, chance: f64) -> f64 {
+    let (mut low, mut high) = (-6.0, 6.0);
+    for _ in 0..40 {
+        let middle = 0.5 * (low + high);
+        if normal.below(-middle) > chance {
+            low = middle;
+        } else {
+            high = middle;
+        }
+    }
+    0.5 * (low + high)
+}

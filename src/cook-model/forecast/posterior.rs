@@ -1,0 +1,141 @@
+//! From what each piece's readings say to what is known of every piece: the shared part of speed
+//! and offset is learned from all, so that a check of one piece sharpens the rest.
+//!
+//! For every pair of shared values the own part of each piece is summed out over the cells; the
+//! pieces are independent given the pair. Cost grows linearly in pieces.
+
+use super::cells::{self, OFFSETS};
+use super::prior;
+
+/// Shared values looked at, in standard deviations: speed finely, offset coarsely.
+const SHARED_SPEEDS: usize = 13;
+const SPEED_STEP: f64 = 0.45;
+const SHARED_OFFSETS: usize = 5;
+const OFFSET_STEP: f64 = 1.0;
+
+/// One pair of shared values.
+const PAIRS: usize = SHARED_SPEEDS * SHARED_OFFSETS;
+
+/// What is known of one piece before the others are asked.
+pub(super) struct Known<'a> {
+    /// ln of the likelihood of every cell.
+    pub log: &'a [f64],
+    /// Standard deviation of the own part of ln(speed).
+    pub own_speed: f64,
+}
+
+/// The weights of each piece's cells, which sum to one, all pieces having been asked.
+pub(super) fn combine(pieces: &[Known<'_>]) -> Vec<Vec<f64>> {
+    let parts: Vec<Part> = pieces.iter().map(Part::of).collect();
+    let mut shared = log_prior();
+    for part in &parts {
+        for (sum, log) in shared.iter_mut().zip(&part.log_pair) {
+            *sum += log;
+        }
+    }
+    parts.iter().map(|part| part.posterior(&shared)).collect()
+}
+
+/// ln of the chance of each pair before any reading, but for a constant.
+fn log_prior() -> Vec<f64> {
+    let log = |value: f64, spread: f64| -0.5 * (value / spread) * (value / spread);
+    shared_speeds()
+        .flat_map(|speed| shared_offsets().map(move |offset| (speed, offset)))
+        .map(|(speed, offset)| log(speed, prior::SHARED_SPEED) + log(offset, prior::SHARED_OFFSET))
+        .collect()
+}
+
+fn shared_speeds() -> impl Iterator<Item = f64> {
+    evenly(SHARED_SPEEDS, SPEED_STEP * prior::SHARED_SPEED)
+}
+
+fn shared_offsets() -> impl Iterator<Item = f64> {
+    evenly(SHARED_OFFSETS, OFFSET_STEP * prior::SHARED_OFFSET)
+}
+
+/// So many values around nought.
+fn evenly(count: usize, step: f64) -> impl Iterator<Item = f64> {
+    (0..count).map(move |i| step * (i as f64 - 0.5 * (count - 1) as f64))
+}
+
+/// One piece while all are combined.
+struct Part {
+    /// Likelihood of every cell, the greatest being one.
+    likelihood: Vec<f64>,
+    /// Chance of each cell speed for each shared speed.
+    by_speed: Vec<Vec<f64>>,
+    /// Chance of each cell offset for each shared offset.
+    by_offset: Vec<Vec<f64>>,
+    /// ln of the likelihood of each pair.
+    log_pair: Vec<f64>,
+}
+
+impl Part {
+    fn of(known: &Known<'_>) -> Self {
+        let most = known.log.iter().copied().fold(f64::NEG_INFINITY, f64::max);
+        let likelihood: Vec<f64> = known.log.iter().map(|log| libm::exp(log - most)).collect();
+        let by_speed: Vec<Vec<f64>> = shared_speeds()
+            .map(|shared| chances(cells::speeds().map(|cell| cell - shared), known.own_speed))
+            .collect();
+        let by_offset: Vec<Vec<f64>> = shared_offsets()
+            .map(|shared| chances(OFFSETS.iter().map(|cell| cell - shared), prior::OWN_OFFSET))
+            .collect();
+        let mut log_pair = Vec::with_capacity(PAIRS);
+        for speeds in &by_speed {
+            let mut per_offset = [0.0; OFFSETS.len()];
+            for (row, chance) in likelihood.chunks_exact(OFFSETS.len()).zip(speeds) {
+                for (sum, cell) in per_offset.iter_mut().zip(row) {
+                    *sum += chance * cell;
+                }
+            }
+            for offsets in &by_offset {
+                let sum: f64 = offsets.iter().zip(&per_offset).map(|(a, b)| a * b).sum();
+                log_pair.push(most + libm::log(sum.max(f64::MIN_POSITIVE)));
+            }
+        }
+        Self { likelihood, by_speed, by_offset, log_pair }
+    }
+
+    /// The cells' weights, given what all pieces say of the pairs.
+    fn posterior(&self, shared: &[f64]) -> Vec<f64> {
+        // What the others say: this piece's own word is in its likelihood.
+        let logs: Vec<f64> =
+            shared.iter().zip(&self.log_pair).map(|(all, own)| all - own).collect();
+        let most = logs.iter().copied().fold(f64::NEG_INFINITY, f64::max);
+        let pairs: Vec<f64> = logs.iter().map(|log| libm::exp(log - most)).collect();
+        let mut weights = vec![0.0; cells::COUNT];
+        for (speeds, row) in self.by_speed.iter().zip(pairs.chunks_exact(SHARED_OFFSETS)) {
+            let mut per_offset = [0.0; OFFSETS.len()];
+            for (offsets, pair) in self.by_offset.iter().zip(row) {
+                for (sum, chance) in per_offset.iter_mut().zip(offsets) {
+                    *sum += pair * chance;
+                }
+            }
+            for (cells, chance) in weights.chunks_exact_mut(OFFSETS.len()).zip(speeds) {
+                for (cell, offset) in cells.iter_mut().zip(&per_offset) {
+                    *cell += chance * offset;
+                }
+            }
+        }
+        for (weight, likelihood) in weights.iter_mut().zip(&self.likelihood) {
+            *weight *= likelihood;
+        }
+        let sum: f64 = weights.iter().sum();
+        for weight in &mut weights {
+            *weight /= sum.max(f64::MIN_POSITIVE);
+        }
+        weights
+    }
+}
+
+/// The chance of each distance from a shared value, summing to one.
+fn chances(distances: impl Iterator<Item = f64>, spread: f64) -> Vec<f64> {
+    let mut chances: Vec<f64> = distances
+        .map(|distance| libm::exp(-0.5 * (distance / spread) * (distance / spread)))
+        .collect();
+    let sum: f64 = chances.iter().sum();
+    for chance in &mut chances {
+        *chance /= sum.max(f64::MIN_POSITIVE);
+    }
+    chances
+}

@@ -1,0 +1,57 @@
+//! What is uncertain before any reading, and how much: every figure with its reason.
+//!
+//! Thickness, wetness of the surface, heat transfer coefficient and shape cannot be told apart by
+//! core readings, for each mostly stretches the same curve. So a piece has one lumped *speed*, the
+//! factor by which conduction and surface exchange together go faster than the model expects, and
+//! one *offset* of the air around it. Speed stretches the curve in time; the offset bends it, since
+//! it matters most near the end, where the piece is close to what the air can bring it to. Each is
+//! the sum of a part shared by all pieces of the pit and a part of the piece's own.
+
+use crate::piece::Piece;
+
+/// Shared part of ln(speed): heat transfer coefficient (10 W/m2K give or take 2 is 5 % of the
+/// time), wetness (6 %), humidity, and the model's own bias.
+pub(super) const SHARED_SPEED: f64 = 0.12;
+/// Shared part of the offset, K: a dial hangs away from the grate, and 10-20 F between the two is
+/// usual (common practice, no source).
+pub(super) const SHARED_OFFSET: f64 = 6.0;
+/// The piece's own part of the offset, K: hot and cool spots of the grate (common practice, no
+/// source).
+pub(super) const OWN_OFFSET: f64 = 4.0;
+/// The piece's own part of ln(speed) apart from its thickness: shape, its own wetness.
+const OWN_SPEED: f64 = 0.08;
+/// Time goes with about this power of the thickness, between the 1 of a surface that resists and
+/// the 2 of conduction.
+const THICKNESS_POWER: f64 = 1.5;
+
+/// Of the discrepancy between the model and the meat: standard deviation of ln(time) over the time
+/// since the reading that holds the model to the meat.
+pub(super) const DRIFT: f64 = 0.10;
+/// The part of the discrepancy that is there even at the moment of a reading, K.
+pub(super) const MISFIT: f64 = 0.4;
+
+/// The chance that a reading is a slip (mistyped, of another piece, not in the meat), and the span
+/// over which such a reading may lie anywhere, K.
+pub(super) const SLIP: (f64, f64) = (0.02, 100.0);
+
+/// How far a poked-in tip is off the coldest spot: the mean, and the standard deviation, of the
+/// square of its distance over the half-thickness, when the lowest of two or more places is taken.
+pub(super) const POKED: (f64, f64) = (0.02, 0.03);
+/// The same when only one place was tried.
+pub(super) const POKED_ONCE: (f64, f64) = (0.05, 0.06);
+
+/// A leave-in put in with care ends about this far off the middle, mm (standard deviation).
+pub(super) const SEATED_MM: f64 = 2.5;
+/// The chance that it missed, and may be anywhere between the middle and the surface.
+pub(super) const MISSED: f64 = 0.25;
+/// A leave-in further off than this, mm, is called misplaced.
+pub(super) const MISPLACED_MM: f64 = 4.5;
+
+/// Of the rise after the pull: its standard deviation over its size (foil, plate, draught).
+pub(super) const RISE_SPREAD: f64 = 0.3;
+
+/// Standard deviation of a piece's own part of ln(speed).
+pub(super) fn own_speed(piece: &Piece) -> f64 {
+    let thickness = THICKNESS_POWER * piece.thickness_spread();
+    libm::sqrt(OWN_SPEED * OWN_SPEED + thickness * thickness)
+}

@@ -1,0 +1,230 @@
+//! The heat model run for a few speeds and offsets of one piece, and interpolated between.
+
+use super::cells;
+use crate::heat::{Body, Leg, Start, State, Surface, Surroundings, Trace, Tuning, resume};
+use crate::history::{PieceHistory, Spell};
+use crate::piece::Piece;
+use crate::quantity::{
+    Length, Moment, Span, Temperature, TemperatureDifference, minutes, seconds, to_seconds,
+};
+
+/// ln(speed) at which a piece in its first spell is computed. In time counted as speed times clock
+/// time the curves of all speeds are nearly one, so that a parabola through three is enough.
+const STRETCHED: [f64; 3] = [-0.4, 0.0, 0.4];
+/// The same once it has come off: the curves then differ in kind.
+const DIRECT: [f64; 5] = [-0.6, -0.3, 0.0, 0.3, 0.6];
+/// Offsets at which it is computed, K; core temperatures are straight between and beyond.
+const OFFSET_NODES: [f64; 2] = [-8.0, 8.0];
+/// How long after going on is looked at.
+pub(super) const HORIZON: Span = Span::hours(6);
+/// Heating is followed until the core is this far above the pull temperature.
+const BEYOND_PULL: TemperatureDifference = TemperatureDifference::from_c(12.0);
+/// And at least this much longer than the piece has been on.
+const BEYOND_NOW: f64 = 1.25;
+/// A rest is followed this long.
+pub(super) const REST: Span = Span::minutes(60);
+
+/// Where in the piece a temperature is asked for.
+#[derive(Clone, Copy, Debug)]
+pub(super) enum Spot {
+    Core,
+    Surface,
+    Off(Length),
+}
+
+/// The traces of one piece.
+pub(super) struct Traces {
+    /// When it went on, s since the clock's zero.
+    pub on: f64,
+    /// Whether time is stretched by speed.
+    stretched: bool,
+    speeds: &'static [f64],
+    /// By speed, then offset.
+    nodes: Vec<Trace>,
+    pub body: Body,
+    /// Where it is from the pull on, counted from the pull.
+    rest: Surroundings,
+}
+
+/// What traces are made from besides the piece.
+pub(super) struct Setting<'a> {
+    /// Spans count from here.
+    pub zero: Moment,
+    pub now: Moment,
+    pub pit: &'a Leg,
+    pub ambient: Temperature,
+}
+
+impl Traces {
+    pub(super) fn new(history: &PieceHistory, setting: &Setting<'_>) -> Self {
+        let body = Body::of_piece(&history.piece);
+        let first = history.spells.first().copied();
+        let on = first.map_or(setting.now, |spell| spell.on) - setting.zero;
+        let rest = Surroundings::new(Leg::steady(Surface::under_foil(), setting.ambient));
+        let stretched = first.is_none_or(|spell| spell.off.is_none());
+        let start = State::begin(&body, start(&history.piece)).at(on);
+        let around = surroundings(&history.spells, setting);
+        let speeds: &'static [f64] = if stretched { &STRETCHED } else { &DIRECT };
+        let run = |speed: f64, offset: f64, until: Span| {
+            let offset = TemperatureDifference::from_c(offset);
+            let tuning = Tuning { speed: libm::exp(speed), offset, ..Tuning::default() };
+            resume(&body, &start, &around, until, &tuning)
+        };
+        let length = if stretched {
+            let slowest = run(0.0, OFFSET_NODES[0], on + HORIZON);
+            let reached = slowest.core_reaches(history.pull_at + BEYOND_PULL);
+            let cooked = seconds(to_seconds(setting.now - setting.zero - on) * BEYOND_NOW);
+            reached.map_or(HORIZON, |at| (at - on).max(cooked))
+        } else {
+            let last = history.off().unwrap_or(setting.now).max(setting.now) - setting.zero;
+            last - on + REST
+        };
+        let nodes = speeds
+            .iter()
+            .flat_map(|speed| OFFSET_NODES.map(|offset| (*speed, offset)))
+            .map(|(speed, offset)| {
+                let stretch = if stretched { libm::exp(-speed) } else { 1.0 };
+                run(speed, offset, on + seconds(to_seconds(length) * stretch))
+            })
+            .collect();
+        Self { on: to_seconds(on), stretched, speeds, nodes, body, rest }
+    }
+
+    /// The temperature at a spot for every cell at a time in s since the clock's zero.
+    pub(super) fn all_cells(&self, spot: Spot, at: f64) -> Vec<f64> {
+        let mut all = Vec::with_capacity(cells::COUNT);
+        for speed in cells::speeds() {
+            let [low, high] = self.at_speed(spot, speed, at);
+            all.extend(cells::OFFSETS.map(|offset| between_offsets(low, high, offset)));
+        }
+        all
+    }
+
+    /// The temperature at a spot for one speed and offset.
+    pub(super) fn at(&self, spot: Spot, (speed, offset): (f64, f64), at: f64) -> f64 {
+        let [low, high] = self.at_speed(spot, speed, at);
+        between_offsets(low, high, offset)
+    }
+
+    /// The temperature at a spot for one speed at both offsets computed.
+    fn at_speed(&self, spot: Spot, speed: f64, at: f64) -> [f64; 2] {
+        self.between_speeds(speed, |node, trace| {
+            let at = if self.stretched {
+                self.on + (at - self.on) * libm::exp(speed - node)
+            } else {
+                at
+            };
+            let at = seconds(at);
+            match spot {
+                Spot::Core => trace.core(at),
+                Spot::Surface => trace.surface(at),
+                Spot::Off(distance) => trace.off_centre(distance, at),
+            }
+            .c()
+        })
+    }
+
+    /// The polynomial in ln(speed) through a value of each node, at both offsets.
+    fn between_speeds(&self, speed: f64, value: impl Fn(f64, &Trace) -> f64) -> [f64; 2] {
+        let mut sums = [0.0; 2];
+        for (i, node) in self.speeds.iter().enumerate() {
+            let weight: f64 = self
+                .speeds
+                .iter()
+                .filter(|other| *other != node)
+                .map(|other| (speed - other) / (node - other))
+                .product();
+            for (j, sum) in sums.iter_mut().enumerate() {
+                *sum += weight * value(*node, &self.nodes[2 * i + j]);
+            }
+        }
+        sums
+    }
+
+    /// When the core reaches a temperature for every cell, s since the clock's zero; none for a
+    /// cell that does not within the horizon. Only for a piece in its first spell.
+    pub(super) fn reaches(&self, temperature: Temperature) -> Vec<Option<f64>> {
+        let reached: Vec<Option<f64>> = self
+            .nodes
+            .iter()
+            .map(|trace| trace.core_reaches(temperature).map(|at| to_seconds(at) - self.on))
+            .collect();
+        let mut all = Vec::with_capacity(cells::COUNT);
+        for speed in cells::speeds() {
+            // The logarithm of the stretched time is the smoothest thing to interpolate.
+            let times = self.between_nodes(&reached, speed);
+            all.extend(cells::OFFSETS.map(|offset| {
+                let [low, high] = times?;
+                let after = libm::exp(between_offsets(low, high, offset) - speed);
+                (after < to_seconds(HORIZON)).then_some(self.on + after)
+            }));
+        }
+        all
+    }
+
+    /// ln of stretched times at a speed, at both offsets; none if a node has none.
+    fn between_nodes(&self, times: &[Option<f64>], speed: f64) -> Option<[f64; 2]> {
+        let mut sums = [0.0; 2];
+        for (i, node) in self.speeds.iter().enumerate() {
+            let weight: f64 = self
+                .speeds
+                .iter()
+                .filter(|other| *other != node)
+                .map(|other| (speed - other) / (node - other))
+                .product();
+            for (j, sum) in sums.iter_mut().enumerate() {
+                *sum += weight * (libm::log(times[2 * i + j]?.max(1.0)) + node);
+            }
+        }
+        Some(sums)
+    }
+
+    /// The rise of the core after a pull at a temperature, K, and how long after the pull it is at
+    /// its peak, s, for the expected speed.
+    pub(super) fn rise(&self, pull: Temperature) -> Option<Rise> {
+        let middle = self.speeds.len() / 2;
+        let trace = &self.nodes[2 * middle + 1];
+        let at = trace.core_reaches(pull)?;
+        let begin = trace.state(at).at(Span::zero());
+        let rest = resume(&self.body, &begin, &self.rest, REST, &Tuning::default());
+        let (peak_at, peak) = rest.core_peak(Span::zero());
+        Some(Rise { by: (peak - pull).c(), after: to_seconds(peak_at), rest })
+    }
+}
+
+/// What happens after a pull.
+pub(super) struct Rise {
+    /// K.
+    pub by: f64,
+    /// s.
+    pub after: f64,
+    /// From the pull on.
+    pub rest: Trace,
+}
+
+fn between_offsets(low: f64, high: f64, offset: f64) -> f64 {
+    let share = (offset - OFFSET_NODES[0]) / (OFFSET_NODES[1] - OFFSET_NODES[0]);
+    low + share * (high - low)
+}
+
+/// The start, if its temperature makes sense; otherwise the nearest that does.
+fn start(piece: &Piece) -> Start {
+    Start::even(piece.start).unwrap_or(Start::cooked(piece.start))
+}
+
+/// Pit and rest, one after another, as the spells have it.
+fn surroundings(spells: &[Spell], setting: &Setting<'_>) -> Surroundings {
+    let mut around = Surroundings::new(setting.pit.clone());
+    for (i, spell) in spells.iter().enumerate() {
+        if i > 0 {
+            around = around.then(spell.on - setting.zero, setting.pit.clone());
+        }
+        let Some(off) = spell.off else { continue };
+        let open = Leg::steady(Surface::uncovered(), setting.ambient);
+        let foil = Leg::steady(Surface::under_foil(), setting.ambient);
+        // A piece just pulled is taken to be covered soon.
+        let covered = spell.covered.unwrap_or_else(|| setting.now.max(off + minutes(1.0)));
+        around = around.then(off - setting.zero, open).then(covered - setting.zero, foil);
+    }
+    around
+}

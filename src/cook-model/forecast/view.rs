@@ -1,0 +1,255 @@
+//! From the weights of one piece's cells to what is told of it.
+
+use super::evidence::{Evidence, Seat};
+use super::normal::{Mixture, Normal, Part};
+use super::outcome::{Band, PAST_BY, Peak, PieceForecast, Probability, Seating, Surprise};
+use super::prior;
+use super::traces::{REST, Rise, Setting, Spot, Traces};
+use super::{cells, curve};
+use crate::history::PieceHistory;
+use crate::quantity::{Length, Moment, Temperature, TemperatureDifference, seconds, to_seconds};
+
+/// Cells with less weight than this are left out: they move no figure that is shown.
+const NEGLIGIBLE: f64 = 1e-5;
+/// A reading more likely than this to be a slip is asked about.
+const ASK_ABOVE: f64 = 0.5;
+/// No time is forecast better than this, s: nobody pulls to the second.
+const TIME_MISFIT: f64 = 20.0;
+/// A window with less than this chance of being reached within the horizon is not told.
+const REACHED: f64 = 0.5;
+
+/// One piece, its traces, and what is known of it.
+pub(super) struct View<'a> {
+    pub history: &'a PieceHistory,
+    pub traces: &'a Traces,
+    pub evidence: &'a Evidence,
+    /// The weight of every cell.
+    pub weights: &'a [f64],
+    pub setting: &'a Setting<'a>,
+    pub normal: &'a Normal,
+    /// The chance of being past the pull temperature that the cook accepts at a check.
+    pub risk: f64,
+}
+
+/// What is told of one piece, and the times that the plan of checks needs.
+pub(super) struct Told {
+    pub forecast: PieceForecast,
+    pub timing: Option<Timing>,
+}
+
+/// When a piece on the pit gets where, s since the clock's zero.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Timing {
+    /// Middle and standard deviation of the time it reaches its pull temperature.
+    pub pull: (f64, f64),
+    /// How long from there until it is past it.
+    pub grace: f64,
+    /// The latest time for the next check.
+    pub check_by: f64,
+}
+
+impl View<'_> {
+    /// Everything told of the piece.
+    pub(super) fn told(&self) -> Told {
+        let now = to_seconds(self.setting.now - self.setting.zero);
+        let core = band(&self.core(now), Temperature::from_c);
+        let seating = self.evidence.seat.as_ref().map(|seat| self.seating(seat));
+        let piece = self.history.id;
+        if self.history.off().is_some() {
+            return Told { forecast: self.resting(core, seating), timing: None };
+        }
+        let pull = self.crossing(self.history.pull_at);
+        let past = self.crossing(self.history.pull_at + PAST_BY);
+        let window = pull.as_ref().map(|pull| band(pull, |s| s));
+        let timing = pull.as_ref().zip(past.as_ref()).map(|(pull, past)| {
+            let middle = pull.quantile(0.5);
+            let spread = (pull.quantile(0.9) - pull.quantile(0.1)) / 2.56;
+            let grace = past.quantile(0.5) - middle;
+            Timing { pull: (middle, spread), grace, check_by: past.quantile(self.risk) }
+        });
+        let rise = self.traces.rise(self.history.pull_at);
+        let peak = rise.as_ref().zip(window).map(|(rise, window)| self.peak(rise, window.middle));
+        let forecast = PieceForecast {
+            piece,
+            core,
+            pull: window.map(|window| window.map(|s| self.moment(s))),
+            ready: Probability::new(pull.as_ref().map_or(0.0, |pull| pull.below(now))),
+            check_by: timing.map(|timing| self.moment(timing.check_by)),
+            peak,
+            seating,
+            curve: curve::on_the_pit(self, window, rise.as_ref()),
+        };
+        Told { forecast, timing }
+    }
+
+    /// A piece that came off.
+    fn resting(&self, core: Band<Temperature>, seating: Option<Seating>) -> PieceForecast {
+        let zero = self.setting.zero;
+        let off = self.history.off().map_or(0.0, |off| to_seconds(off - zero));
+        let (at, peak) = self.peak_of_rest(off);
+        PieceForecast {
+            piece: self.history.id,
+            core,
+            pull: None,
+            ready: Probability::new(0.0),
+            check_by: None,
+            peak: Some(Peak { at: self.moment(at), temperature: band(&peak, Temperature::from_c) }),
+            seating,
+            curve: curve::resting(self, off),
+        }
+    }
+
+    /// The moment so many seconds after the clock's zero.
+    pub(super) fn moment(&self, s: f64) -> Moment {
+        self.setting.zero + seconds(s)
+    }
+
+    /// The cells that matter, with their weights.
+    pub(super) fn cells(&self) -> impl Iterator<Item = (usize, f64)> {
+        self.weights.iter().copied().enumerate().filter(|(_, weight)| *weight > NEGLIGIBLE)
+    }
+
+    /// How much of the time since the reading that holds the model to the meat is in doubt, as a
+    /// standard deviation, s. Before any reading the doubt is in the cells themselves.
+    fn drift(&self, at: f64) -> f64 {
+        self.evidence.last.map_or(0.0, |last| prior::DRIFT * (at - last).max(0.0))
+    }
+
+    /// How far the core may be off its cell's trace at a time, K.
+    pub(super) fn misfit(&self, at: f64) -> f64 {
+        let rate = self.expected(at + 30.0) - self.expected(at - 30.0);
+        let drift = self.drift(at) * rate / 60.0;
+        libm::sqrt(prior::MISFIT * prior::MISFIT + drift * drift)
+    }
+
+    fn expected(&self, at: f64) -> f64 {
+        self.traces.at(Spot::Core, self.typical(), at)
+    }
+
+    /// Mean ln(speed) and offset.
+    pub(super) fn typical(&self) -> (f64, f64) {
+        let mut mean = (0.0, 0.0);
+        for ((speed, offset), weight) in cells::each().zip(self.weights) {
+            mean.0 += weight * speed;
+            mean.1 += weight * offset;
+        }
+        mean
+    }
+
+    /// The core at a time.
+    fn core(&self, at: f64) -> Mixture<'_> {
+        let all = self.traces.all_cells(Spot::Core, at);
+        let spread = self.misfit(at);
+        self.mixture(|cell| Some((all[cell], spread)))
+    }
+
+    /// When the core reaches a temperature; none if it is not likely to.
+    fn crossing(&self, temperature: Temperature) -> Option<Mixture<'_>> {
+        let all = self.traces.reaches(temperature);
+        let reached: f64 =
+            self.cells().filter(|(cell, _)| all[*cell].is_some()).map(|(_, weight)| weight).sum();
+        (reached > REACHED).then(|| {
+            self.mixture(|cell| {
+                let at = all[cell]?;
+                let drift = self.drift(at);
+                Some((at, libm::sqrt(drift * drift + TIME_MISFIT * TIME_MISFIT)))
+            })
+        })
+    }
+
+    /// A mixture with one part a cell, its mean and spread given.
+    fn mixture(&self, part: impl Fn(usize) -> Option<(f64, f64)>) -> Mixture<'_> {
+        let mut parts: Vec<Part> = self
+            .cells()
+            .filter_map(|(cell, weight)| {
+                let (mean, spread) = part(cell)?;
+                Some(Part { weight, mean, spread })
+            })
+            .collect();
+        let sum: f64 = parts.iter().map(|part| part.weight).sum();
+        for part in &mut parts {
+            part.weight /= sum;
+        }
+        Mixture { normal: self.normal, parts }
+    }
+
+    /// The peak after a pull at the pull temperature at a time.
+    fn peak(&self, rise: &Rise, pull: f64) -> Peak {
+        let (speed, _) = self.typical();
+        let high = self.history.pull_at + TemperatureDifference::from_c(rise.by);
+        let spread = 1.2816 * libm::hypot(prior::RISE_SPREAD * rise.by, prior::MISFIT);
+        let spread = TemperatureDifference::from_c(spread);
+        let temperature = Band { low: high - spread, middle: high, high: high + spread };
+        Peak { at: self.moment(pull + rise.after * libm::exp(-speed)), temperature }
+    }
+
+    /// When the core of a piece that came off is likely at its peak, and how high that is.
+    fn peak_of_rest(&self, off: f64) -> (f64, Mixture<'_>) {
+        let typical = self.typical();
+        let at_off = self.traces.at(Spot::Core, typical, off);
+        let mut best = (off, at_off);
+        let mut at = off;
+        while at < off + to_seconds(REST) {
+            let core = self.traces.at(Spot::Core, typical, at);
+            if core > best.1 {
+                best = (at, core);
+            }
+            at += 60.0;
+        }
+        let all = self.traces.all_cells(Spot::Core, best.0);
+        let before = self.evidence.last.map_or(off, |last| last.min(best.0));
+        let since = best.1 - self.traces.at(Spot::Core, typical, before.max(off));
+        let spread = libm::hypot(prior::MISFIT, prior::RISE_SPREAD * since);
+        (best.0, self.mixture(|cell| Some((all[cell], spread))))
+    }
+
+    /// What is known of the leave-in's seat.
+    fn seating(&self, seat: &Seat) -> Seating {
+        let chances = seat.chances(self.weights);
+        let limit = Length::from_mm(prior::MISPLACED_MM);
+        let (mut off, mut mean) = (0.0, 0.0);
+        for (depth, chance) in seat.depths.iter().zip(&chances) {
+            if *depth > limit {
+                off += chance;
+                mean += chance * depth.mm();
+            }
+        }
+        let all: f64 = seat.depths.iter().zip(&chances).map(|(depth, c)| depth.mm() * c).sum();
+        let off_by = if off > 0.5 { mean / off } else { all };
+        Seating { misplaced: Probability::new(off), off_by: Length::from_mm(off_by) }
+    }
+
+    /// The readings to ask the cook about.
+    pub(super) fn surprises(&self) -> impl Iterator<Item = Surprise> {
+        self.evidence.seen.iter().filter_map(|seen| {
+            let slip = seen.slip_chance_over(self.weights);
+            (slip > ASK_ABOVE).then(|| {
+                let spread = seen.spread;
+                let expected = self.mixture(|cell| Some((seen.mean[cell], spread)));
+                Surprise {
+                    piece: self.history.id,
+                    entry: seen.reading.entry,
+                    read: seen.reading.temperature,
+                    expected: band(&expected, Temperature::from_c),
+                    slip: Probability::new(slip),
+                }
+            })
+        })
+    }
+}
+
+/// The central 80 % of a mixture.
+fn band<T>(mixture: &Mixture<'_>, of: impl Fn(f64) -> T) -> Band<T> {
+    Band {
+        low: of(mixture.quantile(0.1)),
+        middle: of(mixture.quantile(0.5)),
+        high: of(mixture.quantile(0.9)),
+    }
+}
+
+impl<T> Band<T> {
+    /// The same band on another scale, which must rise with this one.
+    fn map<U>(self, of: impl Fn(T) -> U) -> Band<U> {
+        Band { low: of(self.low), middle: of(self.middle), high: of(self.high) }
+    }
+}

@@ -1,0 +1,268 @@
+//! What a forecast must do, by facts of the trade and by laws.
+#![allow(clippy::unwrap_used, reason = "in a test a failed unwrap is a failed test")]
+
+use chrono::DateTime;
+use cook_model::forecast::{Forecast, PieceForecast, forecast};
+use cook_model::history::{
+    CoreReading, DeviceId, EntryId, History, Instrument, LidOpening, PieceHistory, PitHistory,
+    Spell, Tolerances,
+};
+use cook_model::piece::{Piece, PieceId, Shape};
+use cook_model::quantity::{
+    Length, Mass, Moment, Temperature, TemperatureDifference, minutes, seconds, to_minutes,
+};
+use proptest::prelude::*;
+
+fn at(minute: f64) -> Moment {
+    DateTime::from_timestamp(1_780_000_000, 0).unwrap() + minutes(minute)
+}
+
+fn piece(number: u32, grams: f64, mm: f64) -> PieceHistory {
+    PieceHistory {
+        id: PieceId(number),
+        piece: Piece {
+            weight: Mass::from_g(grams),
+            thickest: Some(Length::from_mm(mm)),
+            shape: Shape::Natural,
+            start: Temperature::from_f(38.0),
+        },
+        pull_at: Temperature::from_f(160.0),
+        spells: vec![Spell { on: at(0.0), off: None, covered: None }],
+        readings: Vec::new(),
+        placements: Vec::new(),
+    }
+}
+
+fn cook(pieces: Vec<PieceHistory>) -> History {
+    History {
+        pieces,
+        pit: PitHistory {
+            target: Temperature::from_f(250.0),
+            readings: Vec::new(),
+            lid: Vec::new(),
+            ambient: Temperature::from_f(70.0),
+        },
+        tolerances: Tolerances::default(),
+        check_risk_percent: 10,
+    }
+}
+
+fn reading(minute: f64, fahrenheit: f64, instrument: Instrument) -> CoreReading {
+    CoreReading {
+        entry: EntryId { count: (minute * 60.0) as u64, device: DeviceId(1) },
+        at: at(minute),
+        temperature: Temperature::from_f(fahrenheit),
+        instrument,
+        places: 2,
+        vouched: false,
+    }
+}
+
+fn poked(minute: f64, fahrenheit: f64) -> CoreReading {
+    reading(minute, fahrenheit, Instrument::InstantRead)
+}
+
+fn first(forecast: &Forecast) -> &PieceForecast {
+    &forecast.pieces[0]
+}
+
+/// Minutes from the start to the middle of the first piece's window.
+fn pull(forecast: &Forecast) -> f64 {
+    to_minutes(first(forecast).pull.unwrap().middle - at(0.0))
+}
+
+/// Minutes from the low to the high end of the first piece's window.
+fn width(forecast: &Forecast) -> f64 {
+    let window = first(forecast).pull.unwrap();
+    to_minutes(window.high - window.low)
+}
+
+#[test]
+fn a_usual_breast_takes_about_an_hour() {
+    // Common practice, no source: 45 to 75 minutes at 250 F for 38-45 mm; sizes vary more than
+    // that, so a window of 15 to 40 minutes is honest before any reading.
+    let forecast = forecast(&cook(vec![piece(1, 280.0, 40.0)]), at(0.0));
+    assert!((45.0..75.0).contains(&pull(&forecast)), "{} min", pull(&forecast));
+    assert!((15.0..40.0).contains(&width(&forecast)), "{} min", width(&forecast));
+}
+
+#[test]
+fn thinner_pieces_come_first_in_the_order() {
+    let pieces = vec![piece(1, 320.0, 45.0), piece(2, 180.0, 28.0), piece(3, 250.0, 37.0)];
+    let forecast = forecast(&cook(pieces), at(10.0));
+    assert_eq!(forecast.order, [PieceId(2), PieceId(3), PieceId(1)]);
+    assert!(forecast.order_certainty.iter().all(|chance| chance.value() > 0.6));
+    assert_eq!(forecast.checks[0].pieces[0], PieceId(2));
+}
+
+#[test]
+fn a_reading_moves_its_piece_and_narrows_the_window() {
+    let mut pieces = vec![piece(1, 280.0, 40.0), piece(2, 280.0, 40.0)];
+    let before = forecast(&cook(pieces.clone()), at(40.0));
+    let expected = first(&before).core.middle;
+    pieces[0].readings.push(CoreReading {
+        temperature: expected + TemperatureDifference::from_f(10.0),
+        ..poked(40.0, 0.0)
+    });
+    let after = forecast(&cook(pieces), at(40.0));
+    assert!(pull(&after) < pull(&before) - 3.0, "{} to {}", pull(&before), pull(&after));
+    assert!(width(&after) < 0.5 * width(&before), "{} to {}", width(&before), width(&after));
+    // The other piece shares the pit: it moves the same way, by less.
+    let other = |f: &Forecast| to_minutes(f.pieces[1].pull.unwrap().middle - at(0.0));
+    assert!(other(&after) < other(&before) - 0.5);
+    assert!(
+        before.pieces[1].pull.unwrap().middle - after.pieces[1].pull.unwrap().middle
+            < first(&before).pull.unwrap().middle - first(&after).pull.unwrap().middle
+    );
+}
+
+#[test]
+fn the_last_twenty_degrees_take_about_twenty_minutes() {
+    // Common practice, no source: from 140 F about a degree a minute at 250 to 275 F.
+    let mut history = cook(vec![piece(1, 280.0, 40.0)]);
+    history.pieces[0].readings.push(poked(45.0, 140.0));
+    let left = pull(&forecast(&history, at(45.0))) - 45.0;
+    assert!((12.0..25.0).contains(&left), "{left} min");
+}
+
+#[test]
+fn a_leave_in_at_160_with_an_instant_read_at_140_is_misplaced() {
+    // Common practice, no source: the cook re-seats it and has 15 to 25 minutes to go.
+    for target in [250.0, 275.0] {
+        let mut history = cook(vec![piece(1, 280.0, 40.0)]);
+        history.pit.target = Temperature::from_f(target);
+        history.pieces[0].readings =
+            vec![reading(44.0, 160.0, Instrument::LeaveIn), poked(45.0, 140.0)];
+        let forecast = forecast(&history, at(45.0));
+        let seating = first(&forecast).seating.unwrap();
+        assert!(seating.misplaced.value() > 0.9, "{seating:?}");
+        assert!(seating.off_by > Length::from_mm(6.0), "{seating:?}");
+        assert!((first(&forecast).core.middle.f() - 140.0).abs() < 3.0);
+        assert!(first(&forecast).ready.value() < 0.02);
+        let left = pull(&forecast) - 45.0;
+        assert!((12.0..25.0).contains(&left), "{left} min at {target} F");
+    }
+}
+
+#[test]
+fn after_re_seating_the_leave_in_is_trusted_afresh() {
+    let mut history = cook(vec![piece(1, 280.0, 40.0)]);
+    history.pieces[0].readings = vec![
+        reading(44.0, 160.0, Instrument::LeaveIn),
+        poked(45.0, 140.0),
+        reading(50.0, 145.0, Instrument::LeaveIn),
+    ];
+    history.pieces[0].placements = vec![at(1.0), at(46.0)];
+    let seating = first(&forecast(&history, at(50.0))).seating.unwrap();
+    assert!(seating.misplaced.value() < 0.3, "{seating:?}");
+}
+
+#[test]
+fn a_wild_reading_is_asked_about_and_does_not_wreck_the_forecast() {
+    let mut history = cook(vec![piece(1, 280.0, 40.0)]);
+    history.pieces[0].readings.push(poked(40.0, 130.0));
+    // The poking itself cools the pit, whatever it shows.
+    history.pit.lid = vec![LidOpening { at: at(45.0), lasted: seconds(40.0) }];
+    let before = forecast(&history, at(45.0));
+    history.pieces[0].readings.push(poked(45.0, 47.0));
+    let after = forecast(&history, at(45.0));
+    assert!((pull(&after) - pull(&before)).abs() < 2.0);
+    let [surprise] = after.surprises[..] else { panic!("{:?}", after.surprises) };
+    assert_eq!(surprise.entry, history.pieces[0].readings[1].entry);
+    assert!((surprise.expected.middle.f() - 137.0).abs() < 4.0, "{surprise:?}");
+}
+
+#[test]
+fn a_thick_piece_rises_more_after_the_pull_than_a_thin_one() {
+    // Common practice, no source: 3 to 5 F for a thick breast; a thin one hardly carries over.
+    let forecast = forecast(&cook(vec![piece(1, 180.0, 25.0), piece(2, 360.0, 45.0)]), at(0.0));
+    let rise = |i: usize| forecast.pieces[i].peak.unwrap().temperature.middle.f() - 160.0;
+    assert!((1.0..4.0).contains(&rise(0)), "{}", rise(0));
+    assert!((2.5..6.0).contains(&rise(1)), "{}", rise(1));
+    assert!(rise(1) > rise(0));
+}
+
+#[test]
+fn after_the_pull_the_peak_is_of_this_rest() {
+    let mut history = cook(vec![piece(1, 280.0, 40.0)]);
+    history.pieces[0].readings.push(poked(58.0, 160.0));
+    history.pieces[0].spells[0].off = Some(at(59.0));
+    history.pieces[0].spells[0].covered = Some(at(60.0));
+    let forecast = forecast(&history, at(62.0));
+    let piece = first(&forecast);
+    assert_eq!(piece.pull, None);
+    let peak = piece.peak.unwrap();
+    assert!((161.5..167.0).contains(&peak.temperature.middle.f()), "{peak:?}");
+    assert!(peak.at > at(60.0) && peak.at < at(80.0));
+    assert!(piece.curve.len() > 10);
+}
+
+#[test]
+fn a_cold_pit_that_never_gets_there_says_so() {
+    let mut history = cook(vec![piece(1, 280.0, 40.0)]);
+    history.pit.target = Temperature::from_f(180.0);
+    history.pit.readings = vec![cook_model::history::PitReading {
+        at: at(1.0),
+        temperature: Temperature::from_f(120.0),
+    }];
+    history.pieces[0].pull_at = Temperature::from_f(185.0);
+    let forecast = forecast(&history, at(5.0));
+    assert_eq!(first(&forecast).pull, None);
+    assert_eq!(forecast.order, [PieceId(1)]);
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig::with_cases(24))]
+
+    #[test]
+    fn a_higher_reading_never_moves_the_pull_later(
+        mm in 26.0..48.0_f64, minute in 15.0..50.0_f64, off in -12.0..8.0_f64, more in 0.5..4.0_f64
+    ) {
+        let mut history = cook(vec![piece(1, 280.0, mm), piece(2, 240.0, 35.0)]);
+        let expected = first(&forecast(&history, at(minute))).core.middle.f();
+        history.pieces[0].readings.push(poked(minute, expected + off));
+        let low = forecast(&history, at(minute));
+        history.pieces[0].readings[0].temperature = Temperature::from_f(expected + off + more);
+        let high = forecast(&history, at(minute));
+        prop_assert!(pull(&high) <= pull(&low) + 0.02, "{} {}", pull(&low), pull(&high));
+    }
+
+    #[test]
+    fn a_second_reading_that_agrees_does_not_widen_the_window(
+        mm in 26.0..48.0_f64, minute in 15.0..40.0_f64
+    ) {
+        let mut history = cook(vec![piece(1, 280.0, mm)]);
+        let expected = first(&forecast(&history, at(minute))).core.middle.f();
+        history.pieces[0].readings.push(poked(minute, expected));
+        let one = forecast(&history, at(minute + 6.0));
+        let expected = first(&one).core.middle.f();
+        history.pieces[0].readings.push(poked(minute + 6.0, expected));
+        let two = forecast(&history, at(minute + 6.0));
+        prop_assert!(width(&two) <= width(&one) * 1.02, "{} {}", width(&one), width(&two));
+    }
+
+    #[test]
+    fn no_history_crashes_it(
+        readings in prop::collection::vec((-30.0..200.0_f64, 28.0..215.0_f64, any::<bool>(), any::<bool>()), 0..8),
+        mm in 8.0..90.0_f64, pit in 0.0..700.0_f64, off in prop::option::of(0.0..200.0_f64),
+        now in -60.0..600.0_f64,
+    ) {
+        let mut history = cook(vec![piece(1, 280.0, mm), piece(2, 200.0, 30.0)]);
+        history.pit.readings = vec![cook_model::history::PitReading { at: at(3.0), temperature: Temperature::from_f(pit) }];
+        history.pieces[0].spells[0].off = off.map(at);
+        history.pieces[0].readings = readings.iter().map(|(minute, f, leave_in, vouched)| {
+            let instrument = if *leave_in { Instrument::LeaveIn } else { Instrument::InstantRead };
+            CoreReading { vouched: *vouched, ..reading(*minute, *f, instrument) }
+        }).collect();
+        let forecast = forecast(&history, at(now));
+        for piece in &forecast.pieces {
+            prop_assert!(piece.core.low.c().is_finite() && piece.core.low <= piece.core.high);
+            if let Some(pull) = piece.pull {
+                prop_assert!(pull.low <= pull.middle && pull.middle <= pull.high);
+            }
+            for (_, band) in &piece.curve {
+                prop_assert!(band.low <= band.middle && band.middle <= band.high);
+            }
+        }
+    }
+}

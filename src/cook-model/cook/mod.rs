@@ -1,6 +1,7 @@
 //! A cook as a log of entries, the state that the log adds up to, and what to do next.
 
 mod advice;
+pub mod alarms;
 mod clock;
 mod draft;
 mod entry;
@@ -10,6 +11,7 @@ mod log;
 mod offset;
 mod planning;
 mod problem;
+pub mod ringing;
 mod settings;
 mod stage;
 mod state;

@@ -1,0 +1,176 @@
+//! The moments at which the cook must be called, from the state and the forecast.
+
+use serde::{Deserialize, Serialize};
+
+use super::{CookState, Stage};
+use crate::forecast::{Forecast, PieceForecast};
+use crate::history::{CoreReading, Instrument, PieceHistory};
+use crate::piece::PieceId;
+use crate::quantity::{Moment, Span, Temperature};
+
+/// A piece is not worth poking again sooner than this after it was read.
+const BETWEEN_CHECKS: Span = Span::minutes(3);
+/// A piece whose reading has reached its pull temperature should be off within this.
+const TO_PULL: Span = Span::minutes(3);
+/// A window that opens this close to a check needs no alarm of its own.
+const SAME_TRIP: Span = Span::minutes(3);
+/// The shortest rest before slicing (common practice, no source).
+const LEAST_REST: Span = Span::minutes(10);
+/// Cooked food may stand this long before it must be chilled. Source: USDA FSIS, "Danger Zone
+/// (40 F - 140 F)": within two hours, or one hour if the air is above 90 F.
+const TO_CHILL: Span = Span::hours(2);
+/// The same in air above [`HOT_AIR`].
+const TO_CHILL_IN_HEAT: Span = Span::hours(1);
+/// See [`TO_CHILL`].
+const HOT_AIR: Temperature = Temperature::from_f(90.0);
+/// The call comes this long before the limit, so that there is time to portion and bag.
+const BEFORE_CHILL_LIMIT: Span = Span::minutes(20);
+
+/// What the cook is called for. The order is the order of urgency.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+#[non_exhaustive]
+pub enum AlarmKind {
+    /// A piece is likely past its pull temperature, and still on.
+    LikelyPastTarget,
+    /// Cooked food has stood almost as long as it may before it is chilled.
+    ChillLimit,
+    /// A piece is to be read with the instant-read thermometer.
+    CheckDue,
+    /// A piece is about to reach its pull temperature.
+    PullWindowOpening,
+    /// A resting piece is at its hottest: a reading now can prove it.
+    ProofReadingDue,
+    /// A proved piece has rested.
+    RestOver,
+}
+
+/// Names an alarm. The name stays the same while the forecast moves the alarm's time.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
+pub struct AlarmId {
+    /// What for.
+    pub kind: AlarmKind,
+    /// Which piece.
+    pub piece: PieceId,
+    /// Which time for this piece: what was done to it before this alarm made sense (its readings
+    /// for checks and proofs, its spells on the pit for the rest), counted.
+    pub occasion: u32,
+}
+
+/// One call at one moment.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+pub struct Alarm {
+    /// Its name.
+    pub id: AlarmId,
+    /// When it is due.
+    pub at: Moment,
+}
+
+/// Every alarm to come or due, earliest first.
+///
+/// An alarm goes when what it calls for is done: read, pulled, proved, packed.
+pub fn alarms(state: &CookState, forecast: &Forecast) -> Vec<Alarm> {
+    let mut alarms: Vec<Alarm> = state
+        .each_piece()
+        .filter(|(_, history)| !history.spells.is_empty())
+        .flat_map(|(standing, history)| {
+            let view = View { state, history, forecast };
+            match standing.stage {
+                Stage::On => view.on_the_pit(),
+                Stage::Resting => vec![view.proof_reading(), view.chill_limit()],
+                Stage::Proved => vec![view.rest_over(), view.chill_limit()],
+                Stage::Raw | Stage::Packed => Vec::new(),
+            }
+        })
+        .flatten()
+        .collect();
+    alarms.sort_by_key(|alarm| (alarm.at, alarm.id));
+    alarms
+}
+
+struct View<'a> {
+    state: &'a CookState,
+    history: &'a PieceHistory,
+    forecast: &'a Forecast,
+}
+
+impl View<'_> {
+    fn on_the_pit(&self) -> Vec<Option<Alarm>> {
+        let done = self.this_spell().find(|reading| reading.temperature >= self.history.pull_at);
+        if let Some(reading) = done {
+            return vec![self.once_a_spell(AlarmKind::LikelyPastTarget, reading.at + TO_PULL)];
+        }
+        let Some(pull) = self.piece_forecast().and_then(|forecast| forecast.pull) else {
+            return Vec::new();
+        };
+        let check = self.check_due(pull.low);
+        let on_the_same_trip = (check - pull.low).abs() <= SAME_TRIP;
+        let opening = self.once_a_spell(AlarmKind::PullWindowOpening, pull.low);
+        vec![
+            self.once_a_reading(AlarmKind::CheckDue, check),
+            opening.filter(|_| !on_the_same_trip),
+            self.once_a_spell(AlarmKind::LikelyPastTarget, pull.high),
+        ]
+    }
+
+    /// When the forecast next wants the piece read: at a lid opening it is named in, or by the
+    /// latest moment for its own check, or when its window opens.
+    fn check_due(&self, opening: Moment) -> Moment {
+        let planned = self.forecast.checks.iter().find(|c| c.pieces.contains(&self.history.id));
+        let own = self.piece_forecast().and_then(|forecast| forecast.check_by);
+        let wanted = planned.map(|check| check.at).or(own).unwrap_or(opening);
+        let poked = self
+            .this_spell()
+            .filter(|reading| reading.instrument == Instrument::InstantRead)
+            .last();
+        poked.map_or(wanted, |reading| wanted.max(reading.at + BETWEEN_CHECKS))
+    }
+
+    fn proof_reading(&self) -> Option<Alarm> {
+        let off = self.history.off()?;
+        let last = self.this_spell().last().map_or(off, |reading| reading.at.max(off));
+        let peak = self.peak().unwrap_or(off);
+        let due = peak.max(if last > off { last + BETWEEN_CHECKS } else { off });
+        self.once_a_reading(AlarmKind::ProofReadingDue, due)
+    }
+
+    fn rest_over(&self) -> Option<Alarm> {
+        let rested = self.history.off()? + LEAST_REST;
+        let rested = self.peak().map_or(rested, |peak| rested.max(peak));
+        self.once_a_spell(AlarmKind::RestOver, rested)
+    }
+
+    fn chill_limit(&self) -> Option<Alarm> {
+        let hot = self.state.settings.ambient > HOT_AIR;
+        let limit = self.history.off()? + if hot { TO_CHILL_IN_HEAT } else { TO_CHILL };
+        self.once_a_spell(AlarmKind::ChillLimit, limit - BEFORE_CHILL_LIMIT)
+    }
+
+    fn once_a_spell(&self, kind: AlarmKind, at: Moment) -> Option<Alarm> {
+        self.alarm(kind, self.history.spells.len(), at)
+    }
+
+    fn once_a_reading(&self, kind: AlarmKind, at: Moment) -> Option<Alarm> {
+        self.alarm(kind, self.history.readings.len(), at)
+    }
+
+    fn alarm(&self, kind: AlarmKind, occasion: usize, at: Moment) -> Option<Alarm> {
+        let occasion = u32::try_from(occasion).ok()?;
+        Some(Alarm { id: AlarmId { kind, piece: self.history.id, occasion }, at })
+    }
+
+    fn piece_forecast(&self) -> Option<&PieceForecast> {
+        self.forecast.piece(self.history.id)
+    }
+
+    /// When the core is likely hottest after the pull.
+    fn peak(&self) -> Option<Moment> {
+        self.piece_forecast()?.peak.map(|peak| peak.at)
+    }
+
+    /// The readings since it last went on.
+    fn this_spell(&self) -> impl Iterator<Item = &CoreReading> {
+        let since = self.history.spells.last().map(|spell| spell.on);
+        self.history.readings.iter().filter(move |reading| Some(reading.at) >= since)
+    }
+}

@@ -4,13 +4,14 @@
 //! entries and of the moment asked about.
 //!
 //! The rooms, each using only those after it: [`cook`] (the log, its fold), [`forecast`],
-//! [`safety`], [`heat`], [`history`], [`piece`], [`quantity`].
+//! [`safety`], [`kitchen`], [`heat`], [`history`], [`piece`], [`quantity`].
 #![warn(missing_docs)]
 
 pub mod cook;
 pub mod forecast;
 pub mod heat;
 pub mod history;
+pub mod kitchen;
 pub mod piece;
 pub mod plan;
 pub mod quantity;

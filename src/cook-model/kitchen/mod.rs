@@ -1,0 +1,17 @@
+//! Before the cook and after the rest: rub and brine; cooked weight, portions and what is in them;
+//! bags, their labels, and the stock of them in the refrigerator and freezer.
+//!
+//! Everything here is advice from published figures and the cook's own weighings. Nothing in this
+//! room says that a piece is safe.
+
+pub mod amounts;
+mod area;
+pub mod brine;
+pub mod cooked_weight;
+pub mod form;
+pub mod nutrition;
+mod portion_search;
+pub mod portions;
+pub mod rub;
+
+pub use area::surface_area;

@@ -1,0 +1,374 @@
+//! The cook's own rub: how much to mix for the day's pieces, and how salty it makes them.
+
+use serde::{Deserialize, Serialize};
+use thiserror::Error;
+
+use super::amounts::{SaltLevel, Volume};
+use super::surface_area;
+use crate::piece::Piece;
+use crate::quantity::Mass;
+
+/// What an ingredient is, which gives its weight by the spoon and its salt.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
+#[serde(tag = "kind", rename_all = "snake_case")]
+#[non_exhaustive]
+pub enum Spice {
+    /// Fine salt.
+    TableSalt,
+    /// Coarse salt of dense grains.
+    CoarseSalt,
+    /// Salt of light, hollow flakes.
+    FlakeSalt,
+    /// White sugar.
+    Sugar,
+    /// Brown sugar, packed.
+    BrownSugar,
+    /// Paprika, sweet or smoked.
+    Paprika,
+    /// Ground black pepper.
+    BlackPepper,
+    /// Garlic powder.
+    GarlicPowder,
+    /// Onion powder.
+    OnionPowder,
+    /// Chilli powder.
+    ChilliPowder,
+    /// Ground cumin.
+    Cumin,
+    /// Ground cayenne.
+    Cayenne,
+    /// Mustard powder.
+    MustardPowder,
+    /// Any other ground spice without salt.
+    Other,
+    /// A blend that was bought or made before.
+    Blend {
+        /// The share of it that is salt, by weight, 0 to 1.
+        salt: f64,
+    },
+}
+
+impl Spice {
+    /// Weight of a level teaspoon, g.
+    ///
+    /// Salts 6, 4.8 and 2.8 g, pepper and paprika 2.3 g, ground spices in general 2.0-2.5 g (kitchen
+    /// conversion charts, several that agree); sugars and the other powders from memory of the
+    /// household weights in USDA SR28.
+    const fn grams_a_teaspoon(self) -> f64 {
+        match self {
+            Self::TableSalt => 6.0,
+            Self::CoarseSalt => 4.8,
+            Self::FlakeSalt => 2.8,
+            Self::Sugar => 4.2,
+            Self::BrownSugar => 4.6,
+            Self::Paprika | Self::BlackPepper => 2.3,
+            Self::GarlicPowder => 3.1,
+            Self::OnionPowder => 2.4,
+            Self::ChilliPowder => 2.7,
+            Self::Cumin => 2.1,
+            Self::Cayenne => 1.8,
+            Self::MustardPowder => 2.0,
+            Self::Other => 2.3,
+            Self::Blend { .. } => 3.0,
+        }
+    }
+
+    /// The share that is salt, by weight.
+    const fn salt(self) -> f64 {
+        match self {
+            Self::TableSalt | Self::CoarseSalt | Self::FlakeSalt => 1.0,
+            Self::Blend { salt } => salt,
+            _ => 0.0,
+        }
+    }
+}
+
+/// One line of a recipe.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct Ingredient {
+    /// The cook's own name for it.
+    pub name: String,
+    /// What it is.
+    #[serde(flatten)]
+    pub spice: Spice,
+    /// How many parts.
+    pub parts: f64,
+}
+
+/// What a part is.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Measure {
+    /// Equal volumes: spoons or cups.
+    #[default]
+    Volume,
+    /// Equal weights.
+    Weight,
+}
+
+/// A rub in parts.
+#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
+pub struct Recipe {
+    /// The cook's own name for it.
+    pub name: String,
+    /// What a part is.
+    pub measure: Measure,
+    /// Its lines.
+    pub ingredients: Vec<Ingredient>,
+}
+
+/// How thickly the rub goes on.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Coat {
+    /// A dusting: the meat shows through.
+    Light,
+    /// An even cover: about a tablespoon to the pound (common practice, no source).
+    #[default]
+    Medium,
+    /// Packed on, twice as much.
+    Heavy,
+}
+
+impl Coat {
+    /// Rub on the surface, g per cm2. Medium is a tablespoon of rub (some 9 g) on a pound of
+    /// breast, which has some 450 cm2; light is half of it and heavy twice.
+    const fn grams_per_cm2(self) -> f64 {
+        match self {
+            Self::Light => 0.010,
+            Self::Medium => 0.020,
+            Self::Heavy => 0.040,
+        }
+    }
+}
+
+/// Oil that makes a rub stick, cm3 on a cm2: a film of a twentieth of a millimetre, about a
+/// teaspoon and a half to three pieces (common practice, no source).
+const OIL_FILM_CM: f64 = 0.005;
+
+/// The limit a cook starts with: what a dry brine gives, 1 to 1.5 % (common practice, no source).
+pub const USUAL_LIMIT: SaltLevel = SaltLevel::from_g_per_100g(1.5);
+
+/// One line of what to measure out.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Measured {
+    /// The cook's own name for it.
+    pub name: String,
+    /// By weight.
+    pub weight: Mass,
+    /// By the spoon.
+    pub volume: Volume,
+}
+
+/// What to mix for the day's pieces.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Mix {
+    /// Each ingredient, in the recipe's order.
+    pub measured: Vec<Measured>,
+    /// The whole of it.
+    pub weight: Mass,
+    /// The salt in it.
+    pub salt: Mass,
+    /// How salty it makes the meat all together.
+    pub level: SaltLevel,
+    /// How salty it makes the saltiest piece: the smallest has the most surface for its weight.
+    pub saltiest: SaltLevel,
+    /// Whether the saltiest piece passes the cook's limit.
+    pub over_limit: bool,
+    /// Oil to make it stick.
+    pub oil: Volume,
+}
+
+/// Why a rub could not be worked out.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Error)]
+#[non_exhaustive]
+pub enum RubProblem {
+    /// Nothing in the recipe.
+    #[error("the recipe has no parts yet; one or more parts of one ingredient are accepted")]
+    Empty,
+    /// An amount of parts that is not one.
+    #[error("parts must be 0 or more, such as 2 or 0.5")]
+    Parts,
+    /// A salt share that is not one.
+    #[error("the salt in a blend must be 0 to 100 %")]
+    SaltShare,
+    /// No pieces to rub.
+    #[error("there are no pieces to rub; set out at least one")]
+    NoPieces,
+}
+
+impl Recipe {
+    /// The share of the rub that is salt, by weight, 0 to 1.
+    ///
+    /// # Errors
+    /// [`RubProblem`] where the recipe is empty or a number in it is not possible.
+    pub fn salt_share(&self) -> Result<f64, RubProblem> {
+        let shares = self.shares()?;
+        Ok(shares.iter().zip(&self.ingredients).map(|(share, i)| share * i.spice.salt()).sum())
+    }
+
+    /// Each ingredient's share of the weight; they sum to one.
+    fn shares(&self) -> Result<Vec<f64>, RubProblem> {
+        let mut weights = Vec::with_capacity(self.ingredients.len());
+        for Ingredient { spice, parts, .. } in &self.ingredients {
+            if !(parts.is_finite() && *parts >= 0.0) {
+                return Err(RubProblem::Parts);
+            }
+            if !(0.0..=1.0).contains(&spice.salt()) {
+                return Err(RubProblem::SaltShare);
+            }
+            weights.push(match self.measure {
+                Measure::Weight => *parts,
+                Measure::Volume => parts * spice.grams_a_teaspoon(),
+            });
+        }
+        let sum: f64 = weights.iter().sum();
+        if sum > 0.0 && sum.is_finite() {
+            Ok(weights.into_iter().map(|weight| weight / sum).collect())
+        } else {
+            Err(RubProblem::Empty)
+        }
+    }
+
+    /// What to mix for these pieces.
+    ///
+    /// # Errors
+    /// [`RubProblem`] where the recipe is empty or impossible, or no piece is set out.
+    pub fn mix(&self, pieces: &[Piece], coat: Coat, limit: SaltLevel) -> Result<Mix, RubProblem> {
+        let shares = self.shares()?;
+        let salt_share = self.salt_share()?;
+        if pieces.is_empty() {
+            return Err(RubProblem::NoPieces);
+        }
+        let rub_on = |piece: &Piece| Mass::from_g(surface_area(piece).cm2() * coat.grams_per_cm2());
+        let weight: Mass = pieces.iter().map(rub_on).sum();
+        let meat: Mass = pieces.iter().map(|piece| piece.weight).sum();
+        let area: super::amounts::Area = pieces.iter().map(surface_area).sum();
+        let level_of = |piece: &Piece| SaltLevel::of(rub_on(piece) * salt_share, piece.weight);
+        let saltiest = pieces
+            .iter()
+            .map(level_of)
+            .fold(SaltLevel::from_g_per_100g(0.0), |a, b| if b > a { b } else { a });
+        let measured = self.ingredients.iter().zip(&shares).map(|(ingredient, share)| {
+            let weight = weight * *share;
+            Measured {
+                name: ingredient.name.clone(),
+                weight,
+                volume: Volume::from_teaspoons(weight.g() / ingredient.spice.grams_a_teaspoon()),
+            }
+        });
+        Ok(Mix {
+            measured: measured.collect(),
+            weight,
+            salt: weight * salt_share,
+            level: SaltLevel::of(weight * salt_share, meat),
+            saltiest,
+            over_limit: saltiest > limit,
+            oil: Volume::from_ml(area.cm2() * OIL_FILM_CM),
+        })
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::piece::Shape;
+    use crate::quantity::Temperature;
+    use proptest::prelude::*;
+
+    fn breast(grams: f64) -> Piece {
+        Piece {
+            weight: Mass::from_g(grams),
+            thickest: None,
+            shape: Shape::Natural,
+            start: Temperature::from_f(40.0),
+        }
+    }
+
+    /// A rub of salt and paprika with this share of salt by weight.
+    fn rub(salt: f64) -> Recipe {
+        let line = |name: &str, spice, parts| Ingredient { name: name.to_owned(), spice, parts };
+        Recipe {
+            name: "plain".to_owned(),
+            measure: Measure::Weight,
+            ingredients: vec![
+                line("salt", Spice::TableSalt, salt),
+                line("paprika", Spice::Paprika, 1.0 - salt),
+            ],
+        }
+    }
+
+    #[test]
+    fn a_medium_coat_is_about_a_tablespoon_to_the_pound() {
+        // Common practice, no source. A tablespoon of an ordinary rub weighs 8 to 11 g.
+        let pound = [breast(226.8), breast(226.8)];
+        let mix = rub(0.2).mix(&pound, Coat::Medium, USUAL_LIMIT).unwrap();
+        assert!((7.0..12.0).contains(&mix.weight.g()), "{:?}", mix.weight);
+    }
+
+    #[test]
+    fn rubs_under_a_fifth_of_salt_can_go_on_heavily() {
+        // Common practice, no source; and a much saltier rub cannot.
+        let pieces = [breast(180.0), breast(250.0), breast(320.0)];
+        let low = rub(0.2).mix(&pieces, Coat::Heavy, USUAL_LIMIT).unwrap();
+        assert!(!low.over_limit, "{:?}", low.saltiest);
+        let high = rub(0.5).mix(&pieces, Coat::Heavy, USUAL_LIMIT).unwrap();
+        assert!(high.over_limit, "{:?}", high.saltiest);
+    }
+
+    #[test]
+    fn a_part_by_volume_weighs_what_a_spoon_of_it_does() {
+        let mut recipe = rub(0.5);
+        recipe.measure = Measure::Volume;
+        // Equal spoons: 6 g of salt to 2.3 g of paprika.
+        assert!((recipe.salt_share().unwrap() - 6.0 / 8.3).abs() < 1e-12);
+        let mix = recipe.mix(&[breast(250.0)], Coat::Light, USUAL_LIMIT).unwrap();
+        let [salt, paprika] = &mix.measured[..] else { panic!("two lines") };
+        assert!((salt.volume.ml() - paprika.volume.ml()).abs() < 1e-9);
+    }
+
+    #[test]
+    fn impossible_recipes_are_refused() {
+        let pieces = [breast(250.0)];
+        let mix = |recipe: &Recipe| recipe.mix(&pieces, Coat::Light, USUAL_LIMIT).unwrap_err();
+        assert_eq!(mix(&Recipe::default()), RubProblem::Empty);
+        let mut recipe = rub(0.2);
+        recipe.ingredients[0].parts = -1.0;
+        assert_eq!(mix(&recipe), RubProblem::Parts);
+        recipe.ingredients[0].parts = f64::NAN;
+        assert_eq!(mix(&recipe), RubProblem::Parts);
+        recipe.ingredients[0].parts = 1.0;
+        recipe.ingredients[0].spice = Spice::Blend { salt: 20.0 };
+        assert_eq!(mix(&recipe), RubProblem::SaltShare);
+        let none = rub(0.2).mix(&[], Coat::Light, USUAL_LIMIT).unwrap_err();
+        assert_eq!(none, RubProblem::NoPieces);
+    }
+
+    #[test]
+    fn a_recipe_survives_being_stored() {
+        let mut recipe = rub(0.3);
+        recipe.ingredients[1].spice = Spice::Blend { salt: 0.15 };
+        let text = serde_json::to_string(&recipe).unwrap();
+        assert_eq!(serde_json::from_str::<Recipe>(&text).unwrap(), recipe);
+    }
+
+    proptest! {
+        #[test]
+        fn more_meat_needs_more_rub(a in 80.0..500.0_f64, more in 1.0..200.0_f64) {
+            let mix = |g| rub(0.2).mix(&[breast(g)], Coat::Medium, USUAL_LIMIT).unwrap();
+            prop_assert!(mix(a + more).weight > mix(a).weight);
+            // ... but a larger piece is less salty: it has less surface for its weight.
+            prop_assert!(mix(a + more).level < mix(a).level);
+        }
+
+        #[test]
+        fn the_parts_make_up_the_whole(salt in 0.0..1.0_f64, n in 1_usize..20) {
+            let pieces: Vec<Piece> = (0..n).map(|i| breast(150.0 + 10.0 * i as f64)).collect();
+            let mix = rub(salt).mix(&pieces, Coat::Heavy, USUAL_LIMIT).unwrap();
+            let sum: Mass = mix.measured.iter().map(|m| m.weight).sum();
+            prop_assert!((sum.g() - mix.weight.g()).abs() < 1e-9);
+            prop_assert!((mix.salt.g() - salt * mix.weight.g()).abs() < 1e-9);
+            prop_assert!(mix.saltiest >= mix.level);
+        }
+    }
+}

@@ -13,5 +13,7 @@ pub mod nutrition;
 mod portion_search;
 pub mod portions;
 pub mod rub;
+pub mod stock;
+pub mod storage;
 
 pub use area::surface_area;

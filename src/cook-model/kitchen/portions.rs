@@ -82,8 +82,8 @@ pub struct Allotment {
     pub finished: bool,
 }
 
-/// Differences under this are not worth searching on for: half of what a kitchen scale shows apart
-/// times ten pieces.
+/// Differences under this are not worth searching on for: a gram of the kitchen scale on each of
+/// five pieces.
 pub const CLOSE_ENOUGH: Mass = Mass::from_g(5.0);
 
 /// Why pieces could not be allotted.

@@ -1,0 +1,84 @@
+use serde::{Deserialize, Serialize};
+
+use crate::history::EntryId;
+use crate::kitchen::form::Form;
+use crate::kitchen::storage::{Packing, Place};
+use crate::quantity::{Length, Mass, Moment};
+
+/// The version of an entry this crate writes; see the cook log's.
+pub const VERSION: u16 = 1;
+
+/// Names a bag: the entry that packed it.
+pub type BagId = EntryId;
+
+/// One bag as it was packed.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct Bag {
+    /// The cook's own word for what it is for; may be empty.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub name: String,
+    /// What the meat was made into.
+    pub form: Form,
+    /// Cooked weight in the bag.
+    #[serde(rename = "weight_g")]
+    pub weight: Mass,
+    /// Thickness of the flat bag, or of the piece at its thickest, if it was measured.
+    #[serde(rename = "thickness_mm", default, skip_serializing_if = "Option::is_none")]
+    pub thickness: Option<Length>,
+    /// What the meat lies in.
+    #[serde(default)]
+    pub packing: Packing,
+    /// When it came off the pit.
+    pub cooked: Moment,
+}
+
+/// One thing that happened to the stock. Never changed once written, only undone.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct StockEntry {
+    /// The version of this form.
+    pub v: u16,
+    /// Its unique, ordered id.
+    pub id: EntryId,
+    /// When it happened.
+    pub happened: Moment,
+    /// When it was typed.
+    pub typed: Moment,
+    /// What happened.
+    pub what: StockWhat,
+}
+
+/// What can happen to the stock.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[serde(tag = "kind", rename_all = "snake_case")]
+#[non_exhaustive]
+pub enum StockWhat {
+    /// A bag was packed and put away. Its id is this entry's.
+    BagPacked {
+        /// The bag.
+        bag: Bag,
+        /// Where it went.
+        place: Place,
+    },
+    /// A bag was moved.
+    BagMoved {
+        /// Which bag.
+        bag: BagId,
+        /// Where it went.
+        to: Place,
+    },
+    /// A bag was eaten.
+    BagUsed {
+        /// Which bag.
+        bag: BagId,
+    },
+    /// A bag was thrown away.
+    BagThrownAway {
+        /// Which bag.
+        bag: BagId,
+    },
+    /// An earlier entry was undone. Undoing an undoing brings the entry back.
+    Undone {
+        /// Which entry.
+        entry: EntryId,
+    },
+}

@@ -1,0 +1,191 @@
+use std::collections::{BTreeMap, BTreeSet};
+
+use thiserror::Error;
+
+use super::{Bag, BagId, StockEntry, StockLog, StockWhat};
+use crate::history::EntryId;
+use crate::kitchen::storage::{Keeps, Place, Stay, keeps};
+use crate::quantity::{Mass, Moment};
+
+/// How a bag came to its end.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Ending {
+    /// Eaten.
+    Used,
+    /// Thrown away.
+    ThrownAway,
+}
+
+/// The end of a bag.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Ended {
+    /// How.
+    pub how: Ending,
+    /// When.
+    pub at: Moment,
+}
+
+/// One bag: what it is, where it has been, and whether it is still there.
+#[derive(Clone, Debug, PartialEq)]
+pub struct BagState {
+    /// Its name in the log.
+    pub id: BagId,
+    /// The bag as packed.
+    pub bag: Bag,
+    /// Where it has been, in order of time; the last is where it is. Never empty.
+    pub stays: Vec<Stay>,
+    /// Its end, if it has come to one.
+    pub ended: Option<Ended>,
+}
+
+impl BagState {
+    /// How long it keeps where it is; none once it is gone.
+    pub fn keeps(&self) -> Option<Keeps> {
+        if self.ended.is_some() {
+            return None;
+        }
+        keeps(self.bag.cooked, &self.stays, self.bag.packing)
+    }
+
+    /// Where it is; none once it is gone.
+    pub fn place(&self) -> Option<Place> {
+        if self.ended.is_some() {
+            return None;
+        }
+        self.stays.last().map(|stay| stay.place)
+    }
+
+    /// Whether it lies in the refrigerator past its eat-by date.
+    pub fn is_past(&self, now: Moment) -> bool {
+        matches!(self.keeps(), Some(Keeps::Fridge { eat_by, .. }) if now > eat_by)
+    }
+}
+
+/// Why an entry changed nothing. It stays in the log, and is shown with this reason.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Error)]
+#[non_exhaustive]
+pub enum Problem {
+    /// It names a bag that was never packed.
+    #[error("it names a bag that was not packed")]
+    UnknownBag,
+    /// The bag was used or thrown away before.
+    #[error("the bag was used or thrown away already")]
+    Gone,
+    /// A weight or thickness outside what a bag can have.
+    #[error("a bag weighs from 1 g to 10 kg and is up to 200 mm thick")]
+    ImpossibleValue,
+}
+
+/// An entry and why it changed nothing.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Ignored {
+    /// Which entry.
+    pub entry: EntryId,
+    /// Why.
+    pub why: Problem,
+}
+
+/// Everything the stock's log adds up to.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Stock {
+    /// Every bag ever packed and not undone, in the order they were packed.
+    pub bags: Vec<BagState>,
+    /// The entries that changed nothing, and why.
+    pub ignored: Vec<Ignored>,
+}
+
+impl Stock {
+    /// One bag.
+    pub fn bag(&self, id: BagId) -> Option<&BagState> {
+        self.bags.iter().find(|bag| bag.id == id)
+    }
+
+    /// The bags still in a place, the one to eat first at the front: by the date it keeps until,
+    /// then by when it was cooked.
+    pub fn in_place(&self, place: Place) -> Vec<&BagState> {
+        let mut bags: Vec<&BagState> =
+            self.bags.iter().filter(|bag| bag.place() == Some(place)).collect();
+        bags.sort_by_key(|bag| (bag.keeps().map(Keeps::until), bag.bag.cooked, bag.id));
+        bags
+    }
+
+    /// The weight of all bags still there.
+    pub fn weight(&self) -> Mass {
+        self.bags.iter().filter(|bag| bag.ended.is_none()).map(|bag| bag.bag.weight).sum()
+    }
+}
+
+/// What the log adds up to.
+pub fn fold(log: &StockLog) -> Stock {
+    let mut bags: BTreeMap<BagId, BagState> = BTreeMap::new();
+    let mut ignored = Vec::new();
+    for entry in in_order_of_time(standing(log.entries())) {
+        if let Err(why) = apply(&mut bags, entry) {
+            ignored.push(Ignored { entry: entry.id, why });
+        }
+    }
+    Stock { bags: bags.into_values().collect(), ignored }
+}
+
+/// The entries that count. Going from the last to the first settles each undoing before the entry
+/// that it undoes.
+fn standing(entries: &[StockEntry]) -> Vec<&StockEntry> {
+    let mut undone: BTreeSet<EntryId> = BTreeSet::new();
+    let mut standing = Vec::with_capacity(entries.len());
+    for entry in entries.iter().rev() {
+        if undone.contains(&entry.id) {
+            continue;
+        }
+        match entry.what {
+            StockWhat::Undone { entry: target } if target < entry.id => {
+                undone.insert(target);
+            }
+            StockWhat::Undone { .. } => {}
+            _ => standing.push(entry),
+        }
+    }
+    standing
+}
+
+/// A move typed late belongs where it happened; equal moments keep the order they were typed in.
+fn in_order_of_time(mut entries: Vec<&StockEntry>) -> Vec<&StockEntry> {
+    entries.sort_by_key(|entry| (entry.happened, entry.id));
+    entries
+}
+
+fn apply(bags: &mut BTreeMap<BagId, BagState>, entry: &StockEntry) -> Result<(), Problem> {
+    let at = entry.happened;
+    match &entry.what {
+        StockWhat::BagPacked { bag, place } => {
+            check(bag)?;
+            let stays = vec![Stay { place: *place, from: at }];
+            let state = BagState { id: entry.id, bag: bag.clone(), stays, ended: None };
+            bags.insert(entry.id, state);
+        }
+        StockWhat::BagMoved { bag, to } => {
+            let bag = still_there(bags, *bag)?;
+            if bag.place() != Some(*to) {
+                bag.stays.push(Stay { place: *to, from: at });
+            }
+        }
+        StockWhat::BagUsed { bag } => {
+            still_there(bags, *bag)?.ended = Some(Ended { how: Ending::Used, at });
+        }
+        StockWhat::BagThrownAway { bag } => {
+            still_there(bags, *bag)?.ended = Some(Ended { how: Ending::ThrownAway, at });
+        }
+        StockWhat::Undone { .. } => {}
+    }
+    Ok(())
+}
+
+fn check(bag: &Bag) -> Result<(), Problem> {
+    let weight = (1.0..=10_000.0).contains(&bag.weight.g());
+    let thickness = bag.thickness.is_none_or(|t| (1.0..=200.0).contains(&t.mm()));
+    if weight && thickness { Ok(()) } else { Err(Problem::ImpossibleValue) }
+}
+
+fn still_there(bags: &mut BTreeMap<BagId, BagState>, id: BagId) -> Result<&mut BagState, Problem> {
+    let bag = bags.get_mut(&id).ok_or(Problem::UnknownBag)?;
+    if bag.ended.is_some() { Err(Problem::Gone) } else { Ok(bag) }
+}

@@ -1,8 +1,7 @@
 //! The service worker, which keeps a copy of every file so that the app starts without a network.
 
 use leptos::prelude::window;
-use leptos::task::spawn_local;
-use wasm_bindgen_futures::JsFuture;
+use wasm_bindgen_futures::{JsFuture, spawn_local};
 use web_sys::{RegistrationOptions, ServiceWorkerUpdateViaCache};
 
 /// Asks the browser to install `sw.js` beside the page. Where the browser refuses (a private window,

@@ -16,7 +16,7 @@ use cook_model::cook::Entry;
 use cook_model::cook::heal::{Stored, heal};
 use cook_model::quantity::Moment;
 use indexed_db_futures::error::{DomException, Error};
-use leptos::task::spawn_local;
+use wasm_bindgen_futures::spawn_local;
 
 use super::{clock, identity};
 use database::LogDatabase;
@@ -198,12 +198,13 @@ impl Store {
 /// Makes both copies of a cook whole, and returns all its texts.
 async fn heal_cook(database: &LogDatabase, cook: CookId) -> Result<Vec<String>, Trouble> {
     let first: Stored = database.texts(cook).await?;
+    let aside = database.aside(cook).await?;
     let healed = heal(&first, &second_copy::texts(cook));
     if !healed.first.is_empty() {
         database.repair(cook, &healed.first).await?;
     }
     second_copy::repair(cook, &healed.second);
     let mut texts = healed.texts;
-    texts.extend(database.aside(cook).await?);
+    texts.extend(aside);
     Ok(texts)
 }

@@ -1,6 +1,6 @@
 //! The pit's air over time, as far as it is known: readings, the target, and the lid.
 
-use crate::heat::{Leg, LidResponse, PitKind, Surface};
+use crate::heat::{Leg, LidResponse, Surface};
 use crate::history::{History, Instrument, LidOpening};
 use crate::quantity::{Moment, Span, Temperature, minutes};
 
@@ -64,7 +64,7 @@ pub(super) fn leg(history: &History, zero: Moment) -> Leg {
     let air = laid_out(&read, history.pit.target.c());
     let knots: Vec<(Span, Temperature)> =
         air.into_iter().map(|(at, c)| (at - zero, Temperature::from_c(c))).collect();
-    let surface = Surface::pit(PitKind::default());
+    let surface = Surface::pit(history.pit.kind);
     let mut leg = Leg::pit(surface, &knots, history.pit.target);
     for opening in openings {
         leg = leg.lid_open(opening.at - zero, opening.lasted, &LidResponse::default());

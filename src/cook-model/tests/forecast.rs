@@ -2,10 +2,10 @@
 #![allow(clippy::unwrap_used, reason = "in a test a failed unwrap is a failed test")]
 
 use chrono::DateTime;
+use cook_model::cook::{Log, What, fold};
 use cook_model::forecast::{Forecast, PieceForecast, forecast};
 use cook_model::history::{
-    CoreReading, DeviceId, EntryId, History, Instrument, LidOpening, PieceHistory, PitHistory,
-    Spell, Tolerances,
+    CoreReading, DeviceId, History, Instrument, LidOpening, PieceHistory, PitReading,
 };
 use cook_model::piece::{Piece, PieceId, Shape};
 use cook_model::quantity::{
@@ -17,45 +17,52 @@ fn at(minute: f64) -> Moment {
     DateTime::from_timestamp(1_780_000_000, 0).unwrap() + minutes(minute)
 }
 
-fn piece(number: u32, grams: f64, mm: f64) -> PieceHistory {
-    PieceHistory {
-        id: PieceId(number),
-        piece: Piece {
-            weight: Mass::from_g(grams),
-            thickest: Some(Length::from_mm(mm)),
-            shape: Shape::Natural,
-            start: Temperature::from_f(38.0),
+/// A history with one reading of one piece, as the log's own fold makes it.
+fn template() -> History {
+    let facts = Piece {
+        weight: Mass::from_g(280.0),
+        thickest: Some(Length::from_mm(40.0)),
+        shape: Shape::Natural,
+        start: Temperature::from_f(38.0),
+    };
+    let piece = PieceId(1);
+    let whats = [
+        What::PieceSetOut { piece, facts, name: String::new() },
+        What::PutOn { piece },
+        What::CoreRead {
+            piece,
+            temperature: Temperature::from_f(100.0),
+            instrument: Instrument::InstantRead,
+            places: 2,
         },
-        pull_at: Temperature::from_f(160.0),
-        spells: vec![Spell { on: at(0.0), off: None, covered: None }],
-        readings: Vec::new(),
-        placements: Vec::new(),
+    ];
+    let mut log = Log::default();
+    for what in whats {
+        log.insert(log.next(DeviceId(1), at(0.0), at(0.0), what));
     }
+    fold(&log).history
+}
+
+fn piece(number: u32, grams: f64, mm: f64) -> PieceHistory {
+    let mut piece = template().pieces.remove(0);
+    piece.id = PieceId(number);
+    piece.piece.weight = Mass::from_g(grams);
+    piece.piece.thickest = Some(Length::from_mm(mm));
+    piece.readings.clear();
+    piece
 }
 
 fn cook(pieces: Vec<PieceHistory>) -> History {
-    History {
-        pieces,
-        pit: PitHistory {
-            target: Temperature::from_f(250.0),
-            readings: Vec::new(),
-            lid: Vec::new(),
-            ambient: Temperature::from_f(70.0),
-        },
-        tolerances: Tolerances::default(),
-        check_risk_percent: 10,
-    }
+    History { pieces, ..template() }
 }
 
 fn reading(minute: f64, fahrenheit: f64, instrument: Instrument) -> CoreReading {
-    CoreReading {
-        entry: EntryId { count: (minute * 60.0) as u64, device: DeviceId(1) },
-        at: at(minute),
-        temperature: Temperature::from_f(fahrenheit),
-        instrument,
-        places: 2,
-        vouched: false,
-    }
+    let mut reading = template().pieces[0].readings[0];
+    reading.entry.count = 10 + (minute * 60.0) as u64;
+    reading.at = at(minute);
+    reading.temperature = Temperature::from_f(fahrenheit);
+    reading.instrument = instrument;
+    reading
 }
 
 fn poked(minute: f64, fahrenheit: f64) -> CoreReading {
@@ -201,10 +208,8 @@ fn after_the_pull_the_peak_is_of_this_rest() {
 fn a_cold_pit_that_never_gets_there_says_so() {
     let mut history = cook(vec![piece(1, 280.0, 40.0)]);
     history.pit.target = Temperature::from_f(180.0);
-    history.pit.readings = vec![cook_model::history::PitReading {
-        at: at(1.0),
-        temperature: Temperature::from_f(120.0),
-    }];
+    history.pit.readings =
+        vec![PitReading { at: at(1.0), temperature: Temperature::from_f(120.0) }];
     history.pieces[0].pull_at = Temperature::from_f(185.0);
     let forecast = forecast(&history, at(5.0));
     assert_eq!(first(&forecast).pull, None);
@@ -248,7 +253,7 @@ proptest! {
         now in -60.0..600.0_f64,
     ) {
         let mut history = cook(vec![piece(1, 280.0, mm), piece(2, 200.0, 30.0)]);
-        history.pit.readings = vec![cook_model::history::PitReading { at: at(3.0), temperature: Temperature::from_f(pit) }];
+        history.pit.readings = vec![PitReading { at: at(3.0), temperature: Temperature::from_f(pit) }];
         history.pieces[0].spells[0].off = off.map(at);
         history.pieces[0].readings = readings.iter().map(|(minute, f, leave_in, vouched)| {
             let instrument = if *leave_in { Instrument::LeaveIn } else { Instrument::InstantRead };

@@ -7,12 +7,17 @@
 pub mod amounts;
 mod area;
 pub mod brine;
+pub mod card;
 pub mod cooked_weight;
 pub mod form;
+pub mod label;
+pub mod label_sheet;
 pub mod nutrition;
 mod portion_search;
 pub mod portions;
+pub mod qr;
 pub mod rub;
+pub mod spice;
 pub mod stock;
 pub mod storage;
 

@@ -1,0 +1,78 @@
+//! What goes into a rub, and what a spoon of it weighs.
+
+use serde::{Deserialize, Serialize};
+
+/// What an ingredient is, which gives its weight by the spoon and its salt.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
+#[serde(tag = "kind", rename_all = "snake_case")]
+#[non_exhaustive]
+pub enum Spice {
+    /// Fine salt.
+    TableSalt,
+    /// Coarse salt of dense grains.
+    CoarseSalt,
+    /// Salt of light, hollow flakes.
+    FlakeSalt,
+    /// White sugar.
+    Sugar,
+    /// Brown sugar, packed.
+    BrownSugar,
+    /// Paprika, sweet or smoked.
+    Paprika,
+    /// Ground black pepper.
+    BlackPepper,
+    /// Garlic powder.
+    GarlicPowder,
+    /// Onion powder.
+    OnionPowder,
+    /// Chilli powder.
+    ChilliPowder,
+    /// Ground cumin.
+    Cumin,
+    /// Ground cayenne.
+    Cayenne,
+    /// Mustard powder.
+    MustardPowder,
+    /// Any other ground spice without salt.
+    Other,
+    /// A blend that was bought or made before.
+    Blend {
+        /// The share of it that is salt, by weight, 0 to 1.
+        salt: f64,
+    },
+}
+
+impl Spice {
+    /// Weight of a level teaspoon, g.
+    ///
+    /// Salts 6, 4.8 and 2.8 g, pepper and paprika 2.3 g, ground spices in general 2.0-2.5 g (kitchen
+    /// conversion charts, several that agree); sugars and the other powders from memory of the
+    /// household weights in USDA SR28.
+    pub(super) const fn grams_a_teaspoon(self) -> f64 {
+        match self {
+            Self::TableSalt => 6.0,
+            Self::CoarseSalt => 4.8,
+            Self::FlakeSalt => 2.8,
+            Self::Sugar => 4.2,
+            Self::BrownSugar => 4.6,
+            Self::Paprika | Self::BlackPepper => 2.3,
+            Self::GarlicPowder => 3.1,
+            Self::OnionPowder => 2.4,
+            Self::ChilliPowder => 2.7,
+            Self::Cumin => 2.1,
+            Self::Cayenne => 1.8,
+            Self::MustardPowder => 2.0,
+            Self::Other => 2.3,
+            Self::Blend { .. } => 3.0,
+        }
+    }
+
+    /// The share that is salt, by weight.
+    pub(super) const fn salt(self) -> f64 {
+        match self {
+            Self::TableSalt | Self::CoarseSalt | Self::FlakeSalt => 1.0,
+            Self::Blend { salt } => salt,
+            _ => 0.0,
+        }
+    }
+}

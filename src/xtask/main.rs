@@ -1,0 +1,136 @@
+//! The project's own commands, one word each. `cargo xtask help` lists them.
+//!
+//! A failure is one plain line that names what is missing and the remedy; the exit code is then 1.
+
+mod browser;
+mod debian;
+mod fingerprint;
+mod finish;
+mod machine;
+mod serve;
+mod site;
+mod size;
+mod steps;
+mod testing;
+mod toolchain;
+mod tools;
+mod versions;
+
+use std::process::ExitCode;
+
+use anyhow::{Result, bail};
+use lexopt::prelude::*;
+use machine::Machine;
+
+const HELP: &str = "\
+cargo xtask serve [--port N] [--open]   build the app and serve it at http://127.0.0.1:8080
+cargo xtask build                       leave the finished site in dist/
+cargo xtask test [--only LAYER]         run every test; LAYER is tidy, native or browser
+cargo xtask size                        what the built files weigh, against the budget
+cargo xtask help                        this text
+
+Each command first gets what it needs and is missing. Variables:
+PULL_ORDER_TOOLCHAIN  rustup or distro: where the wasm32 target comes from
+PULL_ORDER_TOOLS      folder for the build tools (default: pull-order in the user's cache folder)
+PULL_ORDER_CHROMIUM   the browser the tests run in (default: a Chromium found on this machine)
+";
+
+/// What the command line asked for.
+#[derive(Debug, PartialEq)]
+enum Task {
+    Help,
+    Build,
+    Serve { port: u16, open: bool },
+    Test { only: Option<testing::Layer> },
+    Size,
+}
+
+fn main() -> ExitCode {
+    match parse(lexopt::Parser::from_env()).and_then(run) {
+        Ok(()) => ExitCode::SUCCESS,
+        Err(reason) => {
+            eprintln!("xtask: {}", steps::one_line(&format!("{reason:#}")));
+            ExitCode::FAILURE
+        }
+    }
+}
+
+fn parse(mut arguments: lexopt::Parser) -> Result<Task> {
+    let mut task = None;
+    while let Some(argument) = arguments.next()? {
+        task = Some(match (argument, task) {
+            (Short('h') | Long("help"), _) => Task::Help,
+            (Value(word), None) => match word.string()?.as_str() {
+                "help" => Task::Help,
+                "build" => Task::Build,
+                "serve" => Task::Serve { port: 8080, open: false },
+                "test" => Task::Test { only: None },
+                "size" => Task::Size,
+                other => bail!("there is no command `{other}`; `cargo xtask help` lists them"),
+            },
+            (Long("port"), Some(Task::Serve { open, .. })) => {
+                Task::Serve { port: arguments.value()?.parse()?, open }
+            }
+            (Long("open"), Some(Task::Serve { port, .. })) => Task::Serve { port, open: true },
+            (Long("only"), Some(Task::Test { .. })) => {
+                Task::Test { only: Some(arguments.value()?.parse()?) }
+            }
+            (other, _) => return Err(other.unexpected().into()),
+        });
+    }
+    Ok(task.unwrap_or(Task::Help))
+}
+
+fn run(task: Task) -> Result<()> {
+    let machine = Machine::this_one()?;
+    match task {
+        Task::Help => print!("{HELP}"),
+        Task::Build => site::build(&machine)?,
+        Task::Serve { port, open } => {
+            site::build(&machine)?;
+            serve::serve(&machine.root.join("dist"), port, open)?;
+        }
+        Task::Test { only } => testing::run(&machine, only)?,
+        Task::Size => {
+            site::build(&machine)?;
+            size::report(&machine.root.join("dist"))?;
+        }
+    }
+    Ok(())
+}
+
+#[cfg(test)]
+mod command_line {
+    use super::*;
+
+    fn parsed(words: &[&str]) -> Result<Task> {
+        parse(lexopt::Parser::from_args(words))
+    }
+
+    #[test]
+    fn reads_each_command() {
+        assert_eq!(parsed(&[]).unwrap(), Task::Help);
+        assert_eq!(parsed(&["serve"]).unwrap(), Task::Serve { port: 8080, open: false });
+        assert_eq!(
+            parsed(&["serve", "--port", "9000", "--open"]).unwrap(),
+            Task::Serve { port: 9000, open: true }
+        );
+        assert_eq!(
+            parsed(&["test", "--only=browser"]).unwrap(),
+            Task::Test { only: Some(testing::Layer::Browser) }
+        );
+    }
+
+    #[test]
+    fn refuses_what_it_does_not_know() {
+        for words in [
+            &["bake"][..],
+            &["serve", "--port", "hot"],
+            &["build", "--open"],
+            &["test", "--only", "x"],
+            &["build", "extra"],
+        ] {
+            assert!(parsed(words).is_err(), "{words:?} should be refused");
+        }
+    }
+}

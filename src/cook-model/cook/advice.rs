@@ -224,7 +224,7 @@ impl View<'_> {
         // Only a fresh reading that lacks nothing else; any other must be taken anew.
         let lacks_a_place = |reading: &&CoreReading| {
             self.now - reading.at <= SECOND_PLACE_WITHIN
-                && shortfall(&state.history, self.history, rule, reading)
+                && shortfall(&state.history, self.history, rule, state.doubted(), reading)
                     == Some(Shortfall::OnePlace)
         };
         if let Some(reading) = self.this_spell().filter(lacks_a_place).last() {

@@ -6,6 +6,7 @@ mod clock;
 mod draft;
 mod entry;
 pub mod heal;
+mod heed;
 pub mod limits;
 mod log;
 mod offset;

@@ -38,6 +38,8 @@ pub struct CookState {
     pub began: Option<Moment>,
     /// The entries that changed nothing, and why.
     pub ignored: Vec<Ignored>,
+    /// Readings that a forecast finds not to fit; see [`CookState::heed`].
+    pub(super) doubted: Vec<EntryId>,
 }
 
 impl CookState {
@@ -227,7 +229,7 @@ impl Folding {
             .into_iter()
             .zip(&history.pieces)
             .map(|(name, piece)| {
-                let proof = prove(&history, piece, settings.proof_rule);
+                let proof = prove(&history, piece, settings.proof_rule, &[]);
                 PieceState { name, stage: stage(piece, proof.is_some()), proof }
             })
             .collect();
@@ -240,12 +242,13 @@ impl Folding {
             history,
             pieces,
             ignored: self.ignored,
+            doubted: Vec::new(),
         }
     }
 }
 
 /// Where a piece stands.
-fn stage(piece: &PieceHistory, proved: bool) -> Stage {
+pub(super) fn stage(piece: &PieceHistory, proved: bool) -> Stage {
     match piece.spells.last() {
         None => Stage::Raw,
         Some(_) if piece.packed.is_some() => Stage::Packed,

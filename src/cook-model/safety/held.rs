@@ -5,7 +5,7 @@ use serde::Serialize;
 use super::dwell::{DwellRow, FatColumn, dwell_rows};
 use super::proof::Proof;
 use super::witness::Witnesses;
-use crate::history::{CoreReading, History, PieceHistory};
+use crate::history::{CoreReading, EntryId, History, PieceHistory};
 use crate::quantity::{Moment, Span, Temperature};
 
 /// Readings further apart say too little of what was in between.
@@ -50,8 +50,9 @@ pub fn hold_progress(
     history: &History,
     piece: &PieceHistory,
     fat: FatColumn,
+    doubted: &[EntryId],
 ) -> Option<HoldProgress> {
-    let witnesses = Witnesses::of(history, piece)?;
+    let witnesses = Witnesses::of(history, piece, doubted)?;
     let last = witnesses.in_spell().next_back()?.entry;
     let rows = dwell_rows(fat).iter();
     let current = rows.filter_map(|row| holds_at(witnesses, *row).pop());

@@ -23,10 +23,16 @@ pub struct Proof {
 
 /// The proof of a piece under a rule, if its own readings since it last went on give one.
 ///
-/// Nothing here knows of a forecast. Each reading must stand on its own: see [`Shortfall`] for
-/// what makes it say nothing.
-pub fn prove(history: &History, piece: &PieceHistory, rule: ProofRule) -> Option<Proof> {
-    let witnesses = Witnesses::of(history, piece)?;
+/// Each reading must stand on its own: see [`Shortfall`] for what makes it say nothing. No
+/// forecast helps to prove a piece; `doubted` are the readings that one finds not to fit, which
+/// prove nothing until the cook vouches for them.
+pub fn prove(
+    history: &History,
+    piece: &PieceHistory,
+    rule: ProofRule,
+    doubted: &[EntryId],
+) -> Option<Proof> {
+    let witnesses = Witnesses::of(history, piece, doubted)?;
     let at_once = witnesses
         .in_spell()
         .find(|reading| witnesses.shortfall(reading, rule.instant()).is_none())
@@ -47,9 +53,10 @@ pub fn shortfall(
     history: &History,
     piece: &PieceHistory,
     rule: ProofRule,
+    doubted: &[EntryId],
     reading: &CoreReading,
 ) -> Option<Shortfall> {
-    match Witnesses::of(history, piece) {
+    match Witnesses::of(history, piece, doubted) {
         Some(witnesses) => witnesses.shortfall(reading, rule.instant()),
         None => Some(Shortfall::BeforeThisSpell),
     }

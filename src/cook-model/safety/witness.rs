@@ -42,6 +42,9 @@ pub enum Shortfall {
     TooCool,
     /// The piece could not have warmed so fast.
     TooFast,
+    /// It does not fit what is otherwise known of the piece, and the cook has not said that it is
+    /// right.
+    Doubted,
     /// A reading after it shows that some spot was colder.
     Contradicted {
         /// That reading.
@@ -57,12 +60,17 @@ pub(super) struct Witnesses<'a> {
     pub(super) history: &'a History,
     pub(super) piece: &'a PieceHistory,
     pub(super) spell: &'a Spell,
+    pub(super) doubted: &'a [EntryId],
 }
 
 impl<'a> Witnesses<'a> {
     /// None where the piece was never on.
-    pub(super) fn of(history: &'a History, piece: &'a PieceHistory) -> Option<Self> {
-        Some(Self { history, piece, spell: piece.spells.last()? })
+    pub(super) fn of(
+        history: &'a History,
+        piece: &'a PieceHistory,
+        doubted: &'a [EntryId],
+    ) -> Option<Self> {
+        Some(Self { history, piece, spell: piece.spells.last()?, doubted })
     }
 
     /// All readings since it last went on, whatever they are worth.
@@ -90,6 +98,7 @@ impl<'a> Witnesses<'a> {
             (reading.instrument == Instrument::LeaveIn, Shortfall::LeaveIn),
             (reading.for_proof < claim, Shortfall::TooCool),
             (self.warmed_too_fast(reading), Shortfall::TooFast),
+            (self.doubted.contains(&reading.entry) && !reading.vouched, Shortfall::Doubted),
         ];
         let first = found.into_iter().find(|(is_so, _)| *is_so).map(|(_, why)| why);
         first

@@ -5,6 +5,7 @@ pub mod alarms;
 mod clock;
 mod draft;
 mod entry;
+pub mod export;
 pub mod heal;
 mod heed;
 pub mod limits;

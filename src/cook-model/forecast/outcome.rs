@@ -42,6 +42,7 @@ pub struct Peak {
     /// When it is likely to come.
     pub at: Moment,
     /// How high it is likely to be.
+    #[serde(rename = "temperature_c")]
     pub temperature: Band<Temperature>,
 }
 
@@ -61,6 +62,7 @@ pub struct PieceForecast {
     /// Which piece.
     pub piece: PieceId,
     /// Its core now.
+    #[serde(rename = "core_c")]
     pub core: Band<Temperature>,
     /// When it reaches its pull temperature if left on: the pull window. None once it is off, or
     /// where it would not get there within the hours looked at.
@@ -75,6 +77,7 @@ pub struct PieceForecast {
     /// What is known of the leave-in's seat, if one is in this piece and was read.
     pub seating: Option<Seating>,
     /// The core over time, from when it went on to the end of its rest: moments and bands.
+    #[serde(rename = "curve_c")]
     pub curve: Vec<(Moment, Band<Temperature>)>,
 }
 
@@ -86,8 +89,10 @@ pub struct Surprise {
     /// The entry that holds the reading.
     pub entry: EntryId,
     /// What was read.
+    #[serde(rename = "read_c")]
     pub read: Temperature,
     /// What this thermometer would have shown at that moment, by all other readings.
+    #[serde(rename = "expected_c")]
     pub expected: Band<Temperature>,
     /// The chance that it is a slip: mistyped, of another piece, or not in the meat.
     pub slip: Probability,

@@ -2,6 +2,7 @@
 #![allow(clippy::unwrap_used, reason = "in a test a failed unwrap is a failed test")]
 
 use chrono::{DateTime, Utc};
+use cook_model::cook::export::{export, import};
 use cook_model::cook::{CookState, DeviceId, Entry, EntryId, Log, Problem, Stage, What, fold};
 use cook_model::history::Instrument;
 use cook_model::piece::{Piece, PieceId, Shape};
@@ -151,6 +152,7 @@ proptest! {
         let again: Vec<String> =
             read_back.entries().iter().map(|entry| serde_json::to_string(entry).unwrap()).collect();
         prop_assert_eq!(stored, again);
+        prop_assert_eq!(import(&export(&log)).unwrap(), log);
     }
 
     #[test]

@@ -1,9 +1,20 @@
 //! The browser's services, one file each. Nothing else in the app calls them.
 
+pub mod alarm_test;
+pub mod alarms;
+mod badge;
 pub mod clock;
+pub mod feature;
+pub mod files;
 pub mod identity;
+pub mod notify;
 pub mod offline;
 pub mod prefs;
 mod small_store;
+pub mod sound;
 pub mod storage;
+pub mod update;
+mod vibrate;
 pub mod visibility;
+pub mod wake_lock;
+mod windows;

@@ -1,7 +1,7 @@
 //! The log in IndexedDB.
 //!
 //! The store `log` holds one text an entry under (cook, count, device); the store `aside` holds
-//! damaged texts that were written over, under the same and the time at which that was done. The
+//! damaged texts that were written over, under the same and the time at which that was done. The store `alarms` is that of [`super::alarm_marks`]. The
 //! database's version counts its stores only: what an entry means is told by the entry itself.
 
 use std::cell::Cell;
@@ -21,6 +21,7 @@ use indexed_db_futures::transaction::{
 use js_sys::Array;
 use wasm_bindgen::{JsCast, JsValue};
 
+use super::alarm_marks::ALARMS;
 use super::{CookId, Trouble, take_over};
 
 const NAME: &str = "pull-order";
@@ -50,6 +51,7 @@ impl LogDatabase {
             .with_on_upgrade_needed(|_, database| {
                 database.create_object_store(LOG).build()?;
                 database.create_object_store(ASIDE).build()?;
+                database.create_object_store(ALARMS).build()?;
                 Ok(())
             })
             .build()?;
@@ -84,7 +86,7 @@ impl LogDatabase {
 
     /// The text under an id.
     pub async fn get(&self, cook: CookId, id: EntryId) -> Result<Option<String>, Error> {
-        let transaction = self.database.transaction(LOG).build()?;
+        let transaction = self.read(LOG)?;
         let found: Option<JsValue> =
             transaction.object_store(LOG)?.get(key(cook, id)).primitive()?.await?;
         Ok(found.as_ref().map(to_text))
@@ -92,7 +94,7 @@ impl LogDatabase {
 
     /// All texts of one cook.
     pub async fn texts(&self, cook: CookId) -> Result<Stored, Error> {
-        let transaction = self.database.transaction(LOG).build()?;
+        let transaction = self.read(LOG)?;
         let log = transaction.object_store(LOG)?;
         let keys =
             log.get_all_keys::<JsValue>().with_query::<JsValue, _>(all_of(cook)).primitive()?;
@@ -109,7 +111,7 @@ impl LogDatabase {
 
     /// The damaged texts of one cook that were written over.
     pub async fn aside(&self, cook: CookId) -> Result<Vec<String>, Error> {
-        let transaction = self.database.transaction(ASIDE).build()?;
+        let transaction = self.read(ASIDE)?;
         let aside = transaction.object_store(ASIDE)?;
         let values =
             aside.get_all::<JsValue>().with_query::<JsValue, _>(all_of(cook)).primitive()?.await?;
@@ -118,7 +120,7 @@ impl LogDatabase {
 
     /// Each cook's number and how many entries it has.
     pub async fn cooks(&self) -> Result<Vec<(CookId, usize)>, Error> {
-        let transaction = self.database.transaction(LOG).build()?;
+        let transaction = self.read(LOG)?;
         let log = transaction.object_store(LOG)?;
         let mut cooks: Vec<(CookId, usize)> = Vec::new();
         for key in log.get_all_keys::<JsValue>().primitive()?.await? {
@@ -148,7 +150,13 @@ impl LogDatabase {
         transaction.commit().await
     }
 
-    fn write(&self, stores: &[&str]) -> Result<Transaction<'_>, Error> {
+    /// A transaction that reads one store.
+    pub(super) fn read(&self, store: &str) -> Result<Transaction<'_>, Error> {
+        self.database.transaction(store).build()
+    }
+
+    /// A transaction that is complete only when it is on the disk.
+    pub(super) fn write(&self, stores: &[&str]) -> Result<Transaction<'_>, Error> {
         let strict = TransactionOptions::new().with_durability(TransactionDurability::Strict);
         self.database
             .transaction(stores)
@@ -163,7 +171,7 @@ fn key(cook: CookId, id: EntryId) -> Array {
 }
 
 /// From the first to the last possible key of one cook: an array sorts after every number.
-fn all_of(cook: CookId) -> KeyRange<JsValue> {
+pub(super) fn all_of(cook: CookId) -> KeyRange<JsValue> {
     let cook = number(cook.0);
     let end = Array::of2(&cook, &Array::new());
     KeyRange::Bound(Array::of1(&cook).into(), false, end.into(), false)
@@ -177,11 +185,11 @@ fn read_key(key: &JsValue) -> Option<(CookId, EntryId)> {
 }
 
 /// IndexedDB's keys are JavaScript's numbers, exact to 2^53.
-fn number(value: u64) -> JsValue {
+pub(super) fn number(value: u64) -> JsValue {
     (value as f64).into()
 }
 
 /// A stored value that is no text is damaged; it is kept as the browser writes it out.
-fn to_text(value: &JsValue) -> String {
+pub(super) fn to_text(value: &JsValue) -> String {
     value.as_string().unwrap_or_else(|| format!("{value:?}"))
 }

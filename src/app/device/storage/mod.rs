@@ -1,27 +1,30 @@
 //! Where cooks are kept: each entry in IndexedDB before its tap is acknowledged, and those of the
 //! open cook in a second place, from which damage is made good.
 
+mod alarm_marks;
+mod announce;
 mod database;
 pub mod persistence;
 mod problem;
 mod second_copy;
 mod take_over;
-mod windows;
 
 use std::cell::{Cell, RefCell};
 use std::collections::BTreeMap;
 use std::rc::Rc;
 
 use cook_model::cook::Entry;
+use cook_model::cook::alarms::AlarmId;
 use cook_model::cook::heal::{Stored, heal};
+use cook_model::cook::ringing::{Mark, Marks};
 use cook_model::quantity::Moment;
 use indexed_db_futures::error::{DomException, Error};
 use wasm_bindgen_futures::spawn_local;
 
 use super::{clock, identity};
+use announce::Announcer;
 use database::LogDatabase;
 pub use problem::{StorageProblem, Trouble};
-use windows::Windows;
 
 /// Names a cook: the millisecond it was set up, and ten bits of chance, so that two phones do not
 /// draw the same. Below 2^53.
@@ -56,7 +59,7 @@ pub struct Store(Rc<Inner>);
 
 struct Inner {
     database: RefCell<Option<Rc<LogDatabase>>>,
-    windows: Windows,
+    windows: Announcer,
     persistence_asked: Cell<bool>,
 }
 
@@ -81,7 +84,7 @@ impl Store {
     fn with(database: Option<Rc<LogDatabase>>) -> Self {
         Self(Rc::new(Inner {
             database: RefCell::new(database),
-            windows: Windows::join(),
+            windows: Announcer::new(),
             persistence_asked: Cell::new(false),
         }))
     }
@@ -142,6 +145,29 @@ impl Store {
     /// frozen may miss some: load the cook again when it comes to the front.
     pub fn follow(&self, stored: impl Fn(CookId, String) + 'static) {
         self.0.windows.follow(stored);
+    }
+
+    /// What this phone remembers of the alarms of one cook.
+    ///
+    /// # Errors
+    /// A [`StorageProblem`] if the database cannot be read.
+    pub async fn marks(&self, cook: CookId) -> Result<Marks, StorageProblem> {
+        Ok(self.database().await?.marks(cook).await.map_err(Trouble::from)?)
+    }
+
+    /// Changes what is remembered of one alarm, no other window coming between reading and
+    /// writing. Returns what is remembered afterwards, and whether that is new.
+    ///
+    /// # Errors
+    /// A [`StorageProblem`] if the database cannot be read or written.
+    pub async fn change_mark(
+        &self,
+        cook: CookId,
+        id: AlarmId,
+        change: impl FnOnce(Option<Mark>) -> Option<Mark>,
+    ) -> Result<(Option<Mark>, bool), StorageProblem> {
+        let database = self.database().await?;
+        Ok(database.change_mark(cook, id, change).await.map_err(Trouble::from)?)
     }
 
     async fn add(&self, cook: CookId, entry: &Entry, text: &str) -> Result<(), Trouble> {

@@ -1,0 +1,117 @@
+//! The sound of an alarm, made by the browser's own oscillator.
+//!
+//! A browser lets a page make sound only after a tap, and may take that back while the page is
+//! hidden: so each tap makes sure of it again.
+
+use std::cell::RefCell;
+
+use leptos::ev;
+use leptos::prelude::window_event_listener;
+use web_sys::{AudioContext, AudioContextState, OscillatorType};
+
+use super::feature;
+
+thread_local! {
+    static CONTEXT: RefCell<Option<AudioContext>> = const { RefCell::new(None) };
+}
+
+/// How loud and how long an alarm sounds.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Tune {
+    /// One short note: to hear that there is sound at all.
+    Note,
+    /// Two rising notes, twice.
+    Call,
+    /// Three high notes, four times.
+    Urgent,
+}
+
+/// One note: its pitch in hertz, when it begins and how long it sounds, in seconds.
+struct Note(f32, f64, f64);
+
+/// How loud a note is, of 1: a square wave at full strength is harsh.
+const LOUDNESS: f32 = 0.5;
+/// How long a note takes to swell and fade, in seconds; without it, it would click.
+const SWELL: f64 = 0.01;
+
+impl Tune {
+    fn notes(self) -> Vec<Note> {
+        let (pitches, times): (&[f32], u32) = match self {
+            Self::Note => (&[880.0], 1),
+            Self::Call => (&[660.0, 990.0], 2),
+            Self::Urgent => (&[1320.0, 1320.0, 1320.0], 4),
+        };
+        let group = pitches.len() as f64 * 0.2 + 0.3;
+        (0..times)
+            .flat_map(|time| {
+                let begin = f64::from(time) * group;
+                pitches
+                    .iter()
+                    .zip(0..)
+                    .map(move |(pitch, place)| Note(*pitch, begin + f64::from(place) * 0.2, 0.16))
+            })
+            .collect()
+    }
+}
+
+/// Makes sure at each tap that sound is allowed.
+pub fn unlock_with_each_tap() {
+    drop(window_event_listener(ev::click, |_| unlock()));
+}
+
+/// Asks the browser to allow sound. It does so only while a tap is handled.
+pub fn unlock() {
+    if !feature::window_has("AudioContext") {
+        return;
+    }
+    CONTEXT.with_borrow_mut(|context| {
+        if context.is_none() {
+            *context = AudioContext::new().ok();
+        }
+        if let Some(context) = context
+            && context.state() != AudioContextState::Running
+        {
+            // Refused, it stays silent, and `is_ready` says so.
+            let _ = context.resume();
+        }
+    });
+}
+
+/// Whether an alarm would be heard, unless the phone is muted: no page can know that.
+pub fn is_ready() -> bool {
+    CONTEXT.with_borrow(|context| {
+        context.as_ref().is_some_and(|context| context.state() == AudioContextState::Running)
+    })
+}
+
+/// Sounds a tune; false if the browser does not allow it now.
+pub fn play(tune: Tune) -> bool {
+    CONTEXT.with_borrow(|context| {
+        let Some(context) = context else { return false };
+        // One that was interrupted may be let go on without a tap.
+        let _ = context.resume();
+        tune.notes().iter().all(|note| play_note(context, note).is_ok())
+            && context.state() == AudioContextState::Running
+    })
+}
+
+fn play_note(
+    context: &AudioContext,
+    Note(pitch, begin, lasts): &Note,
+) -> Result<(), wasm_bindgen::JsValue> {
+    let begin = context.current_time() + begin;
+    let end = begin + lasts;
+    let oscillator = context.create_oscillator()?;
+    oscillator.set_type(OscillatorType::Square);
+    oscillator.frequency().set_value(*pitch);
+    let gain = context.create_gain()?;
+    let loudness = gain.gain();
+    loudness.set_value_at_time(0.0, begin)?;
+    loudness.linear_ramp_to_value_at_time(LOUDNESS, begin + SWELL)?;
+    loudness.set_value_at_time(LOUDNESS, end - SWELL)?;
+    loudness.linear_ramp_to_value_at_time(0.0, end)?;
+    oscillator.connect_with_audio_node(&gain)?;
+    gain.connect_with_audio_node(&context.destination())?;
+    oscillator.start_with_when(begin)?;
+    oscillator.stop_with_when(end)
+}

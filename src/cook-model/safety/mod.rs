@@ -5,6 +5,7 @@
 
 mod dwell;
 mod held;
+mod lethality;
 mod plausible;
 mod proof;
 mod rule;
@@ -12,6 +13,7 @@ mod witness;
 
 pub use dwell::{DwellRow, FatColumn, dwell_at, dwell_rows};
 pub use held::{HoldProgress, LONGEST_GAP, hold_progress};
+pub use lethality::{ASKED_OF_POULTRY, DeathKinetics, Lethality, SALMONELLA_IN_CHICKEN};
 pub use proof::{Proof, prove, shortfall};
 pub use rule::{INSTANT_KILL, ProofRule, RuleCaution};
 pub use witness::Shortfall;

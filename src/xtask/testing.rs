@@ -115,7 +115,7 @@ fn in_browser(machine: &Machine) -> Result<Tally> {
     let mut node = browser::node(machine)?;
     let tap = machine.log("browser-tests");
     fs::create_dir_all(machine.web_target().join("log"))?;
-    node.args(["--test", "--test-concurrency=1"])
+    node.args(["--test", "--test-concurrency=1", "--test-timeout=600000"])
         .args(["--test-reporter=spec", "--test-reporter-destination=stdout"])
         .arg("--test-reporter=tap")
         .arg(format!("--test-reporter-destination={}", tap.display()));

@@ -1,0 +1,101 @@
+// A phone for the tests: the real Chromium at phone size, with touch and an own empty profile.
+
+import { execFileSync } from "node:child_process";
+import { mkdtemp, rm } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { chromium } from "playwright-core";
+
+const SCREEN = {
+  viewport: { width: 360, height: 640 },
+  deviceScaleFactor: 3,
+  isMobile: true,
+  hasTouch: true,
+};
+
+const SWITCHES = [
+  "--no-sandbox",
+  "--disable-gpu",
+  "--disable-quic",
+  "--no-first-run",
+  "--disable-background-networking",
+  "--disable-component-update",
+  "--disable-sync",
+];
+
+export class Phone {
+  /** Playwright's context and its first page. */
+  context;
+  page;
+  /** Every request that left for another origin than the site's. */
+  foreign = [];
+  /** What the pages complained of: uncaught errors and breaches of the security policy. */
+  problems = [];
+
+  #profile;
+  #options;
+  #origin;
+
+  /**
+   * A phone with a new, empty profile.
+   * `origin`: the site's; requests elsewhere are noted.
+   * `time`: a Date or its text; the pages' clock then stands there and moves when it is told to.
+   * `context`: more options for the browser's context (a locale, a time zone, another viewport).
+   */
+  static async unpack({ origin, time, context = {} }) {
+    const phone = new Phone();
+    phone.#profile = await mkdtemp(join(tmpdir(), "phone-"));
+    phone.#options = { ...SCREEN, locale: "en-US", timezoneId: "America/Chicago", ...context };
+    phone.#origin = new URL(origin).origin;
+    await phone.switchOn({ time });
+    return phone;
+  }
+
+  /** Starts the browser on the phone's profile: at first, or again after `switchOff` or `kill`. */
+  async switchOn({ time } = {}) {
+    this.context = await chromium.launchPersistentContext(this.#profile, {
+      executablePath: process.env.PULL_ORDER_CHROMIUM ?? "/usr/bin/chromium",
+      args: SWITCHES,
+      ...this.#options,
+    });
+    this.context.on("request", (request) => this.#note(request.url()));
+    this.context.on("weberror", (error) => this.problems.push(String(error.error())));
+    this.context.on("console", (message) => {
+      if (/Content Security Policy/.test(message.text())) this.problems.push(message.text());
+    });
+    if (time !== undefined) await this.context.clock.install({ time });
+    this.page = this.context.pages()[0] ?? (await this.context.newPage());
+  }
+
+  /** Ends the browser in good order. The profile stays. */
+  async switchOff() {
+    await this.context.close();
+  }
+
+  /** Ends the browser's process without warning, as a phone short of memory does. */
+  async kill() {
+    const closed = new Promise((resolve) => this.context.once("close", resolve));
+    process.kill(this.#processId(), "SIGKILL");
+    await closed;
+  }
+
+  /** Ends the browser and throws the profile away. */
+  async throwAway() {
+    await this.context.close().catch(() => {});
+    await rm(this.#profile, { recursive: true, force: true, maxRetries: 5 });
+  }
+
+  #note(url) {
+    const { protocol, origin } = new URL(url);
+    if (protocol.startsWith("http") && origin !== this.#origin) this.foreign.push(url);
+  }
+
+  // The browser's own process is the one on this profile that is not of a `--type`.
+  #processId() {
+    const processes = execFileSync("ps", ["-eww", "-o", "pid=,args="], { encoding: "utf8" });
+    const own = processes
+      .split("\n")
+      .find((line) => line.includes(`--user-data-dir=${this.#profile}`) && !line.includes("--type="));
+    return Number.parseInt(own, 10);
+  }
+}

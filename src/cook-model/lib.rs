@@ -7,6 +7,7 @@
 //! [`safety`], [`kitchen`], [`heat`], [`history`], [`piece`], [`quantity`].
 #![warn(missing_docs)]
 
+pub mod calendar;
 pub mod cook;
 pub mod forecast;
 pub mod heat;

@@ -3,6 +3,7 @@
 use std::cell::RefCell;
 use std::rc::Rc;
 
+use cook_model::cook::export::LONGEST;
 use futures::channel::oneshot;
 use gloo_timers::callback::Timeout;
 use js_sys::Array;
@@ -17,20 +18,17 @@ use web_sys::{
 
 use super::feature;
 
-/// A file larger than this is no cook: a long one has some hundred kilobytes.
-pub const LARGEST_BYTES: f64 = 5e6;
-
 /// How long a downloaded file is kept for the browser to read, in milliseconds.
 const KEPT_MS: u32 = 60_000;
 
 /// Why a chosen file cannot be used.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Error)]
 pub enum FileProblem {
-    /// It is too large to be a cook.
-    #[error("This file is too large: a cook's file has at most 5 MB")]
-    TooLarge,
+    /// It is longer than the longest cook's file.
+    #[error("the file is too long; up to 8 MB is accepted")]
+    TooLong,
     /// The browser could not read it.
-    #[error("The phone could not read this file; choose it again")]
+    #[error("the phone could not read this file; choose it again")]
     Unreadable,
 }
 
@@ -62,8 +60,8 @@ pub async fn share(name: &str, kind: &str, text: &str) -> bool {
 /// A [`FileProblem`] if it is too large or cannot be read.
 pub async fn choose(accepted: &str) -> Result<Option<String>, FileProblem> {
     let Some(file) = choose_file(accepted).await else { return Ok(None) };
-    if file.size() > LARGEST_BYTES {
-        return Err(FileProblem::TooLarge);
+    if file.size() > LONGEST as f64 {
+        return Err(FileProblem::TooLong);
     }
     let text = JsFuture::from(file.text()).await.map_err(|_| FileProblem::Unreadable)?;
     text.as_string().map(Some).ok_or(FileProblem::Unreadable)

@@ -12,9 +12,9 @@ use crate::quantity::{Moment, Span, minutes};
 use crate::safety::{Shortfall, shortfall};
 
 /// Checks due this close together are worth one opening of the lid.
-const ONE_OPENING: Span = Span::minutes(4);
+pub(super) const ONE_OPENING: Span = Span::minutes(4);
 /// A piece is not worth poking again sooner than this after it was read.
-const BETWEEN_CHECKS: Span = Span::minutes(3);
+pub(super) const BETWEEN_CHECKS: Span = Span::minutes(3);
 /// A pit not read for this long is worth a look (common practice, no source).
 const PIT_READING_STALE: Span = Span::minutes(30);
 /// A leave-in more likely than this to be off the coldest spot is worth re-seating.
@@ -107,7 +107,7 @@ pub fn steps(
 }
 
 /// The chores to come: before the first piece is on those of the plan, afterwards the fire.
-fn chores(state: &CookState, plan: Option<&Plan>) -> Vec<Step> {
+pub(super) fn chores(state: &CookState, plan: Option<&Plan>) -> Vec<Step> {
     let step = |chore, due| Step { action: Action::Chore { chore }, pieces: Vec::new(), due };
     let done = |chore| state.chores.iter().rfind(|(_, c)| *c == chore).map(|(at, _)| *at);
     let begun = state.history.pieces.iter().any(|piece| !piece.spells.is_empty());

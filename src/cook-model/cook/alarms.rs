@@ -2,20 +2,18 @@
 
 use serde::{Deserialize, Serialize};
 
-use super::{CookState, Stage};
+use super::advice::{BETWEEN_CHECKS, ONE_OPENING, chores};
+use super::{Action, Chore, CookState, Stage};
 use crate::forecast::{Forecast, PieceForecast};
 use crate::history::{CoreReading, Instrument, PieceHistory};
 use crate::piece::PieceId;
+use crate::plan::Plan;
 use crate::quantity::{Moment, Span, Temperature};
 
-/// A piece is not worth poking again sooner than this after it was read.
-const BETWEEN_CHECKS: Span = Span::minutes(3);
 /// A piece whose reading has reached its pull temperature should be off within this.
 const TO_PULL: Span = Span::minutes(3);
 /// A window that opens this close to a check needs no alarm of its own.
 const SAME_TRIP: Span = Span::minutes(3);
-/// The shortest rest before slicing (common practice, no source).
-const LEAST_REST: Span = Span::minutes(10);
 /// Cooked food may stand this long before it must be chilled. Source: USDA FSIS, "Danger Zone
 /// (40 F - 140 F)": within two hours, or one hour if the air is above 90 F.
 const TO_CHILL: Span = Span::hours(2);
@@ -27,7 +25,7 @@ const HOT_AIR: Temperature = Temperature::from_f(90.0);
 const BEFORE_CHILL_LIMIT: Span = Span::minutes(20);
 
 /// What the cook is called for. The order is the order of urgency.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]
 #[non_exhaustive]
 pub enum AlarmKind {
@@ -41,19 +39,23 @@ pub enum AlarmKind {
     PullWindowOpening,
     /// A resting piece is at its hottest: a reading now can prove it.
     ProofReadingDue,
+    /// The fire is to be fed, or something to be done before the cook.
+    ChoreDue(Chore),
+    /// By the plan a piece goes on.
+    PutOnDue,
     /// A proved piece has rested.
     RestOver,
 }
 
 /// Names an alarm. The name stays the same while the forecast moves the alarm's time.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
 pub struct AlarmId {
     /// What for.
     pub kind: AlarmKind,
-    /// Which piece.
-    pub piece: PieceId,
-    /// Which time for this piece: what was done to it before this alarm made sense (its readings
-    /// for checks and proofs, its spells on the pit for the rest), counted.
+    /// Which piece; none for a chore.
+    pub piece: Option<PieceId>,
+    /// Which time: how often what bears on it was done before (the piece read, put on the pit, or
+    /// the chore done).
     pub occasion: u32,
 }
 
@@ -69,32 +71,64 @@ pub struct Alarm {
 /// Every alarm to come or due, earliest first.
 ///
 /// An alarm goes when what it calls for is done: read, pulled, proved, packed.
-pub fn alarms(state: &CookState, forecast: &Forecast) -> Vec<Alarm> {
-    let mut alarms: Vec<Alarm> = state
-        .each_piece()
-        .filter(|(_, history)| !history.spells.is_empty())
-        .flat_map(|(standing, history)| {
-            let view = View { state, history, forecast };
-            match standing.stage {
-                Stage::On => view.on_the_pit(),
-                Stage::Resting => vec![view.proof_reading(), view.chill_limit()],
-                Stage::Proved => vec![view.rest_over(), view.chill_limit()],
-                Stage::Raw | Stage::Packed => Vec::new(),
-            }
-        })
-        .flatten()
-        .collect();
+pub fn alarms(state: &CookState, forecast: &Forecast, plan: Option<&Plan>) -> Vec<Alarm> {
+    let of_pieces = state.each_piece().flat_map(|(standing, history)| {
+        let view = View { state, history, forecast, plan };
+        match standing.stage {
+            Stage::Raw => vec![view.put_on()],
+            Stage::On => view.on_the_pit(),
+            Stage::Resting => vec![view.proof_reading(), view.chill_limit()],
+            Stage::Proved => vec![view.rest_over(), view.chill_limit()],
+            Stage::Packed => Vec::new(),
+        }
+    });
+    let mut alarms: Vec<Alarm> = of_pieces.flatten().chain(of_chores(state, plan)).collect();
     alarms.sort_by_key(|alarm| (alarm.at, alarm.id));
+    join_checks(&mut alarms);
     alarms
+}
+
+fn of_chores(state: &CookState, plan: Option<&Plan>) -> Vec<Alarm> {
+    let alarm = |chore: Chore, at| {
+        let done = state.chores.iter().filter(|(_, known)| *known == chore).count();
+        let occasion = u32::try_from(done).ok()?;
+        Some(Alarm { id: AlarmId { kind: AlarmKind::ChoreDue(chore), piece: None, occasion }, at })
+    };
+    let steps = chores(state, plan).into_iter();
+    steps
+        .filter_map(|step| match step.action {
+            Action::Chore { chore } => alarm(chore, step.due),
+            _ => None,
+        })
+        .collect()
+}
+
+/// Checks that are worth one opening of the lid ring together, when the first of them is due.
+/// `alarms` are in order of time.
+fn join_checks(alarms: &mut [Alarm]) {
+    let mut opening: Option<Moment> = None;
+    for alarm in alarms.iter_mut().filter(|alarm| alarm.id.kind == AlarmKind::CheckDue) {
+        match opening {
+            Some(first) if alarm.at - first <= ONE_OPENING => alarm.at = first,
+            _ => opening = Some(alarm.at),
+        }
+    }
+    alarms.sort_by_key(|alarm| (alarm.at, alarm.id));
 }
 
 struct View<'a> {
     state: &'a CookState,
     history: &'a PieceHistory,
     forecast: &'a Forecast,
+    plan: Option<&'a Plan>,
 }
 
 impl View<'_> {
+    fn put_on(&self) -> Option<Alarm> {
+        let piece = self.plan?.pieces.iter().find(|piece| piece.piece == self.history.id)?;
+        self.once_a_spell(AlarmKind::PutOnDue, piece.on)
+    }
+
     fn on_the_pit(&self) -> Vec<Option<Alarm>> {
         let done = self.this_spell().find(|reading| reading.temperature >= self.history.pull_at);
         if let Some(reading) = done {
@@ -113,12 +147,10 @@ impl View<'_> {
         ]
     }
 
-    /// When the forecast next wants the piece read: at a lid opening it is named in, or by the
-    /// latest moment for its own check, or when its window opens.
+    /// When the forecast next wants the piece read: by the latest moment for a check, or when its
+    /// window opens.
     fn check_due(&self, opening: Moment) -> Moment {
-        let planned = self.forecast.checks.iter().find(|c| c.pieces.contains(&self.history.id));
-        let own = self.piece_forecast().and_then(|forecast| forecast.check_by);
-        let wanted = planned.map(|check| check.at).or(own).unwrap_or(opening);
+        let wanted = self.piece_forecast().and_then(|f| f.check_by).unwrap_or(opening);
         let poked = self
             .this_spell()
             .filter(|reading| reading.instrument == Instrument::InstantRead)
@@ -135,7 +167,7 @@ impl View<'_> {
     }
 
     fn rest_over(&self) -> Option<Alarm> {
-        let rested = self.history.off()? + LEAST_REST;
+        let rested = self.history.off()? + self.state.settings.habits.rest;
         let rested = self.peak().map_or(rested, |peak| rested.max(peak));
         self.once_a_spell(AlarmKind::RestOver, rested)
     }
@@ -156,7 +188,7 @@ impl View<'_> {
 
     fn alarm(&self, kind: AlarmKind, occasion: usize, at: Moment) -> Option<Alarm> {
         let occasion = u32::try_from(occasion).ok()?;
-        Some(Alarm { id: AlarmId { kind, piece: self.history.id, occasion }, at })
+        Some(Alarm { id: AlarmId { kind, piece: Some(self.history.id), occasion }, at })
     }
 
     fn piece_forecast(&self) -> Option<&PieceForecast> {

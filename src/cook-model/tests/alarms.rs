@@ -6,7 +6,7 @@ use std::collections::BTreeMap;
 use chrono::{DateTime, Utc};
 use cook_model::cook::alarms::{Alarm, AlarmId, AlarmKind, alarms};
 use cook_model::cook::ringing::{Mark, Marks, SNOOZE, due, next, unanswered};
-use cook_model::cook::{CookState, DeviceId, Log, What, fold};
+use cook_model::cook::{Chore, CookState, DeviceId, Log, What, fold};
 use cook_model::forecast::{Band, Forecast, Peak, PieceForecast, Probability};
 use cook_model::history::Instrument;
 use cook_model::piece::{Piece, PieceId, Shape};
@@ -69,14 +69,18 @@ fn forecast(opens: f64, check_by: Option<f64>) -> Forecast {
     }
 }
 
+fn calls(state: &CookState, forecast: &Forecast) -> Vec<Alarm> {
+    alarms(state, forecast, None)
+}
+
 fn kinds(state: &CookState, forecast: &Forecast) -> Vec<(AlarmKind, f64)> {
     let minute = |alarm: Alarm| (alarm.at - at(0.0)).num_seconds() as f64 / 60.0;
-    alarms(state, forecast).into_iter().map(|alarm| (alarm.id.kind, minute(alarm))).collect()
+    calls(state, forecast).into_iter().map(|alarm| (alarm.id.kind, minute(alarm))).collect()
 }
 
 #[test]
 fn a_piece_on_the_pit_calls_for_its_check_its_window_and_its_end() {
-    use AlarmKind::*;
+    use AlarmKind::{CheckDue, LikelyPastTarget, PullWindowOpening};
     let on = state_of(&[]);
     let expected = vec![(CheckDue, 40.0), (PullWindowOpening, 50.0), (LikelyPastTarget, 59.0)];
     assert_eq!(kinds(&on, &forecast(50.0, Some(40.0))), expected);
@@ -92,7 +96,7 @@ fn a_piece_on_the_pit_calls_for_its_check_its_window_and_its_end() {
 
 #[test]
 fn a_piece_off_the_pit_calls_for_proof_rest_and_chill() {
-    use AlarmKind::*;
+    use AlarmKind::{ChillLimit, ProofReadingDue, RestOver};
     let resting = state_of(&[read(49.0, 161.0, 1), pulled(50.0)]);
     let near_peak = forecast(45.0, None);
     // USDA FSIS: chill within two hours; the call comes twenty minutes before.
@@ -106,6 +110,42 @@ fn a_piece_off_the_pit_calls_for_proof_rest_and_chill() {
     let packed = (70.0, What::Packed { piece: PIECE });
     let packed = state_of(&[read(49.0, 161.0, 1), pulled(50.0), read(58.0, 166.0, 2), packed]);
     assert_eq!(kinds(&packed, &near_peak), vec![]);
+}
+
+#[test]
+fn the_fire_calls_as_often_as_the_cook_feeds_it() {
+    let lit = What::ChoreDone { chore: Chore::LightFire };
+    let fed = What::ChoreDone { chore: Chore::FeedFire };
+    let feed = |state: &CookState| {
+        let all = calls(state, &forecast(200.0, None));
+        all.into_iter().find(|alarm| alarm.id.kind == AlarmKind::ChoreDue(Chore::FeedFire))
+    };
+    // Every 45 minutes unless the cook told otherwise.
+    let first = feed(&state_of(&[(1.0, lit.clone())])).unwrap();
+    let second = feed(&state_of(&[(1.0, lit), (48.0, fed)])).unwrap();
+    assert_eq!((first.at, second.at), (at(46.0), at(93.0)));
+    assert_ne!(first.id, second.id, "each feeding is called for anew");
+    assert_eq!(feed(&state_of(&[])), None, "a pit nobody lit by hand is not fed");
+}
+
+#[test]
+fn pieces_due_close_together_call_together() {
+    let two = {
+        let PieceForecast { pull, .. } = forecast(53.0, None).pieces[0].clone();
+        let mut forecast = forecast(50.0, None);
+        let second = PieceForecast { piece: PieceId(2), pull, ..forecast.pieces[0].clone() };
+        forecast.pieces.push(second);
+        forecast
+    };
+    let facts = state_of(&[]).history.pieces[0].piece;
+    let set_out = What::PieceSetOut { piece: PieceId(2), facts, name: String::new() };
+    let state = state_of(&[(0.0, set_out), (0.0, What::PutOn { piece: PieceId(2) })]);
+    let checks: Vec<Moment> = calls(&state, &two)
+        .into_iter()
+        .filter(|alarm| alarm.id.kind == AlarmKind::CheckDue)
+        .map(|alarm| alarm.at)
+        .collect();
+    assert_eq!(checks, [at(50.0), at(50.0)], "one opening of the lid");
 }
 
 /// Lets due alarms ring, and counts each.
@@ -131,7 +171,7 @@ impl Listener {
 
 #[test]
 fn a_late_alarm_says_how_late_and_is_silent_after() {
-    let alarms = alarms(&state_of(&[]), &forecast(50.0, Some(40.0)));
+    let alarms = calls(&state_of(&[]), &forecast(50.0, Some(40.0)));
     let late = due(&alarms, &Marks::new(), at(44.0));
     assert_eq!((late.len(), late[0].late), (1, minutes(4.0)));
     let mut listener = Listener::new();
@@ -144,7 +184,7 @@ fn a_late_alarm_says_how_late_and_is_silent_after() {
 
 #[test]
 fn an_alarm_moved_far_into_the_future_rings_again() {
-    let moved = |minute: f64| alarms(&state_of(&[]), &forecast(minute, Some(minute - 10.0)));
+    let moved = |minute: f64| calls(&state_of(&[]), &forecast(minute, Some(minute - 10.0)));
     let mut listener = Listener::new();
     assert_eq!(listener.listen(&moved(50.0), at(40.0)), 1);
     assert_eq!(listener.listen(&moved(59.0), at(49.0)), 0, "moved by nine minutes");
@@ -157,7 +197,7 @@ fn an_alarm_moved_far_into_the_future_rings_again() {
 
 #[test]
 fn snooze_and_done() {
-    let alarms = alarms(&state_of(&[]), &forecast(50.0, Some(40.0)));
+    let alarms = calls(&state_of(&[]), &forecast(50.0, Some(40.0)));
     let check = alarms[0].id;
     let mut listener = Listener::new();
     listener.listen(&alarms, at(40.0));
@@ -185,9 +225,9 @@ proptest! {
         let mut now = at(0.0);
         for (sleep, wobble) in sleeps.iter().zip(&wobbles) {
             now += seconds(*sleep);
-            listener.listen(&alarms(&state, &forecast(100.0 + wobble, Some(90.0 + wobble))), now);
+            listener.listen(&calls(&state, &forecast(100.0 + wobble, Some(90.0 + wobble))), now);
         }
-        let last = alarms(&state, &forecast(104.9, Some(94.9)));
+        let last = calls(&state, &forecast(104.9, Some(94.9)));
         listener.listen(&last, at(360.0));
         prop_assert_eq!(listener.heard.len(), 3);
         prop_assert!(listener.heard.values().all(|count| *count == 1), "{:?}", listener.heard);
@@ -197,8 +237,8 @@ proptest! {
     fn what_rings_now_is_exactly_what_next_names(now in 0.0_f64..120.0, shift in -20.0_f64..20.0) {
         let state = state_of(&[]);
         let mut listener = Listener::new();
-        listener.listen(&alarms(&state, &forecast(50.0, Some(40.0))), at(45.0));
-        let moved = alarms(&state, &forecast(50.0 + shift, Some(40.0 + shift)));
+        listener.listen(&calls(&state, &forecast(50.0, Some(40.0))), at(45.0));
+        let moved = calls(&state, &forecast(50.0 + shift, Some(40.0 + shift)));
         let rings = !due(&moved, &listener.marks, at(now)).is_empty();
         prop_assert_eq!(rings, next(&moved, &listener.marks).is_some_and(|next| next <= at(now)));
     }

@@ -5,7 +5,7 @@ use crate::history::{EntryId, Instrument, Tolerances};
 use crate::piece::{Piece, PieceId};
 use crate::plan::{Habits, Style};
 use crate::quantity::{Moment, Temperature, TemperatureDifference};
-use crate::safety::ProofRule;
+use crate::safety::{Prompt, ProofRule};
 
 /// The version this crate writes. A higher one in a stored entry is not understood and is kept
 /// aside; a lower one is read as it was meant then.
@@ -179,6 +179,16 @@ pub enum What {
         /// What to add to what it shows: negative where it reads high.
         #[serde(rename = "offset_c")]
         offset: TemperatureDifference,
+    },
+    /// A hygiene prompt was seen to, or waved away.
+    PromptDismissed {
+        /// Which.
+        prompt: Prompt,
+    },
+    /// Hygiene prompts were turned off or on.
+    PromptsSet {
+        /// Whether they are shown.
+        shown: bool,
     },
     /// The phone found its clock set forward or back while the app ran.
     ClockJumped,

@@ -18,6 +18,7 @@ mod settings;
 mod stage;
 mod state;
 mod undo;
+mod watch;
 
 pub use crate::history::{DeviceId, EntryId};
 pub use advice::{Action, Step, next_step, steps};
@@ -27,3 +28,4 @@ pub use problem::{Ignored, Problem};
 pub use settings::Settings;
 pub use stage::Stage;
 pub use state::{CookState, PieceState, fold};
+pub use watch::forecast_lethality;

@@ -30,6 +30,8 @@ pub struct Settings {
     pub tolerances: Tolerances,
     /// The chance, in percent, that a piece may be past its pull temperature at a check.
     pub check_risk_percent: u8,
+    /// Whether hygiene prompts are shown.
+    pub prompts_shown: bool,
 }
 
 impl Default for Settings {
@@ -47,6 +49,7 @@ impl Default for Settings {
             proof_rule: ProofRule::default(),
             tolerances: Tolerances::default(),
             check_risk_percent: 10,
+            prompts_shown: true,
         }
     }
 }

@@ -10,7 +10,7 @@ use super::{Chore, Entry, EntryId, Log, Problem, Settings, Stage, What};
 use crate::history::{CoreReading, History, LidOpening, PieceHistory, PitHistory, PitReading};
 use crate::piece::{Piece, PieceId};
 use crate::quantity::{Moment, seconds};
-use crate::safety::{Proof, prove};
+use crate::safety::{Prompt, Proof, prove};
 
 /// One piece: where it stands, and what has happened to it.
 #[derive(Clone, Debug, PartialEq)]
@@ -40,6 +40,8 @@ pub struct CookState {
     pub ignored: Vec<Ignored>,
     /// Readings that a forecast finds not to fit; see [`CookState::heed`].
     pub(super) doubted: Vec<EntryId>,
+    /// Hygiene prompts dismissed; see [`CookState::prompts`].
+    pub(super) dismissed: Vec<Prompt>,
 }
 
 impl CookState {
@@ -82,6 +84,7 @@ struct Folding {
     offsets: Offsets,
     clock_broke: Option<EntryId>,
     chores: Vec<(Moment, Chore)>,
+    dismissed: Vec<Prompt>,
     ignored: Vec<Ignored>,
 }
 
@@ -164,6 +167,8 @@ impl Folding {
             What::Pulled { piece } => self.draft(*piece)?.pull(at)?,
             What::Covered { piece } => self.draft(*piece)?.cover(at)?,
             What::Packed { piece } => self.draft(*piece)?.pack(entry.id)?,
+            What::PromptDismissed { prompt } => self.dismissed.push(*prompt),
+            What::PromptsSet { shown } => self.settings.prompts_shown = *shown,
             What::ClockJumped | What::Noted { .. } | What::Undone { .. } => {}
         }
         Ok(())
@@ -243,6 +248,7 @@ impl Folding {
             pieces,
             ignored: self.ignored,
             doubted: Vec::new(),
+            dismissed: self.dismissed,
         }
     }
 }

@@ -3,17 +3,25 @@
 //! A forecast never proves anything: every function here that speaks of proof takes readings
 //! that a person typed.
 
+mod cautions;
+mod clocks;
 mod dwell;
 mod held;
+mod hygiene;
 mod lethality;
 mod plausible;
 mod proof;
 mod rule;
+mod thermometer;
 mod witness;
 
+pub use cautions::Caution;
+pub use clocks::{Clock, ClockKind, HOT, cooling, longest_out, to_fridge, warm_up};
 pub use dwell::{DwellRow, FatColumn, dwell_at, dwell_rows};
 pub use held::{HoldProgress, LONGEST_GAP, hold_progress};
+pub use hygiene::{Prompt, prompts};
 pub use lethality::{ASKED_OF_POULTRY, DeathKinetics, Lethality, SALMONELLA_IN_CHICKEN};
 pub use proof::{Proof, prove, shortfall};
 pub use rule::{INSTANT_KILL, ProofRule, RuleCaution};
+pub use thermometer::{ALLOWED, Bath, CheckProblem, boiling_point, lower_offset};
 pub use witness::Shortfall;

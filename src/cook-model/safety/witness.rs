@@ -54,6 +54,11 @@ pub enum Shortfall {
     OnePlace,
 }
 
+/// Whether it says it was taken after it was typed: some clock is wrong.
+pub(super) fn is_from_the_future(reading: &CoreReading) -> bool {
+    reading.at - reading.typed > AHEAD
+}
+
 /// The readings of one piece, and what the log says about their worth.
 #[derive(Clone, Copy)]
 pub(super) struct Witnesses<'a> {
@@ -92,7 +97,7 @@ impl<'a> Witnesses<'a> {
         let found = [
             (!self.belongs(reading), Shortfall::BeforeThisSpell),
             (too_late_to_count, Shortfall::AfterPacking),
-            (late < -AHEAD, Shortfall::FromTheFuture),
+            (is_from_the_future(reading), Shortfall::FromTheFuture),
             (late > LATE, Shortfall::TypedLate),
             (reading.copied, Shortfall::Copied),
             (reading.instrument == Instrument::LeaveIn, Shortfall::LeaveIn),

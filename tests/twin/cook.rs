@@ -121,6 +121,11 @@ impl Cook {
         &self.places
     }
 
+    /// A piece as it is now: no cook sees this.
+    pub fn piece(&self, piece: usize) -> &Piece {
+        &self.pieces[piece]
+    }
+
     /// Lid openings so far.
     pub fn openings(&self) -> usize {
         self.openings

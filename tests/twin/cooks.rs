@@ -12,7 +12,7 @@ use crate::cook::{self, Cut, Setup, Told};
 use crate::piece;
 use crate::pit;
 use crate::surface::{Exchange, Rest};
-use crate::thermometer::{Instrument, Seat};
+use crate::thermometer::{self, Instrument, Seat};
 
 /// Celsius degrees in a Fahrenheit degree.
 const PER_F: f64 = 5.0 / 9.0;
@@ -95,9 +95,9 @@ fn draw_of(draw: &mut Draw, seed: u64, count: usize) -> Setup {
         pull_at: (draw.one_of(&PULLS) - 32.0) * PER_F,
         probed,
         seat: if missed { Seat::missed(&mut draw.0) } else { Seat::careful(&mut draw.0) },
-        instant: Instrument::of_tolerance(1.0 * PER_F, &mut draw.0),
-        leave_in: Instrument::of_tolerance(2.0 * PER_F, &mut draw.0),
-        pit_dial: Instrument::of_tolerance(4.0 * PER_F, &mut draw.0),
+        instant: Instrument::of_tolerance(thermometer::INSTANT_TOLERANCE, &mut draw.0),
+        leave_in: Instrument::of_tolerance(thermometer::LEAVE_IN_TOLERANCE, &mut draw.0),
+        pit_dial: Instrument::of_tolerance(thermometer::PIT_TOLERANCE, &mut draw.0),
     }
 }
 

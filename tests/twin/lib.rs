@@ -4,11 +4,15 @@
 //! forecast that is only ever tried on its own equations proves nothing.
 
 pub mod breast;
+pub mod cache;
 pub mod cook;
 pub mod cooks;
+pub mod diary;
 pub mod meat;
 pub mod piece;
 pub mod pit;
+pub mod record;
 pub mod solid;
+pub mod study;
 pub mod surface;
 pub mod thermometer;

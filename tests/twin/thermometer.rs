@@ -13,6 +13,12 @@ const SEAT_SPREAD: f64 = 2.0e-3;
 const MISPLACED: core::ops::Range<f64> = 6.0e-3..15.0e-3;
 /// Spread of the shown figure around the instrument's own error, C.
 const FLICKER: f64 = 0.25;
+/// Makers' tolerances, C: 1, 2 and 4 F.
+pub const INSTANT_TOLERANCE: f64 = 1.0 / 1.8;
+/// The leave-in's.
+pub const LEAVE_IN_TOLERANCE: f64 = 2.0 / 1.8;
+/// The pit thermometer's.
+pub const PIT_TOLERANCE: f64 = 4.0 / 1.8;
 /// Instruments show whole Fahrenheit degrees.
 const SHOWN_STEP: f64 = 5.0 / 9.0;
 

@@ -1,0 +1,125 @@
+//! What a cook would have typed, as cook-model's own log.
+
+use chrono::DateTime;
+use cook_model::cook::{DeviceId, Log, What};
+use cook_model::history::{Instrument, Tolerances};
+use cook_model::piece::{Piece, PieceId, Shape};
+use cook_model::quantity::{
+    Length, Mass, Moment, Temperature, TemperatureDifference, seconds, to_seconds,
+};
+
+use crate::cook::{Cut, Setup};
+use crate::thermometer;
+
+/// When the pieces of every simulated cook go on, s since 1970: an afternoon in June.
+const START: i64 = 1_780_000_000;
+const DEVICE: DeviceId = DeviceId(1);
+
+/// A log being written. Times are seconds since the pieces went on.
+#[derive(Clone, Debug)]
+pub struct Diary {
+    log: Log,
+}
+
+/// The moment so many seconds after the pieces went on.
+pub fn moment(at: f64) -> Moment {
+    DateTime::from_timestamp(START, 0).unwrap_or_default() + seconds(at)
+}
+
+/// Seconds since the pieces went on.
+pub fn since_start(moment: Moment) -> f64 {
+    to_seconds(moment - self::moment(0.0))
+}
+
+/// The id of the piece at a place in the setup.
+pub fn id(piece: usize) -> PieceId {
+    PieceId(piece as u32 + 1)
+}
+
+/// The place in the setup of a piece.
+pub fn place(id: PieceId) -> usize {
+    id.0 as usize - 1
+}
+
+impl Diary {
+    /// The settings and the pieces as told, none of them on yet.
+    pub fn new(setup: &Setup) -> Self {
+        let mut diary = Self { log: Log::default() };
+        let before = -600.0;
+        let target = Temperature::from_c(setup.pit.set);
+        diary.write(before, What::PitTargetSet { target });
+        let target = Temperature::from_c(setup.pull_at);
+        diary.write(before, What::PullTargetSet { piece: None, target });
+        let tolerances = Tolerances {
+            instant_read: TemperatureDifference::from_c(thermometer::INSTANT_TOLERANCE),
+            leave_in: TemperatureDifference::from_c(thermometer::LEAVE_IN_TOLERANCE),
+            pit: TemperatureDifference::from_c(thermometer::PIT_TOLERANCE),
+        };
+        diary.write(before, What::TolerancesSet { tolerances });
+        for (piece, told) in setup.told.iter().enumerate() {
+            let facts = Piece {
+                weight: Mass::from_kg(told.weight),
+                thickest: told.thickness.map(Length::from_m),
+                shape: match told.cut {
+                    Cut::Natural => Shape::Natural,
+                    Cut::Even => Shape::Even,
+                    Cut::Thick => Shape::Thick,
+                },
+                start: Temperature::from_c(told.start),
+            };
+            let name = String::new();
+            diary.write(before, What::PieceSetOut { piece: id(piece), facts, name });
+        }
+        diary
+    }
+
+    /// The log so far.
+    pub fn log(&self) -> &Log {
+        &self.log
+    }
+
+    /// Writes down something that happened at a time.
+    pub fn write(&mut self, at: f64, what: What) {
+        let at = moment(at);
+        let entry = self.log.next(DEVICE, at, at, what);
+        self.log.insert(entry);
+    }
+
+    /// All pieces went on.
+    pub fn all_on(&mut self, count: usize, lid_open: f64) {
+        for piece in 0..count {
+            self.write(0.0, What::PutOn { piece: id(piece) });
+        }
+        self.lid(0.0, lid_open);
+    }
+
+    /// The lid came up.
+    pub fn lid(&mut self, at: f64, lasted: f64) {
+        self.write(at, What::LidOpened { seconds: lasted.round() as u32 });
+    }
+
+    /// The pit thermometer was read, C.
+    pub fn pit(&mut self, at: f64, celsius: f64) {
+        self.write(at, What::PitRead { temperature: Temperature::from_c(celsius) });
+    }
+
+    /// A piece was read with the instant-read, C.
+    pub fn instant(&mut self, at: f64, piece: usize, celsius: f64) {
+        self.core(at, piece, celsius, Instrument::InstantRead, 3);
+    }
+
+    /// The leave-in was read, C.
+    pub fn leave_in(&mut self, at: f64, piece: usize, celsius: f64) {
+        self.core(at, piece, celsius, Instrument::LeaveIn, 1);
+    }
+
+    /// The leave-in was put into a piece before it went on.
+    pub fn seated(&mut self, piece: usize) {
+        self.write(0.0, What::LeaveInSeated { piece: id(piece) });
+    }
+
+    fn core(&mut self, at: f64, piece: usize, celsius: f64, instrument: Instrument, places: u8) {
+        let temperature = Temperature::from_c(celsius);
+        self.write(at, What::CoreRead { piece: id(piece), temperature, instrument, places });
+    }
+}

@@ -1,0 +1,86 @@
+//! `cargo run -p twin --release -- report [COOKS]`: tries the forecast, and the trade's rules,
+//! against simulated cooks, and writes a page and plots into `tests/twin/results`.
+
+mod chart;
+mod page;
+mod plots;
+
+use std::path::Path;
+use std::process::ExitCode;
+use std::{env, fs};
+
+use twin::cook::Setup;
+use twin::record::Record;
+use twin::study::advice::{self, Outcome};
+use twin::study::forecaster::{Forecaster, PerPound, StraightLine};
+use twin::study::model::Model;
+use twin::study::seating::{self, Seats};
+use twin::study::table::{self, Row, Score};
+use twin::study::{self};
+use twin::{cache, cooks};
+
+/// Cooks in the whole study.
+const COOKS: u64 = 300;
+const USAGE: &str = "usage: twin report [number of cooks, 1 to 5000]";
+
+/// All that the page tells.
+pub struct Findings {
+    /// The cooks tried.
+    pub cooks: Vec<(Setup, Record)>,
+    /// For each forecaster: its name, whether it has a window, and its score in each row.
+    pub scores: Vec<(&'static str, bool, Vec<Score>)>,
+    /// Probe placement.
+    pub seats: Seats,
+    /// Cooks that followed the advice.
+    pub followed: Vec<Outcome>,
+}
+
+fn main() -> ExitCode {
+    let mut arguments = env::args().skip(1);
+    let command = arguments.next();
+    let count = arguments.next().map_or(Some(COOKS), |text| text.parse().ok());
+    match (command.as_deref(), count) {
+        (Some("report"), Some(count @ 1..=5000)) => match report(count) {
+            Ok(()) => ExitCode::SUCCESS,
+            Err(error) => {
+                eprintln!("the report could not be written: {error}");
+                ExitCode::FAILURE
+            }
+        },
+        _ => {
+            eprintln!("{USAGE}");
+            ExitCode::FAILURE
+        }
+    }
+}
+
+fn report(count: u64) -> Result<(), Box<dyn std::error::Error>> {
+    eprintln!("simulating {count} cooks, or reading them back");
+    let records = cache::records(count, &cache::directory());
+    let cooks: Vec<(Setup, Record)> =
+        records.into_iter().map(|record| (cooks::draw(record.seed), record)).collect();
+    let per_pound = PerPound { minutes_per_kg: study::best_minutes_per_kg(&cooks) };
+    let line = StraightLine { otherwise: per_pound };
+    let forecasters: [&dyn Forecaster; 3] = [&Model, &line, &per_pound];
+    let scores = forecasters
+        .iter()
+        .map(|forecaster| {
+            eprintln!("scoring {}", forecaster.name());
+            let rows = Row::ALL.map(|row| table::score(*forecaster, row, &cooks)).to_vec();
+            (forecaster.name(), forecaster.has_window(), rows)
+        })
+        .collect();
+    eprintln!("judging leave-ins");
+    let seats = seating::judge(&Model, &cooks);
+    eprintln!("following the advice");
+    let followed = cooks.iter().map(|(setup, _)| advice::follow(setup)).collect();
+    let findings = Findings { cooks, scores, seats, followed };
+    let results = Path::new(env!("CARGO_MANIFEST_DIR")).join("results");
+    fs::create_dir_all(&results)?;
+    fs::write(results.join("errors.svg"), plots::errors(&findings))?;
+    fs::write(results.join("reliability.svg"), plots::reliability(&findings))?;
+    let page = page::write(&findings);
+    fs::write(results.join("study.md"), &page)?;
+    println!("{page}");
+    Ok(())
+}

@@ -1,0 +1,161 @@
+//! The study as a Markdown page.
+
+use std::fmt::Write;
+
+use twin::study::quantile;
+use twin::study::table::{Row, Score};
+
+use crate::Findings;
+
+/// Fahrenheit degrees in a Celsius degree.
+const F_PER_C: f64 = 1.8;
+
+/// The page.
+pub fn write(findings: &Findings) -> String {
+    let mut page = String::new();
+    let pieces: usize = findings.cooks.iter().map(|(setup, _)| setup.told.len()).sum();
+    let mut times: Vec<f64> =
+        findings.cooks.iter().flat_map(|(_, r)| r.pull.iter().map(|p| p / 60.0)).collect();
+    times.sort_by(f64::total_cmp);
+    let [low, middle, high] = [0.05, 0.5, 0.95].map(|share| quantile(&times, share));
+    let cooks = findings.cooks.len();
+    let text = format!(
+        "# The forecasts against simulated cooks\n\n\
+         Made with `cargo run -p twin --release -- report {cooks}`; the same seeds give the same \
+         page. {cooks} cooks, {pieces} pieces; true pull times {low:.0} to {high:.0} min (5 % and \
+         95 %), median {middle:.0} min. The cooks come from a 3-D simulator that shares no code with \
+         the forecast.\n\n"
+    );
+    page.push_str(&text);
+    page.push_str(&pull_times(findings));
+    page.push_str(&following(findings));
+    page.push_str(&seats(findings));
+    page
+}
+
+fn pull_times(findings: &Findings) -> String {
+    let mut text = String::from(
+        "## Pull times\n\nMedian distance from the true pull time, min, and in brackets the one that \
+         nine in ten stay under; then how often the 80 % window held the truth, and the median signed \
+         error of the forecast (early is negative). The straight line runs through the last two \
+         readings, or from the start through a single one; without readings it falls back on the \
+         minutes per pound, whose constant is the best for these very cooks.\n\n\
+         | state | aim | pieces | forecast | window holds | signed |",
+    );
+    for (name, ..) in &findings.scores[1..] {
+        let _ = write!(text, " {name} |");
+    }
+    text.push_str("\n| --- | --- | --- | --- | --- | --- | --- | --- |\n");
+    for (place, row) in Row::ALL.into_iter().enumerate() {
+        let score = |forecaster: usize| &findings.scores[forecaster].2[place];
+        let own = score(0);
+        let _ = writeln!(
+            text,
+            "| {} | {} | {} | {} | {:.0} % | {:+.1} | {} | {} |",
+            row.name(),
+            aim(row),
+            own.errors.len(),
+            error(own),
+            100.0 * own.held(),
+            own.bias,
+            error(score(1)),
+            error(score(2)),
+        );
+    }
+    let of = |row: Row| {
+        findings.scores[0].2.iter().find(|s| s.row == row).map_or(f64::NAN, Score::median)
+    };
+    let _ = write!(
+        text,
+        "\nTwo readings on the thinnest piece leave {:.0} % of the other pieces' error.\n\n\
+         ![Error against number of readings](errors.svg)\n\n\
+         ![Reliability of the pull window](reliability.svg)\n\n",
+        100.0 * of(Row::ThinnestTwice) / of(Row::ThinnestUnread),
+    );
+    text
+}
+
+fn aim(row: Row) -> &'static str {
+    match row {
+        Row::Before => "7",
+        Row::ThinnestUnread => "",
+        Row::ThinnestTwice => "65 % of the row above",
+        Row::OwnOnce => "2.5",
+        Row::OwnTwice => "1.5",
+    }
+}
+
+fn error(score: &Score) -> String {
+    format!("{:.1} ({:.1})", score.median(), score.ninth())
+}
+
+fn following(findings: &Findings) -> String {
+    let all = &findings.followed;
+    let sum =
+        |count: fn(&twin::study::advice::Outcome) -> usize| all.iter().map(count).sum::<usize>();
+    let pieces = sum(|o| o.pieces) as f64;
+    let openings = |count: usize| {
+        let mut of: Vec<f64> =
+            all.iter().filter(|o| o.pieces == count).map(|o| o.openings as f64).collect();
+        of.sort_by(f64::total_cmp);
+        format!(
+            "{:.0} (nine in ten: {:.0}; {} cooks)",
+            quantile(&of, 0.5),
+            quantile(&of, 0.9),
+            of.len()
+        )
+    };
+    let mut peaks: Vec<f64> =
+        all.iter().flat_map(|o| &o.peak_errors).map(|e| e.abs() * F_PER_C).collect();
+    peaks.sort_by(f64::total_cmp);
+    let mut above: Vec<f64> = all.iter().flat_map(|o| &o.above_pull).map(|a| a * F_PER_C).collect();
+    above.sort_by(f64::total_cmp);
+    format!(
+        "## Following the advice alone\n\n\
+         Check when told, pull what reads done, re-seat when told; the leave-in is noted every 10 \
+         min. Pull temperatures are 155, 157 and 160 F.\n\n\
+         | what | aim | found |\n| --- | --- | --- |\n\
+         | pieces whose core was above 165 F when pulled | at most 5 % | {:.1} % |\n\
+         | pieces pulled on a reading below the pull temperature | none | {} |\n\
+         | pieces never pulled | none | {} |\n\
+         | core above the pull temperature when pulled, median (nine in ten), F | | {:.1} ({:.1}) |\n\
+         | lid openings, 4 pieces, median | at most 5 | {} |\n\
+         | lid openings, 12 pieces, median | at most 9 | {} |\n\
+         | forecast of the peak, made at the pull, median error (nine in ten), F | 1.5 | {:.1} ({:.1}) |\n\n",
+        100.0 * sum(|o| o.over) as f64 / pieces,
+        sum(|o| o.under),
+        sum(|o| o.left),
+        quantile(&above, 0.5),
+        quantile(&above, 0.9),
+        openings(4),
+        openings(12),
+        quantile(&peaks, 0.5),
+        quantile(&peaks, 0.9),
+    )
+}
+
+fn seats(findings: &Findings) -> String {
+    let seats = &findings.seats;
+    let mut text = format!(
+        "## Misplaced leave-ins\n\n\
+         Judged by the leave-in's own readings and one instant-read of its piece, 15 min or more \
+         before the pull. {} leave-ins were 6 to 15 mm off the middle of the thickness, {} were well \
+         seated.\n\n| what | aim | found |\n| --- | --- | --- |\n\
+         | flagged, 6 mm or more off | at least 90 % | {:.0} % |\n\
+         | flagged, well seated (false alarms) | at most 5 % | {:.1} % |\n",
+        seats.missed.len(),
+        seats.seated,
+        100.0 * seats.found(6.0e-3),
+        100.0 * seats.false_alarm_rate(),
+    );
+    for read_high in [2.0, 5.0, 10.0] {
+        let (count, found) = seats.found_reading_high(read_high / F_PER_C);
+        let _ = writeln!(
+            text,
+            "| flagged, of the {count} misplaced that showed {read_high:.0} F or more above the \
+             instant-read | | {:.0} % |",
+            100.0 * found
+        );
+    }
+    text
+}

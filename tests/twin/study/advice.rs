@@ -1,0 +1,220 @@
+//! Cooking by the advice alone: check when told, pull what reads done, re-seat when told.
+
+use cook_model::cook::{Action, What, fold, steps};
+use cook_model::quantity::Moment;
+
+use crate::cook::{Cook, Place, STEP, Setup};
+use crate::diary::{self, Diary};
+use crate::record::{LOADING, MESH};
+
+use super::model::Model;
+
+/// The leave-in is noted this often, s.
+const LEAVE_IN_EVERY: f64 = 600.0;
+/// Time to open the lid and find the first piece, and to read one piece, s.
+const LID_ALONE: f64 = 15.0;
+const READ_ONE: f64 = 12.0;
+/// After advice that was followed, ask again no sooner than this, s.
+const PAUSE: f64 = 60.0;
+/// A cook this long has gone wrong, s.
+const TOO_LONG: f64 = 6.0 * 3600.0;
+/// How long a rest is watched for its peak, s.
+const REST: f64 = 1500.0;
+/// The rule's temperature, C (165 F): pulled above it, a piece is drier than it need be.
+const OVER: f64 = 133.0 / 1.8;
+
+/// What came of one cook.
+#[derive(Clone, Debug, Default)]
+pub struct Outcome {
+    /// Pieces in the cook.
+    pub pieces: usize,
+    /// Lid openings after loading until the last piece was off.
+    pub openings: usize,
+    /// Pieces never pulled.
+    pub left: usize,
+    /// True core of each piece as it was pulled, less its pull temperature, C.
+    pub above_pull: Vec<f64>,
+    /// Pieces whose true core was above 165 F when pulled.
+    pub over: usize,
+    /// Pieces pulled on a reading below the pull temperature.
+    pub under: usize,
+    /// Forecast peak, made at the pull, less the true one, C.
+    pub peak_errors: Vec<f64>,
+}
+
+/// One cook under way, with its diary.
+struct Follow {
+    cook: Cook,
+    diary: Diary,
+    outcome: Outcome,
+    /// Peak as forecast at the pull, and the highest core since, C.
+    peaks: Vec<Option<(f64, f64)>>,
+    last_opened: f64,
+}
+
+/// Cooks a setup by the advice alone.
+pub fn follow(setup: &Setup) -> Outcome {
+    let count = setup.told.len();
+    let mut follow = Follow {
+        cook: Cook::new(setup.clone(), MESH),
+        diary: Diary::new(setup),
+        outcome: Outcome { pieces: count, ..Outcome::default() },
+        peaks: vec![None; count],
+        last_opened: f64::NEG_INFINITY,
+    };
+    follow.start();
+    let mut due = follow.due();
+    while follow.cook.places().contains(&Place::On) && follow.cook.now() < TOO_LONG {
+        follow.step();
+        let now = follow.cook.now();
+        let noted = now % LEAVE_IN_EVERY == 0.0 && follow.note_leave_in();
+        let is_due = due.is_some_and(|at| at <= now) && now >= follow.last_opened + PAUSE;
+        if is_due {
+            follow.act();
+        }
+        if noted || is_due {
+            due = follow.due();
+        }
+    }
+    follow.outcome.left = follow.cook.places().iter().filter(|p| **p == Place::On).count();
+    let end = follow.cook.now() + REST;
+    while follow.cook.now() < end {
+        follow.step();
+    }
+    let errors = follow.peaks.iter().flatten().map(|(forecast, truth)| forecast - truth);
+    follow.outcome.peak_errors = errors.collect();
+    follow.outcome
+}
+
+impl Follow {
+    fn start(&mut self) {
+        let count = self.cook.places().len();
+        self.diary.seated(self.cook.setup().probed);
+        let pit = self.cook.read_pit();
+        self.diary.pit(0.0, pit);
+        (0..count).for_each(|piece| self.cook.put_on(piece));
+        self.cook.open_lid(LOADING);
+        self.diary.all_on(count, LOADING);
+        self.outcome.openings = 0;
+    }
+
+    fn step(&mut self) {
+        self.cook.step();
+        for (piece, peak) in self.peaks.iter_mut().enumerate() {
+            if let Some((_, highest)) = peak {
+                *highest = highest.max(self.cook.core(piece));
+            }
+        }
+    }
+
+    fn now(&self) -> Moment {
+        diary::moment(self.cook.now())
+    }
+
+    /// Notes the leave-in while its piece is on; true if it was noted.
+    fn note_leave_in(&mut self) -> bool {
+        let piece = self.cook.setup().probed;
+        let on = self.cook.places()[piece] == Place::On;
+        if on {
+            let shown = self.cook.read_leave_in();
+            self.diary.leave_in(self.cook.now(), piece, shown);
+        }
+        on
+    }
+
+    /// When the next thing to do at the pit is due, s.
+    fn due(&self) -> Option<f64> {
+        let forecast = Model::forecast(self.diary.log(), self.now());
+        steps(&fold(self.diary.log()), &forecast, None, self.now())
+            .iter()
+            .find(|step| matches!(step.action, Action::Check | Action::Pull | Action::Reseat))
+            .map(|step| diary::since_start(step.due).max(self.cook.now() + STEP))
+    }
+
+    /// Opens the lid once and does all that is due: re-seat, read, pull, and what the readings then
+    /// call for.
+    fn act(&mut self) {
+        let count = self.cook.places().len();
+        let mut read = vec![false; count];
+        let mut reseated = false;
+        let mut opened = false;
+        loop {
+            let forecast = Model::forecast(self.diary.log(), self.now());
+            let state = fold(self.diary.log());
+            let due = steps(&state, &forecast, None, self.now())
+                .into_iter()
+                .filter(|step| step.due <= self.now())
+                .find(|step| match step.action {
+                    Action::Check => step.pieces.iter().any(|id| !read[diary::place(*id)]),
+                    Action::Pull => true,
+                    Action::Reseat => !reseated,
+                    _ => false,
+                });
+            let Some(step) = due else { break };
+            if !opened {
+                opened = true;
+                self.note_pit();
+            }
+            for id in step.pieces {
+                let piece = diary::place(id);
+                match step.action {
+                    Action::Pull => self.pull(piece),
+                    Action::Reseat => {
+                        reseated = true;
+                        self.reseat(piece);
+                    }
+                    _ if !read[piece] => {
+                        read[piece] = true;
+                        self.read(piece);
+                    }
+                    _ => {}
+                }
+            }
+        }
+        if opened {
+            let pokes = read.iter().filter(|r| **r).count() as f64;
+            let lasted = LID_ALONE + READ_ONE * pokes;
+            self.diary.lid(self.cook.now(), lasted);
+            self.cook.open_lid(lasted);
+            self.outcome.openings += 1;
+        }
+        self.last_opened = self.cook.now();
+    }
+
+    fn note_pit(&mut self) {
+        let shown = self.cook.read_pit();
+        self.diary.pit(self.cook.now(), shown);
+    }
+
+    fn read(&mut self, piece: usize) {
+        let shown = self.cook.read_instant(piece);
+        self.diary.instant(self.cook.now(), piece, shown);
+        if piece == self.cook.setup().probed {
+            self.note_leave_in();
+        }
+    }
+
+    fn reseat(&mut self, piece: usize) {
+        self.cook.reseat();
+        // A moment later, so that what it showed before counts for the old seat.
+        self.diary.write(self.cook.now() + 1.0, What::LeaveInSeated { piece: diary::id(piece) });
+    }
+
+    fn pull(&mut self, piece: usize) {
+        let (now, id) = (self.cook.now(), diary::id(piece));
+        let pull_at = self.cook.setup().pull_at;
+        let state = fold(self.diary.log());
+        let shown =
+            state.history.piece(id).and_then(|p| p.readings.last()).map(|r| r.temperature.c());
+        self.outcome.under += usize::from(shown.is_none_or(|shown| shown < pull_at - 1e-6));
+        let core = self.cook.core(piece);
+        self.outcome.above_pull.push(core - pull_at);
+        self.outcome.over += usize::from(core > OVER);
+        self.cook.pull(piece);
+        self.diary.write(now, What::Pulled { piece: id });
+        self.diary.write(now, What::Covered { piece: id });
+        let forecast = Model::forecast(self.diary.log(), self.now());
+        let peak = forecast.piece(id).and_then(|piece| piece.peak);
+        self.peaks[piece] = peak.map(|peak| (peak.temperature.middle.c(), core));
+    }
+}

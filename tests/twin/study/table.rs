@@ -1,0 +1,190 @@
+//! Pull-time errors and window coverage by what had been read.
+
+use crate::cook::Setup;
+use crate::diary::{self, Diary};
+use crate::record::{LOADING, Record};
+
+use super::forecaster::{Forecaster, Said};
+
+/// A first reading counts as early if it comes this long before the true pull, s.
+const EARLY: f64 = 900.0;
+/// A last reading must leave something to foresee, s.
+const STILL_AHEAD: f64 = 120.0;
+
+/// Pieces of each cook whose own readings are tried: each needs a forecast of the whole cook.
+const SAMPLE: usize = 5;
+
+/// What had been read when the forecast was made.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum Row {
+    /// Nothing; as the pieces go on.
+    Before,
+    /// Two instant-reads of the thinnest piece; the other pieces are scored.
+    ThinnestTwice,
+    /// The same moment and pieces as [`Row::ThinnestTwice`], without its readings.
+    ThinnestUnread,
+    /// One instant-read of the piece itself, 15 min or more before its pull.
+    OwnOnce,
+    /// That and one at the next opening.
+    OwnTwice,
+}
+
+impl Row {
+    /// All rows, in the order of the table.
+    pub const ALL: [Self; 5] =
+        [Self::Before, Self::ThinnestUnread, Self::ThinnestTwice, Self::OwnOnce, Self::OwnTwice];
+
+    /// What the table calls it.
+    pub fn name(self) -> &'static str {
+        match self {
+            Self::Before => "before any reading",
+            Self::ThinnestUnread => "other pieces, later, nothing read",
+            Self::ThinnestTwice => "other pieces, two readings on the thinnest only",
+            Self::OwnOnce => "one own reading, 15 min or more before the pull",
+            Self::OwnTwice => "two own readings",
+        }
+    }
+}
+
+/// A log, the moment to look at it, and the pieces to score.
+struct Case {
+    diary: Diary,
+    now: f64,
+    pieces: Vec<usize>,
+}
+
+/// How well one row came out.
+#[derive(Clone, Debug)]
+pub struct Score {
+    /// Which row.
+    pub row: Row,
+    /// Distance of the middle of the window from the truth, min, in order of size; infinite where
+    /// nothing was foreseen.
+    pub errors: Vec<f64>,
+    /// Share of truths below the low end, the middle and the high end of the window.
+    pub below: [f64; 3],
+    /// Median of the signed error (foreseen less true), min.
+    pub bias: f64,
+}
+
+impl Score {
+    /// Median error, min.
+    pub fn median(&self) -> f64 {
+        super::quantile(&self.errors, 0.5)
+    }
+
+    /// The error that nine in ten stay under, min.
+    pub fn ninth(&self) -> f64 {
+        super::quantile(&self.errors, 0.9)
+    }
+
+    /// Share of truths within the window.
+    pub fn held(&self) -> f64 {
+        self.below[2] - self.below[0]
+    }
+}
+
+/// Scores a forecaster on one row over all cooks.
+pub fn score(forecaster: &dyn Forecaster, row: Row, cooks: &[(Setup, Record)]) -> Score {
+    let mut signed = Vec::new();
+    let mut below = [0usize; 3];
+    for (setup, record) in cooks {
+        for case in cases(row, setup, record) {
+            let said = forecaster.say(case.diary.log(), diary::moment(case.now));
+            for &piece in &case.pieces {
+                let truth = record.pull[piece] / 60.0;
+                let pull = said.get(piece).and_then(|said: &Said| said.pull);
+                let window = pull.unwrap_or([f64::INFINITY; 3]);
+                signed.push(window[1] - truth);
+                for (count, end) in below.iter_mut().zip(window) {
+                    *count += usize::from(pull.is_some() && truth <= end);
+                }
+            }
+        }
+    }
+    let count = signed.len().max(1) as f64;
+    let mut errors: Vec<f64> = signed.iter().map(|e| e.abs()).collect();
+    errors.sort_by(f64::total_cmp);
+    signed.sort_by(f64::total_cmp);
+    Score {
+        row,
+        errors,
+        below: below.map(|b| b as f64 / count),
+        bias: super::quantile(&signed, 0.5),
+    }
+}
+
+/// The log up to and including `now`, with the readings of the pieces chosen.
+pub(super) fn log_until(
+    setup: &Setup,
+    record: &Record,
+    now: f64,
+    shown: impl Fn(f64, usize) -> bool,
+) -> Diary {
+    let mut diary = Diary::new(setup);
+    diary.pit(0.0, record.pit_at_start);
+    diary.all_on(setup.told.len(), LOADING);
+    for opening in record.openings.iter().filter(|opening| opening.at <= now) {
+        diary.pit(opening.at, opening.pit);
+        diary.lid(opening.at, opening.lasted);
+        for (piece, &celsius) in opening.instant.iter().enumerate() {
+            if shown(opening.at, piece) {
+                diary.instant(opening.at, piece, celsius);
+            }
+        }
+    }
+    diary
+}
+
+/// The openings for a first, early reading of a piece and for a second one, if it had them.
+pub(super) fn reading_times(record: &Record, piece: usize) -> (Option<f64>, Option<f64>) {
+    let pull = record.pull[piece];
+    let mut times = record.openings.iter().map(|opening| opening.at);
+    let first = times.clone().take_while(|at| *at <= pull - EARLY).last();
+    let second = first.and_then(|f| times.find(|at| *at > f && *at <= pull - STILL_AHEAD));
+    (first, second)
+}
+
+fn cases(row: Row, setup: &Setup, record: &Record) -> Vec<Case> {
+    let count = setup.told.len();
+    let reached = |piece: &usize| record.pull[*piece].is_finite();
+    match row {
+        Row::Before => {
+            let mut diary = Diary::new(setup);
+            diary.all_on(count, LOADING);
+            vec![Case { diary, now: 0.0, pieces: (0..count).filter(reached).collect() }]
+        }
+        Row::ThinnestTwice | Row::ThinnestUnread => {
+            let thin = thinnest(setup);
+            let mut before_pull =
+                record.openings.iter().map(|o| o.at).filter(|at| *at <= record.pull[thin]).rev();
+            let (Some(last), Some(first)) = (before_pull.next(), before_pull.next()) else {
+                return Vec::new();
+            };
+            let read = row == Row::ThinnestTwice;
+            let diary = log_until(setup, record, last, |at, p| read && p == thin && at >= first);
+            let ahead = |p: &usize| *p != thin && record.pull[*p] > last;
+            let pieces = (0..count).filter(ahead).filter(reached).collect();
+            vec![Case { diary, now: last, pieces }]
+        }
+        Row::OwnOnce | Row::OwnTwice => (0..count.min(SAMPLE))
+            .filter(reached)
+            .filter_map(|piece| {
+                let (first, second) = reading_times(record, piece);
+                let (first, now) =
+                    if row == Row::OwnOnce { (first?, first?) } else { (first?, second?) };
+                let diary = log_until(setup, record, now, |at, p| p == piece && at >= first);
+                Some(Case { diary, now, pieces: vec![piece] })
+            })
+            .collect(),
+    }
+}
+
+/// The piece the cook takes for the thinnest: by thickness where it was measured, else by weight.
+fn thinnest(setup: &Setup) -> usize {
+    let size = |piece: usize| {
+        let told = &setup.told[piece];
+        told.thickness.unwrap_or(told.weight)
+    };
+    (0..setup.told.len()).min_by(|&a, &b| size(a).total_cmp(&size(b))).unwrap_or(0)
+}

@@ -1,0 +1,67 @@
+//! A small, fixed part of the study, for every test run. The whole is `twin report`; its results are
+//! in `results/study.md`.
+
+use std::sync::LazyLock;
+
+use twin::cook::Setup;
+use twin::cooks;
+use twin::record::Record;
+use twin::study::advice;
+use twin::study::forecaster::{Forecaster, PerPound, StraightLine};
+use twin::study::model::Model;
+use twin::study::table::{self, Row, Score};
+use twin::study::{self};
+
+/// Cooks of four to seven pieces: enough to notice a broken forecast, few enough to wait for.
+static COOKS: LazyLock<Vec<(Setup, Record)>> = LazyLock::new(|| {
+    (0..12)
+        .map(|seed| cooks::draw_with(seed, 4 + seed as usize % 4))
+        .map(|setup| (setup.clone(), Record::run(&setup)))
+        .collect()
+});
+
+fn rules() -> (StraightLine, PerPound) {
+    let per_pound = PerPound { minutes_per_kg: study::best_minutes_per_kg(&COOKS) };
+    (StraightLine { otherwise: per_pound }, per_pound)
+}
+
+fn score(forecaster: &dyn Forecaster, row: Row) -> Score {
+    table::score(forecaster, row, &COOKS)
+}
+
+#[test]
+fn the_forecast_beats_minutes_per_pound_before_any_reading() {
+    let (_, per_pound) = rules();
+    let (forecast, rule) = (score(&Model, Row::Before), score(&per_pound, Row::Before));
+    assert!(forecast.median() < rule.median(), "{} {}", forecast.median(), rule.median());
+    assert!(forecast.median() < 10.0, "{} min", forecast.median());
+}
+
+#[test]
+fn one_own_reading_sharpens_the_forecast_beyond_the_straight_line() {
+    let (line, _) = rules();
+    let before = score(&Model, Row::Before).median();
+    let once = score(&Model, Row::OwnOnce).median();
+    assert!(once < before, "{once} after, {before} before");
+    assert!(once < score(&line, Row::OwnOnce).median());
+    let twice = score(&Model, Row::OwnTwice).median();
+    assert!(twice < once, "{twice} after two, {once} after one");
+}
+
+#[test]
+fn most_truths_lie_in_the_pull_window() {
+    for row in Row::ALL {
+        let held = score(&Model, row).held();
+        assert!((0.5..=1.0).contains(&held), "{}: {held}", row.name());
+    }
+}
+
+#[test]
+fn nothing_is_pulled_below_its_pull_temperature_by_reading() {
+    for (setup, _) in COOKS.iter().take(4) {
+        let outcome = advice::follow(setup);
+        assert_eq!(outcome.under, 0, "seed {}", setup.seed);
+        assert_eq!(outcome.left, 0, "seed {}", setup.seed);
+        assert!(outcome.openings <= 3 * outcome.pieces, "{} openings", outcome.openings);
+    }
+}

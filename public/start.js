@@ -1,5 +1,6 @@
 // Starts the program. Trunk would write this into the page; a file of its own lets the page forbid
 // inline scripts. Trunk names the two files it built in this script's own element (see Trunk.toml).
+
 const { js, wasm } = document.querySelector("script[data-wasm]").dataset;
 
 try {
@@ -7,9 +8,30 @@ try {
   await program.default({ module_or_path: wasm });
 } catch (error) {
   console.error(error);
-  const text = document.getElementById("loading");
-  if (text) {
-    text.textContent =
-      "Pull Order could not start. It needs a browser of 2023 or later; close this page and open it again.";
-  }
+  say("Pull Order could not start. Looking for another version…");
+  await letNewerVersionIn().catch(console.error);
+  say(
+    "Pull Order could not start. What you entered is still stored. " +
+      "It needs a browser of 2023 or later; close this page and open it again.",
+  );
+}
+
+function say(words) {
+  const text = document.getElementById("loading") ?? document.createElement("p");
+  text.id = "loading";
+  text.textContent = words;
+  document.body.prepend(text);
+}
+
+// A version that cannot start cannot offer the next one either. So whatever the host has now, a
+// repaired version or the one before, is let in at once, and the page starts again with it.
+async function letNewerVersionIn() {
+  const registration = await navigator.serviceWorker?.getRegistration();
+  await registration?.update();
+  const worker = registration?.installing ?? registration?.waiting;
+  if (!worker) return;
+  navigator.serviceWorker.addEventListener("controllerchange", () => location.reload());
+  const letIn = () => worker.state === "installed" && worker.postMessage("skip-waiting");
+  worker.addEventListener("statechange", letIn);
+  letIn();
 }

@@ -97,21 +97,11 @@ test("a new version waits until the page lets it in, and is then complete", asyn
   await keptOffline(phone.page);
   site.folder = await newerSite(t);
   await look(phone.page);
-  await phone.page.waitForFunction(async () =>
-    Boolean((await navigator.serviceWorker.getRegistration()).waiting),
-  );
+  await waiting(phone.page);
   await phone.page.reload();
   await started(phone.page);
   assert.equal(await phone.page.title(), "Pull Order", "the old version still answers");
-  const taken = phone.page.evaluate(async () => {
-    const registration = await navigator.serviceWorker.getRegistration();
-    const changed = new Promise((resolve) =>
-      navigator.serviceWorker.addEventListener("controllerchange", resolve, { once: true }),
-    );
-    registration.waiting.postMessage("skip-waiting");
-    await changed;
-  });
-  await taken;
+  await takeWaiting(phone.page);
   await goOffline({ site, phone });
   await phone.page.reload();
   await started(phone.page);
@@ -145,13 +135,30 @@ test("a version mixed of two, or cut off half-way, is refused", async (t) => {
   assert.equal(await outcomeOfUpdate(phone.page), "installed");
 });
 
+test("a version that cannot start gives way to what the host has next", async (t) => {
+  const { site, phone } = await siteAndPhone(t);
+  await openApp(phone, site);
+  await keptOffline(phone.page);
+  const whole = site.folder;
+  site.folder = await newerSite(t, (page) => page.replace(/data-wasm="[^"]+"/, 'data-wasm="./none"'));
+  await look(phone.page);
+  await takeWaiting(phone.page);
+  await phone.page.reload();
+  await phone.page.getByText("could not start").waitFor();
+  // The host goes back to the version before.
+  site.folder = whole;
+  await phone.page.reload();
+  await started(phone.page);
+  assert.equal(await phone.page.title(), "Pull Order");
+});
+
 /** A copy of the site with another title, and a service worker that names its sums. */
-async function newerSite(t) {
+async function newerSite(t, change = (page) => page) {
   const folder = await mkdtemp(join(tmpdir(), "newer-site-"));
   t.after(() => rm(folder, { recursive: true, force: true }));
   await cp(DIST, folder, { recursive: true });
   const page = await readFile(join(folder, "index.html"), "utf8");
-  const newer = page.replace("<title>Pull Order</title>", "<title>Newer</title>");
+  const newer = change(page.replace("<title>Pull Order</title>", "<title>Newer</title>"));
   await writeFile(join(folder, "index.html"), newer);
   const sum = (text) => createHash("sha256").update(text).digest("hex");
   const worker = await readFile(join(folder, "sw.js"), "utf8");
@@ -165,6 +172,27 @@ function look(page) {
   return page.evaluate(async () => {
     const registration = await navigator.serviceWorker.getRegistration();
     await registration.update().catch(() => {});
+  });
+}
+
+/** Waits until a new version is there and waits. */
+function waiting(page) {
+  return page.evaluate(async () => {
+    const registration = await navigator.serviceWorker.getRegistration();
+    while (!registration.waiting) await new Promise((resolve) => setTimeout(resolve, 20));
+  });
+}
+
+/** Lets the waiting version in. */
+async function takeWaiting(page) {
+  await waiting(page);
+  await page.evaluate(async () => {
+    const registration = await navigator.serviceWorker.getRegistration();
+    const changed = new Promise((resolve) =>
+      navigator.serviceWorker.addEventListener("controllerchange", resolve, { once: true }),
+    );
+    registration.waiting.postMessage("skip-waiting");
+    await changed;
   });
 }
 

@@ -114,6 +114,11 @@ impl Body {
         Length::from_m(self.half)
     }
 
+    /// How much more surface the true body has, for its volume, than its one coordinate gives it.
+    pub fn edge(&self) -> f64 {
+        self.edge
+    }
+
     /// The geometry exponent: 1 slab, 2 cylinder, 3 sphere.
     pub fn exponent(&self) -> f64 {
         self.exponent

@@ -20,5 +20,6 @@ pub mod rub;
 pub mod spice;
 pub mod stock;
 pub mod storage;
+pub mod thaw;
 
 pub use area::surface_area;

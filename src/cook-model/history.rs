@@ -121,6 +121,15 @@ pub struct PitReading {
     pub temperature: Temperature,
 }
 
+/// A pit temperature aimed for from a moment on.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct PitAim {
+    /// From when.
+    pub at: Moment,
+    /// What the cook aims for.
+    pub temperature: Temperature,
+}
+
 /// One opening of the lid.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct LidOpening {
@@ -137,6 +146,8 @@ pub struct PitHistory {
     pub kind: PitKind,
     /// The pit temperature the cook aims for, and expects where nothing was read.
     pub target: Temperature,
+    /// Each temperature aimed for, in order of time; the last of them is the target.
+    pub aims: Vec<PitAim>,
     /// The pit temperatures read, in order of time.
     pub readings: Vec<PitReading>,
     /// The lid openings told, in order of time.
@@ -186,6 +197,14 @@ pub struct History {
     /// The last sign in the log that a phone's clock jumped: spans of time that began before it
     /// cannot be trusted.
     pub clock_broke: Option<EntryId>,
+}
+
+impl PitHistory {
+    /// The temperature aimed for at a moment: the first one also before it was set.
+    pub fn aim(&self, at: Moment) -> Temperature {
+        let set = self.aims.partition_point(|aim| aim.at <= at);
+        self.aims.get(set.saturating_sub(1)).map_or(self.target, |aim| aim.temperature)
+    }
 }
 
 impl History {

@@ -23,6 +23,7 @@ impl CookState {
             pieces,
             pit_kind: self.settings.pit_kind,
             pit: self.settings.pit_target,
+            ambient: self.settings.ambient,
             pull_at: self.settings.pull_target,
             dinner: self.settings.dinner?,
             style: self.settings.style,

@@ -7,7 +7,9 @@ use super::offset::Offsets;
 use super::problem::Ignored;
 use super::undo::standing;
 use super::{Chore, Entry, EntryId, Log, Problem, Settings, Stage, What};
-use crate::history::{CoreReading, History, LidOpening, PieceHistory, PitHistory, PitReading};
+use crate::history::{
+    CoreReading, History, LidOpening, PieceHistory, PitAim, PitHistory, PitReading,
+};
 use crate::piece::{Piece, PieceId};
 use crate::quantity::{Moment, seconds};
 use crate::safety::{Prompt, Proof, prove};
@@ -79,6 +81,7 @@ pub fn fold(log: &Log) -> CookState {
 struct Folding {
     settings: Settings,
     pieces: BTreeMap<PieceId, Draft>,
+    pit_aims: Vec<PitAim>,
     pit_readings: Vec<PitReading>,
     lid: Vec<LidOpening>,
     offsets: Offsets,
@@ -93,7 +96,9 @@ impl Folding {
         let at = entry.happened;
         match &entry.what {
             What::PitTargetSet { target } => {
-                self.settings.pit_target = limits::check(*target, &limits::PIT_TARGET)?;
+                let target = limits::check(*target, &limits::PIT_TARGET)?;
+                self.settings.pit_target = target;
+                self.pit_aims.push(PitAim { at, temperature: target });
             }
             What::PitKindSet { pit } => self.settings.pit_kind = *pit,
             What::RackSet { places_c } => {
@@ -219,6 +224,7 @@ impl Folding {
         let pit = PitHistory {
             kind: settings.pit_kind,
             target: settings.pit_target,
+            aims: self.pit_aims,
             readings: self.pit_readings,
             lid: self.lid,
             ambient: settings.ambient,

@@ -15,7 +15,7 @@ mod order;
 mod outcome;
 mod pit_air;
 mod posterior;
-mod prior;
+pub(crate) mod prior;
 mod traces;
 mod view;
 

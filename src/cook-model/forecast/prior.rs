@@ -11,13 +11,13 @@ use crate::piece::Piece;
 
 /// Shared part of ln(speed): heat transfer coefficient (10 W/m2K give or take 2 is 5 % of the
 /// time), wetness (6 %), humidity, and the model's own bias.
-pub(super) const SHARED_SPEED: f64 = 0.12;
+pub(crate) const SHARED_SPEED: f64 = 0.12;
 /// Shared part of the offset, K: a dial hangs away from the grate, and 10-20 F between the two is
 /// usual (common practice, no source).
-pub(super) const SHARED_OFFSET: f64 = 6.0;
+pub(crate) const SHARED_OFFSET: f64 = 6.0;
 /// The piece's own part of the offset, K: hot and cool spots of the grate (common practice, no
 /// source).
-pub(super) const OWN_OFFSET: f64 = 4.0;
+pub(crate) const OWN_OFFSET: f64 = 4.0;
 /// The piece's own part of ln(speed) apart from its thickness: shape, its own wetness.
 const OWN_SPEED: f64 = 0.08;
 /// Time goes with about this power of the thickness, between the 1 of a surface that resists and
@@ -51,7 +51,7 @@ pub(super) const MISPLACED_MM: f64 = 4.5;
 pub(super) const RISE_SPREAD: f64 = 0.3;
 
 /// Standard deviation of a piece's own part of ln(speed).
-pub(super) fn own_speed(piece: &Piece) -> f64 {
+pub(crate) fn own_speed(piece: &Piece) -> f64 {
     let thickness = THICKNESS_POWER * piece.thickness_spread();
     libm::sqrt(OWN_SPEED * OWN_SPEED + thickness * thickness)
 }

@@ -71,6 +71,8 @@ pub struct Request {
     pub pit_kind: PitKind,
     /// The pit temperature.
     pub pit: Temperature,
+    /// The air where the pieces rest.
+    pub ambient: Temperature,
     /// The pull temperature.
     pub pull_at: Temperature,
     /// When people eat.

@@ -1,44 +1,43 @@
-//! Draws the ways the day could go, from the heat model and from how unsure it is.
+//! Draws the ways the day could go, from the forecast of raw pieces and how unsure it is.
 
 use super::draws::{Draw, Draws};
-use super::request::{PlanProblem, Request, Wanted};
-use super::spread::{self, normal_quantile};
-use crate::heat::{Body, Leg, Start, Surface, Surroundings, Tuning, trace};
-use crate::quantity::{Span, TemperatureDifference, to_minutes};
+use super::request::{PlanProblem, Request};
+use super::spread::{normal_quantile, shared_part};
+use crate::forecast::{Band, forecast};
+use crate::history::{History, PieceHistory, PitHistory, Tolerances};
+use crate::quantity::{TemperatureDifference, to_minutes};
 
 /// How many ways the day could go are looked at: a prime, enough for one chance in ten to be known
 /// to a few parts in a hundred.
-const DRAWS: usize = 67;
+pub(super) const DAYS: usize = 67;
 /// The primitive root of that prime which keeps the first twenty coordinates best apart (found by
 /// trying all).
 const GENERATOR: usize = 28;
-/// The longest cook looked at.
-const LONGEST: Span = Span::hours(8);
 /// By how much the pit is made hotter to see what a hot spot does.
 const HOTTER: TemperatureDifference = TemperatureDifference::from_c(5.0);
+/// Standard deviations between the ends of the central 80 % of a normal variable.
+const ACROSS: f64 = 2.0 * 1.2816;
 
-/// The draws for a request.
-///
-/// Everything in a piece going `e^u` times faster than expected divides its time on a steady pit
-/// by just that, so one trace gives the times for all speeds. `ln` of the speed is normal, with a
-/// part shared by the whole pit and a part of the piece's own.
+/// The draws for a request. The logarithm of a piece's time on the pit is taken as normal, with the
+/// middle and the spread of its forecast, and a part shared by the whole pit.
 pub(super) fn draw_days(request: &Request) -> Result<Draws, PlanProblem> {
-    let mut expected = Vec::with_capacity(request.pieces.len());
-    let mut per_kelvin = Vec::with_capacity(request.pieces.len());
-    for wanted in &request.pieces {
-        let here = minutes_on_pit(request, wanted, TemperatureDifference::ZERO)?;
-        let hotter = minutes_on_pit(request, wanted, HOTTER)?;
-        expected.push(here);
-        per_kelvin.push(libm::log(hotter / here) / HOTTER.c());
-    }
+    let expected = minutes_on_pit(request, TemperatureDifference::ZERO)?;
+    let hotter = minutes_on_pit(request, HOTTER)?;
+    let per_kelvin = expected
+        .iter()
+        .zip(&hotter)
+        .map(|(here, there)| libm::log(there.middle / here.middle) / HOTTER.c())
+        .collect();
     let rest = to_minutes(request.habits.rest);
-    let draws = (0..DRAWS)
+    let draws = (0..DAYS)
         .map(|day| {
-            let shared = spread::SHARED * normal_quantile(share(day, 0));
+            let pit = normal_quantile(share(day, 0));
             let on_pit =
                 request.pieces.iter().zip(&expected).enumerate().map(|(i, (wanted, m))| {
-                    let own = spread::own(&wanted.piece) * normal_quantile(share(day, i + 1));
-                    m * libm::exp(-shared - own)
+                    let own = normal_quantile(share(day, i + 1));
+                    let shared = shared_part(&wanted.piece);
+                    let z = libm::sqrt(shared) * pit + libm::sqrt(1.0 - shared) * own;
+                    m.middle * libm::exp(z * libm::log(m.high / m.low) / ACROSS)
                 });
             Draw { on_pit: on_pit.collect(), rest: vec![rest; request.pieces.len()] }
         })
@@ -46,26 +45,58 @@ pub(super) fn draw_days(request: &Request) -> Result<Draws, PlanProblem> {
     Ok(Draws::new(draws, per_kelvin))
 }
 
-/// Minutes on a steady pit until the pull, if all goes as expected.
+/// Minutes on a pit that keeps its target until the pull, for each piece.
 fn minutes_on_pit(
     request: &Request,
-    wanted: &Wanted,
     hotter: TemperatureDifference,
-) -> Result<f64, PlanProblem> {
-    let start = Start::even(wanted.piece.start).map_err(|_| PlanProblem::NeverDone)?;
-    let pit = Leg::pit(Surface::pit(request.pit_kind), &[], request.pit + hotter);
-    let body = Body::of_piece(&wanted.piece);
-    trace(&body, start, &Surroundings::new(pit), LONGEST, &Tuning::default())
-        .core_reaches(request.pull_at)
-        .map(to_minutes)
-        .ok_or(PlanProblem::NeverDone)
+) -> Result<Vec<Band<f64>>, PlanProblem> {
+    let now = request.now;
+    let raw = |wanted: &super::Wanted| PieceHistory {
+        id: wanted.id,
+        piece: wanted.piece,
+        tonight: wanted.tonight,
+        pull_at: request.pull_at,
+        spells: Vec::new(),
+        readings: Vec::new(),
+        placements: Vec::new(),
+        last_put_on: None,
+        packed: None,
+    };
+    let history = History {
+        pieces: request.pieces.iter().map(raw).collect(),
+        pit: PitHistory {
+            kind: request.pit_kind,
+            target: request.pit + hotter,
+            aims: Vec::new(),
+            readings: Vec::new(),
+            lid: Vec::new(),
+            ambient: request.ambient,
+        },
+        tolerances: Tolerances::default(),
+        check_risk_percent: 10,
+        clock_broke: None,
+    };
+    // A raw piece is forecast as if it went on now.
+    let minutes = |at| to_minutes(at - now).max(1.0);
+    forecast(&history, now)
+        .pieces
+        .iter()
+        .map(|piece| {
+            let pull = piece.pull.ok_or(PlanProblem::NeverDone)?;
+            Ok(Band {
+                low: minutes(pull.low),
+                middle: minutes(pull.middle),
+                high: minutes(pull.high),
+            })
+        })
+        .collect()
 }
 
 /// Points that fill the unit cube evenly, so that few draws stand for many: Korobov's lattice of
 /// a prime number of points, each coordinate a permutation of the same even steps.
-fn share(day: usize, dimension: usize) -> f64 {
-    let multiplier = (0..dimension % (DRAWS - 1)).fold(1, |m, _| m * GENERATOR % DRAWS);
-    ((day * multiplier % DRAWS) as f64 + 0.5) / DRAWS as f64
+pub(super) fn share(day: usize, dimension: usize) -> f64 {
+    let multiplier = (0..dimension % (DAYS - 1)).fold(1, |m, _| m * GENERATOR % DAYS);
+    ((day * multiplier % DAYS) as f64 + 0.5) / DAYS as f64
 }
 
 #[cfg(test)]
@@ -74,12 +105,12 @@ mod tests {
 
     /// The points of one dimension.
     fn points(dimension: usize) -> Vec<f64> {
-        (0..DRAWS).map(|day| share(day, dimension)).collect()
+        (0..DAYS).map(|day| share(day, dimension)).collect()
     }
 
     #[test]
     fn every_dimension_takes_each_even_step_once() {
-        let even: Vec<f64> = (0..DRAWS).map(|i| (i as f64 + 0.5) / DRAWS as f64).collect();
+        let even: Vec<f64> = (0..DAYS).map(|i| (i as f64 + 0.5) / DAYS as f64).collect();
         for dimension in 0..21 {
             let mut taken = points(dimension);
             taken.sort_by(f64::total_cmp);
@@ -92,7 +123,7 @@ mod tests {
         for (a, b) in (0..21).flat_map(|a| (0..a).map(move |b| (a, b))) {
             let covariance: f64 =
                 points(a).iter().zip(points(b)).map(|(x, y)| (x - 0.5) * (y - 0.5)).sum::<f64>()
-                    / DRAWS as f64;
+                    / DAYS as f64;
             // The variance of an even spread is 1/12; the worst of 210 pairs of 67 random points
             // would be near 0.35, of this lattice 0.41.
             assert!((covariance * 12.0).abs() < 0.42, "{a} and {b}: {}", covariance * 12.0);

@@ -1,0 +1,121 @@
+//! Where dinner stands, as the readings have it.
+
+use serde::Serialize;
+
+use super::draws::quantile;
+use super::sampling::{DAYS, share};
+use super::spread::{self, normal_quantile};
+use super::{Habits, Plan};
+use crate::forecast::{Band, Forecast, PieceForecast, Probability};
+use crate::history::{History, PieceHistory};
+use crate::piece::PieceId;
+use crate::quantity::{Moment, Span, seconds, to_seconds};
+
+/// Standard deviations from the middle of a normal variable to the end of its central 80 %.
+const TO_EDGE: f64 = 1.2816;
+
+/// Where dinner stands.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+pub struct Outlook {
+    /// When people mean to eat.
+    pub dinner: Moment,
+    /// When the last of tonight's pieces is likely to be carved.
+    pub ready: Band<Moment>,
+    /// The chance that it is by dinner.
+    pub in_time: Probability,
+    /// The piece that dinner is likely to wait for.
+    pub last: PieceId,
+}
+
+impl Outlook {
+    /// How much later than dinner it is likely to be ready; negative where it is early.
+    pub fn late_by(&self) -> Span {
+        self.ready.middle - self.dinner
+    }
+}
+
+/// Where dinner stands if the forecast holds: tonight's pieces rested and carved, the last of
+/// them. Pieces not yet on go on when the plan has it, or now. None while nothing is for tonight,
+/// or where a piece is not expected to be done at all.
+pub fn outlook(
+    history: &History,
+    forecast: &Forecast,
+    plan: Option<&Plan>,
+    habits: &Habits,
+    dinner: Moment,
+) -> Option<Outlook> {
+    let tonight = history.pieces.iter().filter(|p| p.tonight && p.packed.is_none());
+    let pieces: Vec<Ready> = tonight
+        .map(|piece| ready(piece, forecast.piece(piece.id)?, plan, habits, forecast.at))
+        .collect::<Option<_>>()?;
+    let last = pieces.iter().max_by(|a, b| a.window.middle.total_cmp(&b.window.middle))?.piece;
+    let carving = to_seconds(habits.carving);
+    let finishes: Vec<f64> = (0..DAYS).map(|day| last_ready(&pieces, day) + carving).collect();
+    let available = to_seconds(dinner - forecast.at);
+    let in_time = finishes.iter().filter(|s| **s <= available).count() as f64 / DAYS as f64;
+    let at = |chance| forecast.at + seconds(quantile(finishes.clone(), chance));
+    Some(Outlook {
+        dinner,
+        ready: Band { low: at(0.1), middle: at(0.5), high: at(0.9) },
+        in_time: Probability::new(in_time),
+        last,
+    })
+}
+
+/// When one piece has rested, s from the moment of the forecast.
+struct Ready {
+    piece: PieceId,
+    window: Band<f64>,
+    /// The share of its uncertainty that all pieces have in common.
+    shared: f64,
+}
+
+fn ready(
+    piece: &PieceHistory,
+    forecast: &PieceForecast,
+    plan: Option<&Plan>,
+    habits: &Habits,
+    now: Moment,
+) -> Option<Ready> {
+    let from_now = |at: Moment| to_seconds(at - now);
+    let rest = to_seconds(habits.rest);
+    if let Some(off) = piece.off() {
+        let rested = (from_now(off) + rest).max(0.0);
+        let window = Band { low: rested, middle: rested, high: rested };
+        return Some(Ready { piece: piece.id, window, shared: 0.0 });
+    }
+    // A piece that is not on yet is forecast as if it went on now.
+    let planned = plan.and_then(|plan| plan.pieces.iter().find(|p| p.piece == piece.id));
+    let wait = match planned {
+        Some(planned) if piece.spells.is_empty() => from_now(planned.on).max(0.0),
+        _ => 0.0,
+    };
+    let pull = forecast.pull?;
+    let rested = |at: Moment| from_now(at).max(0.0) + wait + rest;
+    let window =
+        Band { low: rested(pull.low), middle: rested(pull.middle), high: rested(pull.high) };
+    Some(Ready { piece: piece.id, window, shared: shared_part(piece) })
+}
+
+/// Before a piece is read, what is not known of it is partly what is not known of the pit; its own
+/// readings leave little of that.
+fn shared_part(piece: &PieceHistory) -> f64 {
+    if piece.readings.is_empty() { spread::shared_part(&piece.piece) } else { 0.0 }
+}
+
+/// When the last piece has rested in one way the day could go.
+fn last_ready(pieces: &[Ready], day: usize) -> f64 {
+    let pit = normal_quantile(share(day, 0));
+    pieces
+        .iter()
+        .enumerate()
+        .map(|(i, piece)| {
+            let own = normal_quantile(share(day, i + 1));
+            let z = libm::sqrt(piece.shared) * pit + libm::sqrt(1.0 - piece.shared) * own;
+            let window = &piece.window;
+            let side =
+                if z < 0.0 { window.middle - window.low } else { window.high - window.middle };
+            window.middle + z / TO_EDGE * side
+        })
+        .fold(0.0, f64::max)
+}

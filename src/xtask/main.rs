@@ -6,6 +6,7 @@ mod browser;
 mod debian;
 mod fingerprint;
 mod finish;
+mod licences;
 mod machine;
 mod serve;
 mod site;

@@ -39,7 +39,7 @@ export class Phone {
   /**
    * A phone with a new, empty profile.
    * `origin`: the site's; requests elsewhere are noted.
-   * `time`: a Date or its text; the pages' clock then stands there and moves when it is told to.
+   * `time`: a Date or its text; the pages' clock starts there, and `context.clock` moves it.
    * `context`: more options for the browser's context (a locale, a time zone, another viewport).
    */
   static async unpack({ origin, time, context = {} }) {

@@ -153,9 +153,7 @@ impl Alarms {
             return;
         }
         self.tell_others();
-        let urgent = |ring: &Ring| {
-            matches!(ring.alarm.id.kind, AlarmKind::LikelyPastTarget | AlarmKind::ChillLimit)
-        };
+        let urgent = |ring: &Ring| ring.alarm.id.kind <= AlarmKind::WarmUpLimit;
         if prefs::load().sound {
             sound::play(if rings.iter().any(urgent) { Tune::Urgent } else { Tune::Call });
         }

@@ -8,21 +8,15 @@ use crate::forecast::{Forecast, PieceForecast};
 use crate::history::{CoreReading, Instrument, PieceHistory};
 use crate::piece::PieceId;
 use crate::plan::Plan;
-use crate::quantity::{Moment, Span, Temperature};
+use crate::quantity::{Moment, Span};
+use crate::safety::{Clock, ClockKind};
 
 /// A piece whose reading has reached its pull temperature should be off within this.
 const TO_PULL: Span = Span::minutes(3);
 /// A window that opens this close to a check needs no alarm of its own.
 const SAME_TRIP: Span = Span::minutes(3);
-/// Cooked food may stand this long before it must be chilled. Source: USDA FSIS, "Danger Zone
-/// (40 F - 140 F)": within two hours, or one hour if the air is above 90 F.
-const TO_CHILL: Span = Span::hours(2);
-/// The same in air above [`HOT_AIR`].
-const TO_CHILL_IN_HEAT: Span = Span::hours(1);
-/// See [`TO_CHILL`].
-const HOT_AIR: Temperature = Temperature::from_f(90.0);
-/// The call comes this long before the limit, so that there is time to portion and bag.
-const BEFORE_CHILL_LIMIT: Span = Span::minutes(20);
+/// The call comes this long before a safety limit, so that there is time to do something about it.
+const BEFORE_LIMIT: Span = Span::minutes(20);
 
 /// What the cook is called for. The order is the order of urgency.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
@@ -33,6 +27,8 @@ pub enum AlarmKind {
     LikelyPastTarget,
     /// Cooked food has stood almost as long as it may before it is chilled.
     ChillLimit,
+    /// A piece has been between 40 and 140 F almost as long as it may: the pit is too cool.
+    WarmUpLimit,
     /// A piece is to be read with the instant-read thermometer.
     CheckDue,
     /// A piece is about to reach its pull temperature.
@@ -77,15 +73,32 @@ pub fn alarms(state: &CookState, forecast: &Forecast, plan: Option<&Plan>) -> Ve
         match standing.stage {
             Stage::Raw => vec![view.put_on()],
             Stage::On => view.on_the_pit(),
-            Stage::Resting => vec![view.proof_reading(), view.chill_limit()],
-            Stage::Proved => vec![view.rest_over(), view.chill_limit()],
+            Stage::Resting => vec![view.proof_reading()],
+            Stage::Proved => vec![view.rest_over()],
             Stage::Packed => Vec::new(),
         }
     });
-    let mut alarms: Vec<Alarm> = of_pieces.flatten().chain(of_chores(state, plan)).collect();
+    let mut alarms: Vec<Alarm> = of_pieces.flatten().collect();
+    alarms.extend(of_clocks(state, forecast));
+    alarms.extend(of_chores(state, plan));
     alarms.sort_by_key(|alarm| (alarm.at, alarm.id));
     join_checks(&mut alarms);
     alarms
+}
+
+/// Those of the safety limits that run.
+fn of_clocks(state: &CookState, forecast: &Forecast) -> Vec<Alarm> {
+    let alarm = |(piece, clock): (PieceId, Clock)| {
+        let kind = match clock.kind {
+            ClockKind::ToFridge => AlarmKind::ChillLimit,
+            ClockKind::WarmUp => AlarmKind::WarmUpLimit,
+            _ => return None,
+        };
+        let spells = state.history.piece(piece)?.spells.len();
+        let id = AlarmId { kind, piece: Some(piece), occasion: u32::try_from(spells).ok()? };
+        Some(Alarm { id, at: clock.deadline - BEFORE_LIMIT })
+    };
+    state.clocks(forecast).into_iter().filter_map(alarm).collect()
 }
 
 fn of_chores(state: &CookState, plan: Option<&Plan>) -> Vec<Alarm> {
@@ -170,12 +183,6 @@ impl View<'_> {
         let rested = self.history.off()? + self.state.settings.habits.rest;
         let rested = self.peak().map_or(rested, |peak| rested.max(peak));
         self.once_a_spell(AlarmKind::RestOver, rested)
-    }
-
-    fn chill_limit(&self) -> Option<Alarm> {
-        let hot = self.state.settings.ambient > HOT_AIR;
-        let limit = self.history.off()? + if hot { TO_CHILL_IN_HEAT } else { TO_CHILL };
-        self.once_a_spell(AlarmKind::ChillLimit, limit - BEFORE_CHILL_LIMIT)
     }
 
     fn once_a_spell(&self, kind: AlarmKind, at: Moment) -> Option<Alarm> {

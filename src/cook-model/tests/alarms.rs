@@ -80,12 +80,18 @@ fn kinds(state: &CookState, forecast: &Forecast) -> Vec<(AlarmKind, f64)> {
 
 #[test]
 fn a_piece_on_the_pit_calls_for_its_check_its_window_and_its_end() {
-    use AlarmKind::{CheckDue, LikelyPastTarget, PullWindowOpening};
+    use AlarmKind::{CheckDue, LikelyPastTarget, PullWindowOpening, WarmUpLimit};
     let on = state_of(&[]);
-    let expected = vec![(CheckDue, 40.0), (PullWindowOpening, 50.0), (LikelyPastTarget, 59.0)];
+    // A pit that does not bring it past 140 F within four hours: twenty minutes before.
+    let too_cool = (WarmUpLimit, 220.0);
+    let expected =
+        [(CheckDue, 40.0), (PullWindowOpening, 50.0), (LikelyPastTarget, 59.0), too_cool];
     assert_eq!(kinds(&on, &forecast(50.0, Some(40.0))), expected);
     // A window that opens with a check is not called twice.
-    assert_eq!(kinds(&on, &forecast(50.0, None)), vec![(CheckDue, 50.0), (LikelyPastTarget, 59.0)]);
+    assert_eq!(
+        kinds(&on, &forecast(50.0, None)),
+        [(CheckDue, 50.0), (LikelyPastTarget, 59.0), too_cool]
+    );
     // Just read, it is left alone for three minutes.
     let poked = state_of(&[read(49.0, 150.0, 1)]);
     assert!(kinds(&poked, &forecast(50.0, Some(45.0))).contains(&(CheckDue, 52.0)));
@@ -99,14 +105,15 @@ fn a_piece_off_the_pit_calls_for_proof_rest_and_chill() {
     use AlarmKind::{ChillLimit, ProofReadingDue, RestOver};
     let resting = state_of(&[read(49.0, 161.0, 1), pulled(50.0)]);
     let near_peak = forecast(45.0, None);
-    // USDA FSIS: chill within two hours; the call comes twenty minutes before.
+    // USDA: in the refrigerator within two hours, one above 90 F, of coming off or of being read
+    // above 140 F; the call comes twenty minutes before.
     let expected = vec![(ProofReadingDue, 59.0), (ChillLimit, 150.0)];
     assert_eq!(kinds(&resting, &near_peak), expected);
     let hot = What::AmbientSet { ambient: Temperature::from_f(95.0) };
     let hot = state_of(&[(0.0, hot), read(49.0, 161.0, 1), pulled(50.0)]);
     assert!(kinds(&hot, &near_peak).contains(&(ChillLimit, 90.0)));
     let proved = state_of(&[read(49.0, 161.0, 1), pulled(50.0), read(58.0, 166.0, 2)]);
-    assert_eq!(kinds(&proved, &near_peak), vec![(RestOver, 60.0), (ChillLimit, 150.0)]);
+    assert_eq!(kinds(&proved, &near_peak), vec![(RestOver, 60.0), (ChillLimit, 158.0)]);
     let packed = (70.0, What::Packed { piece: PIECE });
     let packed = state_of(&[read(49.0, 161.0, 1), pulled(50.0), read(58.0, 166.0, 2), packed]);
     assert_eq!(kinds(&packed, &near_peak), vec![]);
@@ -229,7 +236,7 @@ proptest! {
         }
         let last = calls(&state, &forecast(104.9, Some(94.9)));
         listener.listen(&last, at(360.0));
-        prop_assert_eq!(listener.heard.len(), 3);
+        prop_assert_eq!(listener.heard.len(), 4);
         prop_assert!(listener.heard.values().all(|count| *count == 1), "{:?}", listener.heard);
     }
 

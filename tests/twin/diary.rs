@@ -42,8 +42,13 @@ pub fn place(id: PieceId) -> usize {
 }
 
 impl Diary {
-    /// The settings and the pieces as told, none of them on yet.
+    /// The settings and all pieces as told, none of them on yet.
     pub fn new(setup: &Setup) -> Self {
+        Self::of(setup, 0..setup.told.len())
+    }
+
+    /// The same with only some of the pieces set out.
+    pub fn of(setup: &Setup, pieces: impl IntoIterator<Item = usize>) -> Self {
         let mut diary = Self { log: Log::default() };
         let before = -600.0;
         let target = Temperature::from_c(setup.pit.set);
@@ -56,7 +61,8 @@ impl Diary {
             pit: TemperatureDifference::from_c(thermometer::PIT_TOLERANCE),
         };
         diary.write(before, What::TolerancesSet { tolerances });
-        for (piece, told) in setup.told.iter().enumerate() {
+        for piece in pieces {
+            let told = &setup.told[piece];
             let facts = Piece {
                 weight: Mass::from_kg(told.weight),
                 thickest: told.thickness.map(Length::from_m),
@@ -85,9 +91,9 @@ impl Diary {
         self.log.insert(entry);
     }
 
-    /// All pieces went on.
-    pub fn all_on(&mut self, count: usize, lid_open: f64) {
-        for piece in 0..count {
+    /// The pieces went on.
+    pub fn all_on(&mut self, pieces: impl IntoIterator<Item = usize>, lid_open: f64) {
+        for piece in pieces {
             self.write(0.0, What::PutOn { piece: id(piece) });
         }
         self.lid(0.0, lid_open);

@@ -1,5 +1,8 @@
 //! `cargo run -p twin --release -- report [COOKS]`: tries the forecast, and the trade's rules,
 //! against simulated cooks, and writes a page and plots into `tests/twin/results`.
+//!
+//! With `table` for `report` it only prints, and leaves out the cooks that follow the advice, which
+//! take most of the time.
 
 mod chart;
 mod page;
@@ -21,7 +24,7 @@ use twin::{cache, cooks};
 
 /// Cooks in the whole study.
 const COOKS: u64 = 300;
-const USAGE: &str = "usage: twin report [number of cooks, 1 to 5000]";
+const USAGE: &str = "usage: twin report|table [number of cooks, 1 to 5000]";
 
 /// All that the page tells.
 pub struct Findings {
@@ -40,6 +43,10 @@ fn main() -> ExitCode {
     let command = arguments.next();
     let count = arguments.next().map_or(Some(COOKS), |text| text.parse().ok());
     match (command.as_deref(), count) {
+        (Some("table"), Some(count @ 1..=5000)) => {
+            println!("{}", page::write(&study(count)));
+            ExitCode::SUCCESS
+        }
         (Some("report"), Some(count @ 1..=5000)) => match report(count) {
             Ok(()) => ExitCode::SUCCESS,
             Err(error) => {
@@ -54,7 +61,8 @@ fn main() -> ExitCode {
     }
 }
 
-fn report(count: u64) -> Result<(), Box<dyn std::error::Error>> {
+/// All but the cooks that follow the advice.
+fn study(count: u64) -> Findings {
     eprintln!("simulating {count} cooks, or reading them back");
     let records = cache::records(count, &cache::directory());
     let cooks: Vec<(Setup, Record)> =
@@ -72,9 +80,13 @@ fn report(count: u64) -> Result<(), Box<dyn std::error::Error>> {
         .collect();
     eprintln!("judging leave-ins");
     let seats = seating::judge(&Model, &cooks);
+    Findings { cooks, scores, seats, followed: Vec::new() }
+}
+
+fn report(count: u64) -> Result<(), std::io::Error> {
+    let mut findings = study(count);
     eprintln!("following the advice");
-    let followed = cooks.iter().map(|(setup, _)| advice::follow(setup)).collect();
-    let findings = Findings { cooks, scores, seats, followed };
+    findings.followed = findings.cooks.iter().map(|(setup, _)| advice::follow(setup)).collect();
     let results = Path::new(env!("CARGO_MANIFEST_DIR")).join("results");
     fs::create_dir_all(&results)?;
     fs::write(results.join("errors.svg"), plots::errors(&findings))?;

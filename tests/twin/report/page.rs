@@ -28,7 +28,9 @@ pub fn write(findings: &Findings) -> String {
     );
     page.push_str(&text);
     page.push_str(&pull_times(findings));
-    page.push_str(&following(findings));
+    if !findings.followed.is_empty() {
+        page.push_str(&following(findings));
+    }
     page.push_str(&seats(findings));
     page
 }

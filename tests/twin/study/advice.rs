@@ -94,7 +94,7 @@ impl Follow {
         self.diary.pit(0.0, pit);
         (0..count).for_each(|piece| self.cook.put_on(piece));
         self.cook.open_lid(LOADING);
-        self.diary.all_on(count, LOADING);
+        self.diary.all_on(0..count, LOADING);
         self.outcome.openings = 0;
     }
 
@@ -177,6 +177,7 @@ impl Follow {
             self.diary.lid(self.cook.now(), lasted);
             self.cook.open_lid(lasted);
             self.outcome.openings += 1;
+            self.note_peaks();
         }
         self.last_opened = self.cook.now();
     }
@@ -213,8 +214,17 @@ impl Follow {
         self.cook.pull(piece);
         self.diary.write(now, What::Pulled { piece: id });
         self.diary.write(now, What::Covered { piece: id });
+    }
+
+    /// Notes the peaks foreseen of pieces just pulled.
+    fn note_peaks(&mut self) {
         let forecast = Model::forecast(self.diary.log(), self.now());
-        let peak = forecast.piece(id).and_then(|piece| piece.peak);
-        self.peaks[piece] = peak.map(|peak| (peak.temperature.middle.c(), core));
+        for piece in 0..self.peaks.len() {
+            if self.cook.places()[piece] == Place::Resting && self.peaks[piece].is_none() {
+                let peak = forecast.piece(diary::id(piece)).and_then(|piece| piece.peak);
+                let core = self.cook.core(piece);
+                self.peaks[piece] = peak.map(|peak| (peak.temperature.middle.c(), core));
+            }
+        }
     }
 }

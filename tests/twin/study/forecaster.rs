@@ -2,6 +2,7 @@
 
 use cook_model::cook::{Log, fold};
 use cook_model::history::{CoreReading, PieceHistory};
+use cook_model::piece::PieceId;
 use cook_model::quantity::{Moment, to_minutes};
 
 use crate::diary;
@@ -27,8 +28,13 @@ pub trait Forecaster {
         false
     }
 
-    /// What it says of each piece, in the order they were set out.
-    fn say(&self, log: &Log, now: Moment) -> Vec<Said>;
+    /// What it says of each piece set out.
+    fn say(&self, log: &Log, now: Moment) -> Vec<(PieceId, Said)>;
+}
+
+/// What was said of one piece, if anything.
+pub fn of_piece(said: &[(PieceId, Said)], piece: PieceId) -> Option<Said> {
+    said.iter().find(|(id, _)| *id == piece).map(|(_, said)| *said)
 }
 
 /// Fixed minutes per pound (common practice, no source), with the constant that suits these cooks
@@ -44,9 +50,9 @@ impl Forecaster for PerPound {
         "fixed minutes per pound"
     }
 
-    fn say(&self, log: &Log, _: Moment) -> Vec<Said> {
+    fn say(&self, log: &Log, _: Moment) -> Vec<(PieceId, Said)> {
         let pieces = fold(log).history.pieces;
-        pieces.iter().map(|piece| said(self.minutes(piece))).collect()
+        pieces.iter().map(|piece| (piece.id, said(self.minutes(piece)))).collect()
     }
 }
 
@@ -70,12 +76,15 @@ impl Forecaster for StraightLine {
         "straight line of the last two readings"
     }
 
-    fn say(&self, log: &Log, _: Moment) -> Vec<Said> {
+    fn say(&self, log: &Log, _: Moment) -> Vec<(PieceId, Said)> {
         fold(log)
             .history
             .pieces
             .iter()
-            .map(|piece| said(extrapolate(piece).unwrap_or_else(|| self.otherwise.minutes(piece))))
+            .map(|piece| {
+                let minutes = extrapolate(piece).unwrap_or_else(|| self.otherwise.minutes(piece));
+                (piece.id, said(minutes))
+            })
             .collect()
     }
 }

@@ -2,6 +2,7 @@
 
 use cook_model::cook::{Log, fold};
 use cook_model::forecast::{Forecast, forecast};
+use cook_model::piece::PieceId;
 use cook_model::quantity::Moment;
 
 use crate::diary;
@@ -28,15 +29,18 @@ impl Forecaster for Model {
         true
     }
 
-    fn say(&self, log: &Log, now: Moment) -> Vec<Said> {
+    fn say(&self, log: &Log, now: Moment) -> Vec<(PieceId, Said)> {
         let minute = |moment: Moment| diary::since_start(moment) / 60.0;
         Self::forecast(log, now)
             .pieces
             .iter()
-            .map(|piece| Said {
-                pull: piece.pull.map(|w| [minute(w.low), minute(w.middle), minute(w.high)]),
-                peak: piece.peak.map(|peak| peak.temperature.middle.c()),
-                misplaced: piece.seating.map(|seating| seating.misplaced.value()),
+            .map(|piece| {
+                let said = Said {
+                    pull: piece.pull.map(|w| [minute(w.low), minute(w.middle), minute(w.high)]),
+                    peak: piece.peak.map(|peak| peak.temperature.middle.c()),
+                    misplaced: piece.seating.map(|seating| seating.misplaced.value()),
+                };
+                (piece.piece, said)
             })
             .collect()
     }

@@ -4,7 +4,7 @@ use crate::cook::Setup;
 use crate::diary;
 use crate::record::Record;
 
-use super::forecaster::Forecaster;
+use super::forecaster::{Forecaster, of_piece};
 use super::table;
 
 /// A leave-in this far off through the thickness is misplaced, m.
@@ -57,7 +57,8 @@ pub fn judge(forecaster: &dyn Forecaster, cooks: &[(Setup, Record)]) -> Seats {
     for (setup, record) in cooks {
         let piece = setup.probed;
         let (Some(now), _) = table::reading_times(record, piece) else { continue };
-        let mut log = table::log_until(setup, record, now, |at, p| p == piece && at == now);
+        let read = |at, p| p == piece && at == now;
+        let mut log = table::log_until(setup, record, now, &[piece], read);
         log.seated(piece);
         let mut last = (0.0, 0.0);
         for &(at, celsius) in record.leave_in.iter().filter(|(at, _)| *at <= now) {
@@ -65,7 +66,8 @@ pub fn judge(forecaster: &dyn Forecaster, cooks: &[(Setup, Record)]) -> Seats {
             last = (at, celsius);
         }
         let said = forecaster.say(log.log(), diary::moment(now));
-        let chance = said.get(piece).and_then(|said| said.misplaced).unwrap_or(0.0);
+        let chance =
+            of_piece(&said, diary::id(piece)).and_then(|said| said.misplaced).unwrap_or(0.0);
         let (off, flagged) = (setup.seat.up.abs(), chance > FLAGGED);
         if off >= MISPLACED {
             let read = record.openings.iter().find(|o| o.at == last.0).map(|o| o.instant[piece]);

@@ -4,15 +4,12 @@ use crate::cook::Setup;
 use crate::diary::{self, Diary};
 use crate::record::{LOADING, Record};
 
-use super::forecaster::{Forecaster, Said};
+use super::forecaster::{Forecaster, of_piece};
 
 /// A first reading counts as early if it comes this long before the true pull, s.
 const EARLY: f64 = 900.0;
 /// A last reading must leave something to foresee, s.
 const STILL_AHEAD: f64 = 120.0;
-
-/// Pieces of each cook whose own readings are tried: each needs a forecast of the whole cook.
-const SAMPLE: usize = 5;
 
 /// What had been read when the forecast was made.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
@@ -93,7 +90,7 @@ pub fn score(forecaster: &dyn Forecaster, row: Row, cooks: &[(Setup, Record)]) -
             let said = forecaster.say(case.diary.log(), diary::moment(case.now));
             for &piece in &case.pieces {
                 let truth = record.pull[piece] / 60.0;
-                let pull = said.get(piece).and_then(|said: &Said| said.pull);
+                let pull = of_piece(&said, diary::id(piece)).and_then(|said| said.pull);
                 let window = pull.unwrap_or([f64::INFINITY; 3]);
                 signed.push(window[1] - truth);
                 for (count, end) in below.iter_mut().zip(window) {
@@ -114,23 +111,22 @@ pub fn score(forecaster: &dyn Forecaster, row: Row, cooks: &[(Setup, Record)]) -
     }
 }
 
-/// The log up to and including `now`, with the readings of the pieces chosen.
+/// The log up to and including `now` of the pieces named, with the readings chosen.
 pub(super) fn log_until(
     setup: &Setup,
     record: &Record,
     now: f64,
+    pieces: &[usize],
     shown: impl Fn(f64, usize) -> bool,
 ) -> Diary {
-    let mut diary = Diary::new(setup);
+    let mut diary = Diary::of(setup, pieces.iter().copied());
     diary.pit(0.0, record.pit_at_start);
-    diary.all_on(setup.told.len(), LOADING);
+    diary.all_on(pieces.iter().copied(), LOADING);
     for opening in record.openings.iter().filter(|opening| opening.at <= now) {
         diary.pit(opening.at, opening.pit);
         diary.lid(opening.at, opening.lasted);
-        for (piece, &celsius) in opening.instant.iter().enumerate() {
-            if shown(opening.at, piece) {
-                diary.instant(opening.at, piece, celsius);
-            }
+        for &piece in pieces.iter().filter(|piece| shown(opening.at, **piece)) {
+            diary.instant(opening.at, piece, opening.instant[piece]);
         }
     }
     diary
@@ -151,7 +147,7 @@ fn cases(row: Row, setup: &Setup, record: &Record) -> Vec<Case> {
     match row {
         Row::Before => {
             let mut diary = Diary::new(setup);
-            diary.all_on(count, LOADING);
+            diary.all_on(0..count, LOADING);
             vec![Case { diary, now: 0.0, pieces: (0..count).filter(reached).collect() }]
         }
         Row::ThinnestTwice | Row::ThinnestUnread => {
@@ -162,18 +158,21 @@ fn cases(row: Row, setup: &Setup, record: &Record) -> Vec<Case> {
                 return Vec::new();
             };
             let read = row == Row::ThinnestTwice;
-            let diary = log_until(setup, record, last, |at, p| read && p == thin && at >= first);
+            let shown = |at, p| read && p == thin && at >= first;
+            let all: Vec<usize> = (0..count).collect();
+            let diary = log_until(setup, record, last, &all, shown);
             let ahead = |p: &usize| *p != thin && record.pull[*p] > last;
             let pieces = (0..count).filter(ahead).filter(reached).collect();
             vec![Case { diary, now: last, pieces }]
         }
-        Row::OwnOnce | Row::OwnTwice => (0..count.min(SAMPLE))
+        Row::OwnOnce | Row::OwnTwice => (0..count)
             .filter(reached)
             .filter_map(|piece| {
                 let (first, second) = reading_times(record, piece);
                 let (first, now) =
                     if row == Row::OwnOnce { (first?, first?) } else { (first?, second?) };
-                let diary = log_until(setup, record, now, |at, p| p == piece && at >= first);
+                // A piece that was not read tells nothing of this one, so only this one is set out.
+                let diary = log_until(setup, record, now, &[piece], |at, _| at >= first);
                 Some(Case { diary, now, pieces: vec![piece] })
             })
             .collect(),

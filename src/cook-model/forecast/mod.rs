@@ -6,6 +6,7 @@
 //! order and the checks. Everything is summed over fixed grids: the same history gives the same
 //! forecast, bit for bit. What is uncertain and how much stands, with reasons, in `prior`.
 
+mod after_pull;
 mod cells;
 mod checks;
 mod curve;
@@ -19,6 +20,7 @@ pub(crate) mod prior;
 mod traces;
 mod view;
 
+pub use after_pull::{AfterPull, after_pull};
 pub use outcome::{
     Band, Check, Forecast, PAST_BY, Peak, PieceForecast, Probability, Seating, Surprise,
 };

@@ -21,7 +21,9 @@ pub(super) const HORIZON: Span = Span::hours(6);
 const BEYOND_PULL: TemperatureDifference = TemperatureDifference::from_c(12.0);
 /// And at least this much longer than the piece has been on.
 const BEYOND_NOW: f64 = 1.25;
-/// A rest is followed this long.
+/// Steps in which a piece that was put back is looked at, s.
+const AGAIN_STEP: f64 = 60.0;
+/// A rest is followed this long, and so is a piece that was put back.
 pub(super) const REST: Span = Span::minutes(60);
 
 /// Where in the piece a temperature is asked for.
@@ -36,6 +38,9 @@ pub(super) enum Spot {
 pub(super) struct Traces {
     /// When it went on, s since the clock's zero.
     pub on: f64,
+    /// When it last went on, and until when it is computed if it was put back; likewise.
+    last_on: f64,
+    until: f64,
     /// Whether time is stretched by speed.
     stretched: bool,
     speeds: &'static [f64],
@@ -87,7 +92,17 @@ impl Traces {
                 run(speed, offset, on + seconds(to_seconds(length) * stretch))
             })
             .collect();
-        Self { on: to_seconds(on), stretched, speeds, nodes, body, rest }
+        let last_on = history.spells.last().map_or(on, |spell| spell.on - setting.zero);
+        Self {
+            on: to_seconds(on),
+            last_on: to_seconds(last_on),
+            until: to_seconds(on + length),
+            stretched,
+            speeds,
+            nodes,
+            body,
+            rest,
+        }
     }
 
     /// The temperature at a spot for every cell at a time in s since the clock's zero.
@@ -141,9 +156,12 @@ impl Traces {
         sums
     }
 
-    /// When the core reaches a temperature for every cell, s since the clock's zero; none for a
-    /// cell that does not within the horizon. Only for a piece in its first spell.
+    /// When the core reaches a temperature for every cell in this spell on the pit, s since the
+    /// clock's zero; none for a cell that does not within the horizon.
     pub(super) fn reaches(&self, temperature: Temperature) -> Vec<Option<f64>> {
+        if !self.stretched {
+            return self.reaches_again(temperature);
+        }
         let reached: Vec<Option<f64>> = self
             .nodes
             .iter()
@@ -160,6 +178,27 @@ impl Traces {
             }));
         }
         all
+    }
+
+    /// The same for a piece that was put back, minute by minute: its core fell in between, so that
+    /// the times of the cells have no smooth law.
+    fn reaches_again(&self, temperature: Temperature) -> Vec<Option<f64>> {
+        let target = temperature.c();
+        let mut reached: Vec<Option<f64>> = vec![None; cells::COUNT];
+        let (mut at, mut before) = (self.last_on, self.all_cells(Spot::Core, self.last_on));
+        while at < self.until {
+            let next = at + AGAIN_STEP;
+            let after = self.all_cells(Spot::Core, next);
+            for (cell, found) in reached.iter_mut().enumerate().filter(|(_, f)| f.is_none()) {
+                let (from, to) = (before[cell], after[cell]);
+                if to >= target {
+                    let share = if from < target { (target - from) / (to - from) } else { 0.0 };
+                    *found = Some(at + share * AGAIN_STEP);
+                }
+            }
+            (at, before) = (next, after);
+        }
+        reached
     }
 
     /// ln of stretched times at a speed, at both offsets; none if a node has none.
@@ -182,8 +221,17 @@ impl Traces {
     /// The rise of the core after a pull at a temperature, K, and how long after the pull it is at
     /// its peak, s, for the expected speed.
     pub(super) fn rise(&self, pull: Temperature) -> Option<Rise> {
+        self.rise_at_offset(pull, 1)
+    }
+
+    /// The same in the coldest pit computed, where the rise is least.
+    pub(super) fn slow_rise(&self, pull: Temperature) -> Option<Rise> {
+        self.rise_at_offset(pull, 0)
+    }
+
+    fn rise_at_offset(&self, pull: Temperature, offset: usize) -> Option<Rise> {
         let middle = self.speeds.len() / 2;
-        let trace = &self.nodes[2 * middle + 1];
+        let trace = &self.nodes[2 * middle + offset];
         let at = trace.core_reaches(pull)?;
         let begin = trace.state(at).at(Span::zero());
         let rest = resume(&self.body, &begin, &self.rest, REST, &Tuning::default());

@@ -58,3 +58,12 @@ export async function goOnline({ site, phone }) {
   await site.start();
   await phone.context.setOffline(false);
 }
+
+/** Waits until `holds` is true of something in the test itself. */
+export async function until(holds) {
+  for (let tries = 0; tries < 200; tries += 1) {
+    if (holds()) return;
+    await new Promise((resolve) => setTimeout(resolve, 25));
+  }
+  throw new Error("it did not come about within five seconds");
+}

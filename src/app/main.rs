@@ -1,22 +1,27 @@
 //! Pull Order's web app: it puts the screens on the page and hands the browser's services to them.
 
-// The screens that call all of these come next.
+mod app;
+mod describe;
+// Alarms, files and updates are called by screens to come.
 #[allow(dead_code)]
 mod device;
+mod navigate;
+mod open_cook;
+mod parts;
+mod preferences;
+mod screens;
+mod show;
+mod ticking;
+mod typed;
+mod words;
 
 use leptos::prelude::*;
 
 fn main() {
     console_error_panic_hook::set_once();
     device::offline::register_service_worker();
+    mount_to_body(app::App);
     remove_loading_text();
-    mount_to_body(App);
-}
-
-/// The whole page.
-#[component]
-fn App() -> impl IntoView {
-    view! { <main><h1>"Pull Order"</h1></main> }
 }
 
 /// The page shows a static text until the program is there: this takes it away.

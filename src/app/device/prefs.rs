@@ -31,12 +31,14 @@ pub struct Prefs {
 #[serde(rename_all = "snake_case")]
 pub enum Theme {
     /// As the phone is set.
-    #[default]
     Phone,
-    /// Dark text on light: best in the sun.
+    /// Dark text on light ground, which glare hurts least.
+    #[default]
     Light,
     /// Light text on dark.
     Dark,
+    /// Black on white with thick lines, for full sun.
+    Sun,
 }
 
 /// The hand that holds the phone.

@@ -179,7 +179,11 @@ impl View<'_> {
             Stage::Raw => (Action::PutOn, self.planned_on()),
             Stage::On => self.on_the_pit()?,
             Stage::Resting => self.resting(state)?,
-            Stage::Proved => (Action::Pack, self.now),
+            // What is proved can wait under its foil; what is not cannot.
+            Stage::Proved if state.pieces.iter().all(|piece| piece.stage >= Stage::Proved) => {
+                (Action::Pack, self.now)
+            }
+            Stage::Proved => return None,
             Stage::Packed => return None,
         };
         Some(Step { action, pieces: vec![self.history.id], due })

@@ -7,7 +7,7 @@ use crate::quantity::{Moment, Span, Temperature};
 
 /// A second place tried later than this after the reading says nothing of the moment of the
 /// reading: it is a new reading.
-pub(super) const SECOND_PLACE_WITHIN: Span = Span::minutes(5);
+pub const SECOND_PLACE_WITHIN: Span = Span::minutes(5);
 
 /// One piece under way.
 pub(super) struct Draft {

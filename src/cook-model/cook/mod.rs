@@ -23,6 +23,7 @@ mod watch;
 
 pub use crate::history::{DeviceId, EntryId};
 pub use advice::{Action, Step, next_step, steps};
+pub use draft::SECOND_PLACE_WITHIN;
 pub use entry::{Chore, Entry, VERSION, What};
 pub use log::{Log, SetAside};
 pub use problem::{Ignored, Problem};

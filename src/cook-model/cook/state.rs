@@ -53,6 +53,12 @@ impl CookState {
         Some((self.pieces.get(place)?, self.history.pieces.get(place)?))
     }
 
+    /// The pieces at one stage, by number.
+    pub fn at_stage(&self, stage: Stage) -> Vec<PieceId> {
+        let at_stage = self.each_piece().filter(|(standing, _)| standing.stage == stage);
+        at_stage.map(|(_, history)| history.id).collect()
+    }
+
     /// Every piece's standing with its history, by number.
     pub fn each_piece(&self) -> impl Iterator<Item = (&PieceState, &PieceHistory)> {
         self.pieces.iter().zip(&self.history.pieces)

@@ -1,0 +1,95 @@
+//! The whole page: the screen that shows, and below it what is always in reach of the thumb.
+
+use cook_model::cook::{CookState, Log, Stage, fold};
+use cook_model::quantity::Span;
+use leptos::prelude::*;
+use leptos::task::spawn_local;
+
+use crate::device::clock;
+use crate::device::storage::{CookId, Store};
+use crate::navigate::{Navigation, Screen};
+use crate::open_cook::OpenCook;
+use crate::parts::{Dock, Trouble};
+use crate::preferences;
+use crate::screens;
+
+/// A cook in which nothing happened for this long is over: the app then starts at its first screen.
+const OVER_AFTER: Span = Span::hours(18);
+
+/// The whole page.
+#[component]
+pub fn App() -> impl IntoView {
+    preferences::start();
+    let navigation = Navigation::start();
+    let cook = OpenCook::start();
+    provide_context(navigation);
+    provide_context(cook);
+    let ready = RwSignal::new(false);
+    spawn_local(async move {
+        open_stored(cook, navigation).await;
+        ready.set(true);
+    });
+    view! {
+        <Show when=move || ready.get()>
+            <main>
+                <Trouble />
+                {move || screen_view(navigation.screen())}
+            </main>
+            <Dock />
+        </Show>
+    }
+}
+
+fn screen_view(screen: Screen) -> AnyView {
+    match screen {
+        Screen::Start => screens::Start().into_any(),
+        Screen::SetOut => screens::SetOut().into_any(),
+        Screen::Live => screens::Live().into_any(),
+        Screen::Piece(piece) => view! { <screens::Reading piece=piece /> }.into_any(),
+        Screen::Pit => screens::PitReading().into_any(),
+        Screen::Rest => screens::Rest().into_any(),
+        Screen::Log => screens::CookLog().into_any(),
+        Screen::More => screens::More().into_any(),
+        Screen::Settings => screens::Settings().into_any(),
+        Screen::Cautions => screens::Cautions().into_any(),
+    }
+}
+
+/// Opens the storage, and the last cook if it is not over, on the screen it belongs to.
+async fn open_stored(cook: OpenCook, navigation: Navigation) {
+    let store = match Store::open().await {
+        Ok(store) => store,
+        Err(problem) => {
+            cook.trouble().set(Some(problem));
+            Store::without_database()
+        }
+    };
+    cook.use_store(store.clone());
+    let screen = navigation.screen_now();
+    if let Some((id, log)) = last_cook(&store).await {
+        let state = fold(&log);
+        cook.open(id, log);
+        if screen == Screen::Start && !navigation.came_by_address() {
+            navigation.replace(home(&state));
+        }
+    } else if screen == Screen::SetOut {
+        cook.open(CookId::fresh(), Log::default());
+    } else if screen.needs_a_cook() {
+        navigation.replace(Screen::Start);
+    }
+}
+
+async fn last_cook(store: &Store) -> Option<(CookId, Log)> {
+    let last = store.cooks().await.ok()?.first()?.id;
+    let texts = store.load(last).await.ok()?;
+    let log = Log::from_stored(texts.iter().map(String::as_str));
+    let typed = log.entries().last().map(|entry| entry.typed);
+    let fresh = typed.is_none_or(|typed| clock::now() - typed < OVER_AFTER);
+    fresh.then_some((last, log))
+}
+
+/// The screen on which a cook goes on.
+pub fn home(state: &CookState) -> Screen {
+    let raw = state.pieces.iter().all(|piece| piece.stage == Stage::Raw);
+    if raw { Screen::SetOut } else { Screen::Live }
+}

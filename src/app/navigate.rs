@@ -1,0 +1,140 @@
+//! Which screen shows. Each screen has an address behind `#`, so the phone's own back works, and a
+//! reload comes back to the same screen.
+
+use cook_model::piece::PieceId;
+use leptos::ev;
+use leptos::prelude::*;
+use wasm_bindgen::JsValue;
+
+/// A screen.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Screen {
+    /// Begin a cook or go on with one.
+    Start,
+    /// The pieces and the plan.
+    SetOut,
+    /// What to do next, and the pieces in pull order.
+    Live,
+    /// The number pad for one piece.
+    Piece(PieceId),
+    /// The number pad for the pit.
+    Pit,
+    /// What is off the pit.
+    Rest,
+    /// Every entry.
+    Log,
+    /// The way to everything else.
+    More,
+    /// Units, look, hand, language.
+    Settings,
+    /// What can hurt people.
+    Cautions,
+}
+
+impl Screen {
+    /// Its address.
+    fn address(self) -> String {
+        let name = match self {
+            Self::Start => "start",
+            Self::SetOut => "set-out",
+            Self::Live => "cook",
+            Self::Piece(piece) => return format!("#piece-{}", piece.0),
+            Self::Pit => "pit",
+            Self::Rest => "rest",
+            Self::Log => "log",
+            Self::More => "more",
+            Self::Settings => "settings",
+            Self::Cautions => "cautions",
+        };
+        format!("#{name}")
+    }
+
+    /// The screen at an address, if there is one.
+    fn at(address: &str) -> Option<Self> {
+        Some(match address.strip_prefix('#')? {
+            "start" => Self::Start,
+            "set-out" => Self::SetOut,
+            "cook" => Self::Live,
+            "pit" => Self::Pit,
+            "rest" => Self::Rest,
+            "log" => Self::Log,
+            "more" => Self::More,
+            "settings" => Self::Settings,
+            "cautions" => Self::Cautions,
+            other => Self::Piece(PieceId(other.strip_prefix("piece-")?.parse().ok()?)),
+        })
+    }
+
+    /// Whether it shows something of an open cook.
+    pub const fn needs_a_cook(self) -> bool {
+        matches!(self, Self::Live | Self::Piece(_) | Self::Pit | Self::Rest | Self::Log)
+    }
+}
+
+/// The way from screen to screen.
+#[derive(Clone, Copy)]
+pub struct Navigation {
+    screen: RwSignal<Screen>,
+}
+
+impl Navigation {
+    /// Starts at the page's address and follows the phone's own back and forward.
+    pub fn start() -> Self {
+        let screen = RwSignal::new(here().unwrap_or(Screen::Start));
+        let following = window_event_listener(ev::popstate, move |_| {
+            screen.set(here().unwrap_or(Screen::Start));
+        });
+        on_cleanup(move || following.remove());
+        Self { screen }
+    }
+
+    /// The screen that shows. Reactive.
+    pub fn screen(self) -> Screen {
+        self.screen.get()
+    }
+
+    /// The screen that shows, for use outside of what is drawn.
+    pub fn screen_now(self) -> Screen {
+        self.screen.get_untracked()
+    }
+
+    /// Whether the page's address names a screen.
+    pub fn came_by_address(self) -> bool {
+        here().is_some()
+    }
+
+    /// Goes to a screen, so that the phone's back returns to this one.
+    pub fn go(self, to: Screen) {
+        if self.screen.get_untracked() == to {
+            return;
+        }
+        remember(to, false);
+        self.screen.set(to);
+    }
+
+    /// Goes to a screen in place of this one: the phone's back skips this one.
+    pub fn replace(self, with: Screen) {
+        remember(with, true);
+        self.screen.set(with);
+    }
+}
+
+/// The navigation of this page.
+pub fn navigation() -> Navigation {
+    expect_context()
+}
+
+fn here() -> Option<Screen> {
+    Screen::at(&window().location().hash().ok()?)
+}
+
+/// A browser that keeps no history still shows the screen.
+fn remember(screen: Screen, in_place: bool) {
+    let Ok(history) = window().history() else { return };
+    let address = screen.address();
+    let _ = if in_place {
+        history.replace_state_with_url(&JsValue::NULL, "", Some(&address))
+    } else {
+        history.push_state_with_url(&JsValue::NULL, "", Some(&address))
+    };
+}

@@ -1,0 +1,93 @@
+use cook_model::cook::{Action, Step, What};
+use cook_model::quantity::Span;
+use leptos::prelude::*;
+
+use crate::navigate::{Navigation, Screen};
+use crate::open_cook::{OpenCook, open_cook};
+use crate::{describe, say, show};
+
+/// A step nearer than this is counted down by the second; further off, the minute is enough.
+const BY_THE_SECOND: Span = Span::minutes(10);
+
+/// The one next thing to do, large, with its countdown.
+#[component]
+pub fn NextStep() -> impl IntoView {
+    let cook = open_cook();
+    let step = cook.step();
+    let left = move || step.get().map(|step| step.due - cook.now());
+    cook.each_second_while(move || {
+        left().is_some_and(|left| left > Span::zero() && left <= BY_THE_SECOND)
+    });
+    let is_due = Memo::new(move |_| left().is_some_and(|left| left <= Span::zero()));
+    let words = Memo::new(move |_| {
+        let state = cook.state().read();
+        let step = step.get();
+        step.map(|step| {
+            let words = describe::step(&state, &step);
+            (words.what, words.why)
+        })
+    });
+    view! {
+        <section class="next" class:due=move || is_due.get() aria-labelledby="next-what">
+            <p class="when">
+                {move || match left() {
+                    None => ().into_any(),
+                    Some(left) if left <= Span::zero() => {
+                        view! { <strong class="count">{say!("live-due-now")}</strong> }.into_any()
+                    }
+                    Some(left) => {
+                        let due = step.get().map(|step| show::clock(step.due)).unwrap_or_default();
+                        view! {
+                            <strong class="count">{count(left)}</strong>
+                            <span class="at">{say!("live-at", time = due)}</span>
+                        }
+                            .into_any()
+                    }
+                }}
+            </p>
+            <h2 id="next-what">
+                {move || words.get().map_or_else(|| say!("live-all-done"), |words| words.0)}
+            </h2>
+            <p class="why">{move || words.get().map(|words| words.1)}</p>
+        </section>
+    }
+}
+
+/// A countdown as fine as it needs to be.
+fn count(left: Span) -> String {
+    if left <= BY_THE_SECOND { show::countdown(left) } else { show::span(left) }
+}
+
+/// Does what the one button of a step says.
+pub fn perform(step: &Step, cook: OpenCook, navigation: Navigation) {
+    let each = |what: fn(cook_model::piece::PieceId) -> What| {
+        step.pieces.iter().copied().map(what).collect::<Vec<_>>()
+    };
+    let first = step.pieces.first().copied();
+    match &step.action {
+        Action::Check | Action::Prove => {
+            if let Some(piece) = first {
+                navigation.go(Screen::Piece(piece));
+            }
+        }
+        Action::ReadPit => navigation.go(Screen::Pit),
+        Action::SetOut => navigation.go(Screen::SetOut),
+        Action::TrySecondPlace { reading } => {
+            cook.record(What::SecondPlaceTried { reading: *reading });
+        }
+        // One piece comes off, goes back or is re-seated at a time, each with its own tap.
+        Action::Pull => {
+            cook.record_all(first.map(|piece| What::Pulled { piece }).into_iter().collect())
+        }
+        Action::PutBack => {
+            cook.record_all(first.map(|piece| What::PutOn { piece }).into_iter().collect());
+        }
+        Action::Reseat => {
+            cook.record_all(first.map(|piece| What::LeaveInSeated { piece }).into_iter().collect());
+        }
+        Action::Chore { chore } => cook.record(What::ChoreDone { chore: *chore }),
+        Action::Cover => cook.record_all(each(|piece| What::Covered { piece })),
+        Action::PutOn => cook.record_all(each(|piece| What::PutOn { piece })),
+        Action::Pack => cook.record_all(each(|piece| What::Packed { piece })),
+    }
+}

@@ -1,0 +1,100 @@
+use cook_model::cook::Stage;
+use cook_model::piece::PieceId;
+use leptos::prelude::*;
+
+use crate::navigate::{Screen, navigation};
+use crate::open_cook::open_cook;
+use crate::parts::{Heading, NextStep, PieceRow, Question};
+use crate::{say, show};
+
+/// What to do next, and the pieces in pull order.
+#[component]
+pub fn Live() -> impl IntoView {
+    let cook = open_cook();
+    let order = Memo::new(move |_| {
+        let (on, off) = pieces_in_order(
+            &cook.state().read().each_piece().map(|(s, h)| (h.id, s.stage)).collect::<Vec<_>>(),
+            &cook.forecast().read().order,
+        );
+        (on, off)
+    });
+    view! {
+        <section class="screen live">
+            <div class="unseen">
+                <Heading text=Signal::derive(|| say!("live-title")) />
+            </div>
+            <Question />
+            <NextStep />
+            <CookFacts />
+            <Show when=move || !order.read().0.is_empty()>
+                <h2 class="list-name">{move || say!("live-order")}</h2>
+                <ol class="rows pieces">
+                    <For each=move || order.get().0 key=|id| *id let:id>
+                        <PieceRow piece=id />
+                    </For>
+                </ol>
+            </Show>
+            <Show when=move || !order.read().1.is_empty()>
+                <h2 class="list-name">{move || say!("live-off")}</h2>
+                <ul class="rows pieces">
+                    <For each=move || order.get().1 key=|id| *id let:id>
+                        <PieceRow piece=id />
+                    </For>
+                </ul>
+            </Show>
+        </section>
+    }
+}
+
+/// The pieces still to come off, in pull order, and those that are off, the last ones to be
+/// finished with first.
+fn pieces_in_order(
+    pieces: &[(PieceId, Stage)],
+    pull_order: &[PieceId],
+) -> (Vec<PieceId>, Vec<PieceId>) {
+    let is_off = |stage: Stage| stage > Stage::On;
+    let place = |id: PieceId| pull_order.iter().position(|other| *other == id);
+    let mut on: Vec<_> = pieces.iter().filter(|(_, stage)| !is_off(*stage)).copied().collect();
+    on.sort_by_key(|(id, stage)| (*stage != Stage::On, place(*id).unwrap_or(usize::MAX), *id));
+    let mut off: Vec<_> = pieces.iter().filter(|(_, stage)| is_off(*stage)).copied().collect();
+    off.sort_by_key(|(id, stage)| (*stage, *id));
+    let ids = |pieces: Vec<(PieceId, Stage)>| pieces.into_iter().map(|(id, _)| id).collect();
+    (ids(on), ids(off))
+}
+
+/// The pit and dinner.
+#[component]
+fn CookFacts() -> impl IntoView {
+    let cook = open_cook();
+    let navigation = navigation();
+    let pit = move || {
+        let state = cook.state().read();
+        match state.history.pit.readings.last() {
+            Some(last) => {
+                let age = show::age(last.at, cook.now());
+                let temperature = show::temperature(last.temperature);
+                (say!("live-pit", temperature = temperature), age)
+            }
+            None => {
+                let aim = show::temperature(state.settings.pit_target);
+                (say!("live-pit-none"), say!("live-pit-aim", temperature = aim))
+            }
+        }
+    };
+    let dinner = move || {
+        let at = cook.state().read().settings.dinner?;
+        Some(say!("live-dinner", time = show::clock(at)))
+    };
+    view! {
+        <div class="cook-facts">
+            <button on:click=move |_| navigation.go(Screen::Pit)>
+                <strong>{move || pit().0}</strong>
+                <span>{move || pit().1}</span>
+            </button>
+            <button on:click=move |_| navigation.go(Screen::SetOut)>
+                <strong>{move || dinner().unwrap_or_else(|| say!("set-out-dinner-none"))}</strong>
+                <span>{move || say!("change")}</span>
+            </button>
+        </div>
+    }
+}

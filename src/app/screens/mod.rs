@@ -1,0 +1,24 @@
+//! One file a screen.
+
+mod cautions;
+mod cook_log;
+mod live;
+mod more;
+mod pit_reading;
+mod reading;
+mod rest;
+mod set_out;
+mod set_out_dinner;
+mod settings;
+mod start;
+
+pub use cautions::Cautions;
+pub use cook_log::CookLog;
+pub use live::Live;
+pub use more::More;
+pub use pit_reading::PitReading;
+pub use reading::Reading;
+pub use rest::Rest;
+pub use set_out::SetOut;
+pub use settings::Settings;
+pub use start::Start;

@@ -1,0 +1,54 @@
+use cook_model::cook::{What, limits};
+use leptos::prelude::*;
+
+use crate::navigate::{Screen, navigation};
+use crate::open_cook::open_cook;
+use crate::parts::{Heading, Keypad};
+use crate::typed::quantity;
+use crate::{say, show};
+
+/// The number pad for the pit thermometer.
+#[component]
+pub fn PitReading() -> impl IntoView {
+    let cook = open_cook();
+    let navigation = navigation();
+    let text = RwSignal::new(String::new());
+    let bad = RwSignal::new(None);
+    let aim = move || cook.state().read().settings.pit_target;
+    let back = move || navigation.replace(Screen::Live);
+    let store = move |()| match quantity(
+        &text.get_untracked(),
+        &limits::PIT,
+        cook.state().read_untracked().settings.pit_target,
+    ) {
+        Ok(temperature) => {
+            cook.record(What::PitRead { temperature });
+            back();
+        }
+        Err(message) => bad.set(Some(message)),
+    };
+    view! {
+        <section class="screen reading">
+            <header class="top">
+                <button class="back" aria-label=move || say!("back") on:click=move |_| back()>
+                    <svg viewBox="0 0 24 24" aria-hidden="true">
+                        <path d="M15 4L7 12L15 20" />
+                    </svg>
+                </button>
+                <div>
+                    <Heading text=Signal::derive(|| say!("pad-title-pit")) />
+                    <p class="about">
+                        {move || say!("pad-pit-about", temperature = show::temperature(aim()))}
+                    </p>
+                </div>
+            </header>
+            <Keypad
+                name="pit-reading"
+                label=Signal::derive(|| say!("pad-typed", unit = show::temperature_unit()))
+                text=text
+                bad=bad
+                on_store=store
+            />
+        </section>
+    }
+}

@@ -1,0 +1,164 @@
+use cook_model::cook::{CookState, Stage, What, limits};
+use cook_model::history::Instrument;
+use cook_model::piece::PieceId;
+use cook_model::quantity::Temperature;
+use leptos::prelude::*;
+
+use crate::navigate::{Screen, navigation};
+use crate::open_cook::open_cook;
+use crate::parts::{Choice, Heading, Keypad, last_reading};
+use crate::typed::quantity;
+use crate::{say, show};
+
+/// A usual reading, shown as an example of what to type.
+const USUAL: Temperature = Temperature::from_f(147.0);
+
+/// The number pad for one piece.
+#[component]
+pub fn Reading(
+    /// Which piece.
+    piece: PieceId,
+) -> impl IntoView {
+    let cook = open_cook();
+    let navigation = navigation();
+    let state = cook.state();
+    let text = RwSignal::new(String::new());
+    let bad = RwSignal::new(None);
+    let instrument = RwSignal::new(Instrument::InstantRead);
+    let two_places = RwSignal::new(false);
+    let name = move || show::piece(&state.read(), piece);
+    let forecast = Memo::new(move |_| cook.forecast().read().piece(piece).cloned());
+    let what = move |temperature| What::CoreRead {
+        piece,
+        temperature,
+        instrument: instrument.get_untracked(),
+        places: if two_places.get_untracked() { 2 } else { 1 },
+    };
+    let back = move || navigation.replace(Screen::Live);
+    let store = move |()| {
+        let typed = match quantity(&text.get_untracked(), &limits::CORE, USUAL) {
+            Ok(typed) => typed,
+            Err(message) => return bad.set(Some(message)),
+        };
+        if let Some(message) = takes_no_reading(&state.read_untracked(), piece) {
+            return bad.set(Some(message));
+        }
+        cook.record(what(typed));
+        back();
+    };
+    let instruments = vec![
+        (Instrument::InstantRead, Signal::derive(|| say!("instant-read"))),
+        (Instrument::LeaveIn, Signal::derive(|| say!("leave-in"))),
+    ];
+    view! {
+        <section class="screen reading">
+            <header class="top">
+                <button class="back" aria-label=move || say!("back") on:click=move |_| back()>
+                    <svg viewBox="0 0 24 24" aria-hidden="true">
+                        <path d="M15 4L7 12L15 20" />
+                    </svg>
+                </button>
+                <div>
+                    <Heading text=Signal::derive(name) />
+                    <p class="about">
+                        {move || {
+                            forecast
+                                .get()
+                                .map(|forecast| {
+                                    say!(
+                                        "pad-about",
+                                        temperature = show::temperature(forecast.core.middle),
+                                        low = show::degrees(forecast.core.low),
+                                        high = show::degrees(forecast.core.high)
+                                    )
+                                })
+                        }}
+                    </p>
+                    <p class="about">
+                        {move || last_reading(state.read().history.piece(piece).cloned(), cook.now())}
+                    </p>
+                </div>
+            </header>
+            <div class="how">
+                <Choice
+                    name="instrument"
+                    label=Signal::derive(|| say!("pad-instrument"))
+                    options=instruments
+                    chosen=instrument
+                    on_choose=move |chosen| instrument.set(chosen)
+                    quiet=true
+                />
+                <button
+                    class="toggle"
+                    aria-pressed=move || two_places.get().to_string()
+                    on:click=move |_| two_places.update(|two| *two = !*two)
+                >
+                    {move || say!("places-two")}
+                </button>
+            </div>
+            <Keypad
+                name="reading"
+                label=Signal::derive(|| say!("pad-typed", unit = show::temperature_unit()))
+                text=text
+                bad=bad
+                on_store=store
+            />
+            <PieceActs piece=piece />
+        </section>
+    }
+}
+
+/// What else can be done with the piece, one tap each.
+#[component]
+fn PieceActs(
+    /// Which piece.
+    piece: PieceId,
+) -> impl IntoView {
+    let cook = open_cook();
+    let navigation = navigation();
+    let state = cook.state();
+    let stage = Memo::new(move |_| state.read().piece(piece).map(|(standing, _)| standing.stage));
+    let name = move || show::piece(&state.read(), piece);
+    let act = move |words: String, what: What| {
+        view! {
+            <button
+                class="second-action"
+                on:click=move |_| {
+                    cook.record(what.clone());
+                    navigation.replace(Screen::Live);
+                }
+            >
+                {words}
+            </button>
+        }
+    };
+    view! {
+        <div class="acts">
+            {move || match stage.get() {
+                Some(Stage::Raw) => {
+                    act(say!("pad-put-on", piece = name()), What::PutOn { piece }).into_any()
+                }
+                Some(Stage::On) => {
+                    view! {
+                        {act(say!("pad-pull", piece = name()), What::Pulled { piece })}
+                        {act(say!("pad-reseat"), What::LeaveInSeated { piece })}
+                    }
+                        .into_any()
+                }
+                Some(Stage::Resting | Stage::Proved) => {
+                    act(say!("rest-put-back"), What::PutOn { piece }).into_any()
+                }
+                Some(Stage::Packed) | None => ().into_any(),
+            }}
+        </div>
+    }
+}
+
+/// Why a piece takes no reading, if it takes none.
+fn takes_no_reading(state: &CookState, piece: PieceId) -> Option<String> {
+    match state.piece(piece).map(|(standing, _)| standing.stage) {
+        Some(Stage::On | Stage::Resting | Stage::Proved) => None,
+        Some(Stage::Packed) => Some(say!("bad-packed", piece = show::piece(state, piece))),
+        Some(Stage::Raw) | None => Some(say!("bad-not-on", piece = show::piece(state, piece))),
+    }
+}

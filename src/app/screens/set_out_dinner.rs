@@ -1,0 +1,86 @@
+use cook_model::cook::What;
+use cook_model::quantity::Moment;
+use leptos::prelude::*;
+
+use crate::device::clock;
+use crate::open_cook::open_cook;
+use crate::parts::Choice;
+use crate::typed::time_of_day;
+use crate::{say, show};
+
+/// When people eat: today or tomorrow, at a time of day.
+#[component]
+pub fn Dinner(
+    /// The present moment, from which today is told from tomorrow.
+    now: Moment,
+) -> impl IntoView {
+    let cook = open_cook();
+    let state = cook.state();
+    let dinner = Memo::new(move |_| state.read().settings.dinner);
+    let text = RwSignal::new(String::new());
+    let tomorrow = RwSignal::new(false);
+    let bad = RwSignal::new(None);
+    Effect::new(move || {
+        if let Some(dinner) = dinner.get() {
+            text.set(show::clock_in_field(dinner));
+            tomorrow.set(show::date(dinner).get_date() != show::date(now).get_date());
+        } else {
+            text.set(String::new());
+        }
+        bad.set(None);
+    });
+    let set =
+        move || match time_of_day(&text.get_untracked(), tomorrow.get_untracked(), clock::now()) {
+            Ok(at) if Some(at) == dinner.get_untracked() => bad.set(None),
+            Ok(at) => cook.record(What::DinnerSet { at: Some(at) }),
+            Err(message) => bad.set(Some(message)),
+        };
+    let days = vec![
+        (false, Signal::derive(|| say!("today"))),
+        (true, Signal::derive(|| say!("tomorrow"))),
+    ];
+    view! {
+        <div class="pair dinner">
+            <div class="field">
+                <label for="dinner">{move || say!("set-out-dinner")}</label>
+                <input
+                    id="dinner"
+                    type="time"
+                    aria-describedby="dinner-bad"
+                    aria-invalid=move || bad.read().is_some().to_string()
+                    prop:value=move || text.get()
+                    on:input=move |event| {
+                        text.set(event_target_value(&event));
+                        bad.set(None);
+                    }
+                    on:change=move |_| set()
+                />
+            </div>
+            <Choice
+                name="dinner-day"
+                label=Signal::derive(|| say!("set-out-dinner"))
+                options=days
+                chosen=tomorrow
+                on_choose=move |day| {
+                    tomorrow.set(day);
+                    if !text.get_untracked().is_empty() {
+                        set();
+                    }
+                }
+                quiet=true
+            />
+        </div>
+        <p class="bad" id="dinner-bad" role="alert">
+            {move || bad.get()}
+        </p>
+        <Show when=move || dinner.get().is_some()>
+            <button
+                type="button"
+                class="plain"
+                on:click=move |_| cook.record(What::DinnerSet { at: None })
+            >
+                {move || say!("set-out-dinner-clear")}
+            </button>
+        </Show>
+    }
+}

@@ -1,0 +1,85 @@
+use cook_model::cook::Log;
+use leptos::prelude::*;
+
+use crate::app::home;
+use crate::device::storage::{CookId, CookSummary};
+use crate::navigate::{Screen, navigation};
+use crate::open_cook::open_cook;
+use crate::parts::Heading;
+use crate::{say, show};
+
+/// How many earlier cooks are listed.
+const LISTED: usize = 20;
+
+/// Begin a cook, or go on with one.
+#[component]
+pub fn Start() -> impl IntoView {
+    let cook = open_cook();
+    let navigation = navigation();
+    let stored = LocalResource::new(move || async move {
+        match cook.store() {
+            Some(store) => store.cooks().await.unwrap_or_default(),
+            None => Vec::new(),
+        }
+    });
+    let begin = move |_| {
+        cook.open(CookId::fresh(), Log::default());
+        navigation.go(Screen::SetOut);
+    };
+    let go_on = move |_| navigation.go(home(&cook.state().get_untracked()));
+    view! {
+        <section class="screen start">
+            <Heading text=Signal::derive(|| say!("start-title")) />
+            <p class="lead">{move || say!("start-lead")}</p>
+            <p class="caution">{move || say!("start-caution")}</p>
+            <Show when=move || !cook.state().read().pieces.is_empty()>
+                <button class="main-action" on:click=go_on>
+                    {move || say!("start-continue")}
+                </button>
+            </Show>
+            <button class="main-action" on:click=begin>
+                {move || say!("start-new")}
+            </button>
+            {move || {
+                let cooks = stored.get()?;
+                (!cooks.is_empty()).then(|| view! { <Earlier cooks=cooks /> })
+            }}
+        </section>
+    }
+}
+
+/// The stored cooks, each to be opened again.
+#[component]
+fn Earlier(
+    /// The stored cooks, the latest first.
+    cooks: Vec<CookSummary>,
+) -> impl IntoView {
+    let cook = open_cook();
+    let navigation = navigation();
+    let open = move |id: CookId| {
+        leptos::task::spawn_local(async move {
+            let Some(store) = cook.store() else { return };
+            match store.load(id).await {
+                Ok(texts) => {
+                    cook.open(id, Log::from_stored(texts.iter().map(String::as_str)));
+                    navigation.go(home(&cook.state().get_untracked()));
+                }
+                Err(problem) => cook.trouble().set(Some(problem)),
+            }
+        });
+    };
+    let rows = cooks.into_iter().take(LISTED).map(|summary| {
+        let begun = summary.id.set_up();
+        view! {
+            <li>
+                <button class="row" on:click=move |_| open(summary.id)>
+                    {move || say!("cook-begun", when = show::day_and_clock(begun))}
+                </button>
+            </li>
+        }
+    });
+    view! {
+        <h2>{move || say!("start-earlier")}</h2>
+        <ul class="rows">{rows.collect_view()}</ul>
+    }
+}

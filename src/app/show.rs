@@ -1,0 +1,189 @@
+//! Quantities as a person reads them: in their units, with their decimal mark, by their phone's
+//! own clock.
+
+use cook_model::cook::CookState;
+use cook_model::piece::{Piece, PieceId};
+use cook_model::quantity::{
+    Length, LengthUnit, Mass, MassUnit, Moment, Span, Temperature, TemperatureUnit,
+};
+use wasm_bindgen::{JsCast, JsValue};
+
+use crate::preferences;
+use crate::say;
+
+/// A number with so many decimals, and none of them where they are nought.
+pub fn number(value: f64, decimals: usize) -> String {
+    let mut text = format!("{value:.decimals$}");
+    if text.contains('.') {
+        text.truncate(text.trim_end_matches('0').trim_end_matches('.').len());
+    }
+    if text == "-0" {
+        text.remove(0);
+    }
+    text.replace('.', &preferences::language().decimal_mark().to_string())
+}
+
+/// A temperature to the whole degree, with its unit: "147 °F".
+pub fn temperature(value: Temperature) -> String {
+    format!("{}\u{a0}{}", degrees(value), temperature_unit())
+}
+
+/// A temperature as a thermometer shows it, to the tenth, with its unit.
+pub fn reading(value: Temperature) -> String {
+    let unit = preferences::units().temperature;
+    format!("{}\u{a0}{}", number(value.in_unit(unit), 1), temperature_unit())
+}
+
+/// A temperature to the whole degree, without its unit.
+pub fn degrees(value: Temperature) -> String {
+    number(value.in_unit(preferences::units().temperature), 0)
+}
+
+/// The unit temperatures are shown in.
+pub fn temperature_unit() -> String {
+    match preferences::units().temperature {
+        TemperatureUnit::Fahrenheit => say!("unit-f"),
+        TemperatureUnit::Celsius => say!("unit-c"),
+    }
+}
+
+/// A weight with its unit: ounces to the tenth, grams whole.
+pub fn mass(value: Mass) -> String {
+    match preferences::units().mass {
+        MassUnit::Ounce => format!("{}\u{a0}{}", number(value.ounces(), 1), say!("unit-oz")),
+        MassUnit::Gram => format!("{}\u{a0}{}", number(value.g(), 0), say!("unit-g")),
+    }
+}
+
+/// The unit weights are shown in.
+pub fn mass_unit() -> String {
+    match preferences::units().mass {
+        MassUnit::Ounce => say!("unit-oz"),
+        MassUnit::Gram => say!("unit-g"),
+    }
+}
+
+/// A thickness with its unit: inches to the hundredth, millimetres whole.
+pub fn length(value: Length) -> String {
+    match preferences::units().length {
+        LengthUnit::Inch => format!("{}\u{a0}{}", number(value.inches(), 2), say!("unit-in")),
+        LengthUnit::Millimetre => format!("{}\u{a0}{}", number(value.mm(), 0), say!("unit-mm")),
+    }
+}
+
+/// The unit thickness is shown in.
+pub fn length_unit() -> String {
+    match preferences::units().length {
+        LengthUnit::Inch => say!("unit-in"),
+        LengthUnit::Millimetre => say!("unit-mm"),
+    }
+}
+
+/// The time of day, in the phone's own form and time zone.
+pub fn clock(moment: Moment) -> String {
+    date(moment).to_locale_time_string_with_options("default", &hour_and_minute()).into()
+}
+
+fn hour_and_minute() -> js_sys::Object {
+    let options = js_sys::Object::new();
+    set(&options, "hour", "numeric");
+    set(&options, "minute", "2-digit");
+    options
+}
+
+/// Two times of one day, in the phone's own form: "5:08 – 5:34 PM".
+pub fn clock_range(from: Moment, to: Moment) -> String {
+    let format = js_sys::Intl::DateTimeFormat::new(&js_sys::Array::new(), &hour_and_minute());
+    // Old browsers lack it, and then the two stand side by side.
+    let range = js_sys::Reflect::get(&format, &"formatRange".into())
+        .and_then(|method| method.dyn_into::<js_sys::Function>())
+        .and_then(|method| method.call2(&format, &date(from), &date(to)));
+    let written = range.ok().and_then(|range| range.as_string());
+    written.unwrap_or_else(|| format!("{} – {}", clock(from), clock(to)))
+}
+
+/// The time of day as the browser's own time field holds it: "18:30".
+pub fn clock_in_field(moment: Moment) -> String {
+    let date = date(moment);
+    format!("{:02}:{:02}", date.get_hours(), date.get_minutes())
+}
+
+/// The day and the time of day, in the phone's own form.
+pub fn day_and_clock(moment: Moment) -> String {
+    let options = js_sys::Object::new();
+    for (part, form) in [
+        ("weekday", "short"),
+        ("day", "numeric"),
+        ("month", "short"),
+        ("hour", "numeric"),
+        ("minute", "2-digit"),
+    ] {
+        set(&options, part, form);
+    }
+    date(moment).to_locale_string(preferences::language().tag(), &options).into()
+}
+
+/// A browser's date of a moment.
+pub fn date(moment: Moment) -> js_sys::Date {
+    js_sys::Date::new(&JsValue::from_f64(moment.timestamp_millis() as f64))
+}
+
+fn set(options: &js_sys::Object, name: &str, value: &str) {
+    // Setting a field of a plain object cannot fail.
+    let _ = js_sys::Reflect::set(options, &name.into(), &value.into());
+}
+
+/// A span to the minute: "12 min", "1 h 05 min"; its sign is left out.
+pub fn span(span: Span) -> String {
+    let minutes = (span.num_seconds().abs() + 30) / 60;
+    if minutes < 60 {
+        say!("minutes", count = minutes)
+    } else {
+        say!("hours-minutes", hours = minutes / 60, minutes = format!("{:02}", minutes % 60))
+    }
+}
+
+/// A span as a running clock: "4:05", "1:12:30"; its sign is left out.
+pub fn countdown(span: Span) -> String {
+    let seconds = span.num_seconds().abs();
+    let (hours, minutes, seconds) = (seconds / 3600, seconds / 60 % 60, seconds % 60);
+    if hours > 0 {
+        format!("{hours}:{minutes:02}:{seconds:02}")
+    } else {
+        format!("{minutes}:{seconds:02}")
+    }
+}
+
+/// How long ago something was.
+pub fn age(at: Moment, now: Moment) -> String {
+    let gone = now - at;
+    if gone < Span::seconds(60) { say!("just-now") } else { say!("ago", span = span(gone)) }
+}
+
+/// What a piece is called: its own name, or "Piece 3".
+pub fn piece(state: &CookState, id: PieceId) -> String {
+    match state.piece(id) {
+        Some((standing, _)) if !standing.name.is_empty() => standing.name.clone(),
+        _ => say!("piece", number = id.0),
+    }
+}
+
+/// Several pieces: "Piece 1, Piece 2 and Piece 4".
+pub fn pieces(state: &CookState, ids: &[PieceId]) -> String {
+    let names: Vec<String> = ids.iter().map(|id| piece(state, *id)).collect();
+    match names.split_last() {
+        None => String::new(),
+        Some((only, [])) => only.clone(),
+        Some((last, before)) => say!("list-and", first = before.join(", "), last = last.as_str()),
+    }
+}
+
+/// The facts of a raw piece: "8.1 oz, 1.6 in thick".
+pub fn facts(piece: &Piece) -> String {
+    match piece.thickest {
+        Some(thickest) => {
+            say!("set-out-facts", weight = mass(piece.weight), thickest = length(thickest))
+        }
+        None => say!("set-out-facts-weight", weight = mass(piece.weight)),
+    }
+}

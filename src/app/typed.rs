@@ -1,0 +1,111 @@
+//! Reads what a person typed into a quantity, or says beside the field what is accepted.
+
+use core::ops::RangeInclusive;
+
+use cook_model::quantity::{Length, Mass, Moment, NumberProblem, Span, Temperature, number};
+
+use crate::{preferences, say, show};
+
+/// A quantity with limits, as a person types it.
+pub trait Typed: Copy + PartialOrd {
+    /// From the number in the person's unit.
+    fn from_typed(value: f64) -> Self;
+    /// With its unit, as a person reads it.
+    fn shown(self) -> String;
+    /// The bare number, as it would stand in a field.
+    fn in_field(self) -> String;
+}
+
+impl Typed for Temperature {
+    fn from_typed(value: f64) -> Self {
+        Self::from_unit(value, preferences::units().temperature)
+    }
+    fn shown(self) -> String {
+        show::temperature(self)
+    }
+    fn in_field(self) -> String {
+        show::number(self.in_unit(preferences::units().temperature), 1)
+    }
+}
+
+impl Typed for Mass {
+    fn from_typed(value: f64) -> Self {
+        Self::from_unit(value, preferences::units().mass)
+    }
+    fn shown(self) -> String {
+        show::mass(self)
+    }
+    fn in_field(self) -> String {
+        show::number(self.in_unit(preferences::units().mass), 1)
+    }
+}
+
+impl Typed for Length {
+    fn from_typed(value: f64) -> Self {
+        Self::from_unit(value, preferences::units().length)
+    }
+    fn shown(self) -> String {
+        show::length(self)
+    }
+    fn in_field(self) -> String {
+        show::number(self.in_unit(preferences::units().length), 2)
+    }
+}
+
+/// The quantity typed. The limits are those of the model; `example` is a usual value.
+///
+/// # Errors
+/// A plain message that says what is accepted.
+pub fn quantity<Q: Typed>(text: &str, limits: &RangeInclusive<Q>, example: Q) -> Result<Q, String> {
+    let value = number(text).map_err(|problem| match problem {
+        NumberProblem::Blank => say!("bad-blank", example = example.in_field()),
+        NumberProblem::AmbiguousComma => say!("bad-comma"),
+        _ => say!("bad-number", example = example.in_field()),
+    })?;
+    let typed = Q::from_typed(value);
+    if accepts(limits, typed) {
+        return Ok(typed);
+    }
+    let (low, high) = (limits.start().shown(), limits.end().shown());
+    Err(say!("bad-range", low = low, high = high))
+}
+
+/// As [`quantity`], but a blank field is no value rather than a mistake.
+///
+/// # Errors
+/// A plain message that says what is accepted.
+pub fn quantity_or_blank<Q: Typed>(
+    text: &str,
+    limits: &RangeInclusive<Q>,
+    example: Q,
+) -> Result<Option<Q>, String> {
+    if text.trim().is_empty() { Ok(None) } else { quantity(text, limits, example).map(Some) }
+}
+
+fn accepts<Q: PartialOrd>(limits: &RangeInclusive<Q>, value: Q) -> bool {
+    limits.contains(&value)
+}
+
+/// The moment at which the clock shows this time ("18:30") today or tomorrow.
+///
+/// # Errors
+/// A plain message if nothing was picked or the time has passed.
+pub fn time_of_day(text: &str, tomorrow: bool, now: Moment) -> Result<Moment, String> {
+    let picked = text.split_once(':').and_then(|(hours, rest)| {
+        Some((hours.parse::<u32>().ok()?, rest.get(..2)?.parse::<u32>().ok()?))
+    });
+    let Some((hours, minutes)) = picked else { return Err(say!("bad-dinner-blank")) };
+    let date = show::date(now);
+    let days = u32::from(tomorrow);
+    // The browser's calendar carries over the end of a month and a change of the clocks.
+    date.set_date(date.get_date() + days);
+    date.set_hours(hours);
+    date.set_minutes(minutes);
+    date.set_seconds(0);
+    date.set_milliseconds(0);
+    let moment = Moment::from_timestamp_millis(date.get_time() as i64).unwrap_or_default();
+    if moment < now + Span::minutes(1) {
+        return Err(say!("bad-dinner-past", time = show::clock(moment)));
+    }
+    Ok(moment)
+}

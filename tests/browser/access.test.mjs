@@ -1,0 +1,100 @@
+// Every screen, in every look: no violation that axe-core can find, targets for a gloved thumb, and
+// nothing that runs off a small screen.
+
+import assert from "node:assert/strict";
+import { readFile } from "node:fs/promises";
+import { createRequire } from "node:module";
+import { test } from "node:test";
+import { EVENING, FOUR, Person } from "./cook.mjs";
+import { openApp, siteAndPhone } from "./harness.mjs";
+
+const AXE = await readFile(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
+/** The smallest side of anything to tap, in CSS pixels. */
+const TARGET = 56;
+
+const SCREENS = ["start", "set-out", "cook", "piece-1", "pit", "rest", "log", "more", "settings", "cautions"];
+
+for (const look of ["Light", "Dark", "Sun"]) {
+  test(`in the look "${look}" no screen breaks an accessibility rule`, async (t) => {
+    const phone = await midCook(t, look);
+    for (const screen of SCREENS) {
+      await show(phone.page, screen);
+      const broken = await phone.page.evaluate(runAxe, AXE);
+      assert.deepEqual(broken, [], `${screen} in ${look}`);
+    }
+  });
+}
+
+test("everything to tap is at least 56 pixels high and wide", async (t) => {
+  const phone = await midCook(t, "Light");
+  for (const screen of SCREENS) {
+    await show(phone.page, screen);
+    const small = await phone.page.evaluate((least) => {
+      const targets = [...document.querySelectorAll("button, input:not(.choice input), .choice label")];
+      return targets
+        .map((element) => [element.innerText || element.id, element.getBoundingClientRect()])
+        .filter(([, box]) => box.width > 0 && (box.width < least || box.height < least))
+        .map(([name, box]) => `${name}: ${box.width} x ${box.height}`);
+    }, TARGET);
+    assert.deepEqual(small, [], screen);
+  }
+});
+
+for (const [name, viewport, rootSize] of [
+  ["200 % text at 360x640", { width: 360, height: 640 }, "200%"],
+  ["a phone on its side", { width: 640, height: 360 }, "100%"],
+  ["320 pixels wide", { width: 320, height: 568 }, "100%"],
+  ["a tablet", { width: 820, height: 1180 }, "100%"],
+]) {
+  test(`nothing runs off the screen: ${name}`, async (t) => {
+    const phone = await midCook(t, "Light");
+    await phone.page.setViewportSize(viewport);
+    await phone.page.evaluate((size) => document.documentElement.style.setProperty("font-size", size), rootSize);
+    for (const screen of SCREENS) {
+      await show(phone.page, screen);
+      const wide = await phone.page.evaluate(() => document.documentElement.scrollWidth);
+      assert.ok(wide <= viewport.width, `${screen} is ${wide} wide`);
+    }
+  });
+}
+
+/** A phone in the middle of a cook: a piece raw, one on with a reading, one resting. */
+async function midCook(t, look) {
+  const { site, phone } = await siteAndPhone(t, { time: EVENING });
+  const person = new Person(phone);
+  await openApp(phone, site);
+  await person.tap("New cook");
+  await person.setOutAll(FOUR.slice(0, 3));
+  await person.goTo("Cook");
+  for (const piece of [1, 2]) {
+    await person.tap(`Put Piece ${piece} on`);
+    await person.stored(`Piece ${piece} on`);
+  }
+  await phone.context.clock.fastForward("50:00");
+  await person.tap(/^Piece 1/);
+  await person.typeReading("150");
+  await person.stored("reads 150");
+  await person.tap(/^Piece 1/);
+  await person.tap("Pull Piece 1");
+  await person.stored("Piece 1 off");
+  await show(phone.page, "settings");
+  await phone.page.getByText(look, { exact: true }).tap();
+  return phone;
+}
+
+async function show(page, screen) {
+  await page.evaluate((address) => {
+    history.replaceState(null, "", `#${address}`);
+    dispatchEvent(new PopStateEvent("popstate"));
+  }, screen);
+  await page.waitForTimeout(150);
+}
+
+async function runAxe(source) {
+  if (!window.axe) (0, eval)(source);
+  const { violations } = await window.axe.run(document, {
+    runOnly: ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"],
+    rules: { "color-contrast-enhanced": { enabled: true }, "target-size": { enabled: true } },
+  });
+  return violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(" | ")}`);
+}

@@ -1,0 +1,97 @@
+// What a person does in the app, in the words of the screens. Everything is found the way a person
+// (or a screen reader) finds it: by role and name.
+
+import { mkdir } from "node:fs/promises";
+import { fileURLToPath } from "node:url";
+
+const PICTURES = fileURLToPath(new URL("pictures/", import.meta.url));
+
+/** Our own scenario: a weeknight with four breasts of different sizes. */
+export const FOUR = [
+  { weight: "6.2", thickest: "1.2" },
+  { weight: "8.1", thickest: "1.45" },
+  { weight: "9.4", thickest: "1.6" },
+  { weight: "12", thickest: "1.9" },
+];
+
+/** When the weeknight begins. */
+export const EVENING = "2026-06-12T16:30:00-05:00";
+
+export class Person {
+  constructor(phone) {
+    this.phone = phone;
+  }
+
+  get page() {
+    return this.phone.page;
+  }
+
+  button(name, options = {}) {
+    return this.page.getByRole("button", { name, ...options });
+  }
+
+  async tap(name, options) {
+    await this.button(name, options).first().tap();
+  }
+
+  /** Goes to one of the parts in the bar at the bottom. */
+  async goTo(part) {
+    await this.page.getByRole("navigation").getByRole("button", { name: part, exact: true }).tap();
+  }
+
+  async setOut({ weight, thickest = "" }) {
+    await this.page.getByLabel("Weight each").fill(weight);
+    await this.page.getByLabel("Thickest part").fill(thickest);
+    await this.tap(/^Add \d+ piece/);
+  }
+
+  /** Sets out these pieces and waits until each is stored and shown. */
+  async setOutAll(pieces) {
+    for (const [place, piece] of pieces.entries()) {
+      await this.setOut(piece);
+      await this.page.getByText(`Piece ${place + 1}`, { exact: true }).waitFor();
+    }
+  }
+
+  /** Types a reading on the number pad that is open: its digits, and "Store" where it needs it. */
+  async typeReading(text) {
+    for (const key of text) await this.tap(key === "." ? "Decimal mark" : key, { exact: true });
+    if (!/^\d{3}$/.test(text)) await this.tap("Store reading");
+  }
+
+  /** What the next-step card says: what to do, and whether it is due. */
+  async nextStep() {
+    const card = this.page.locator(".next");
+    const what = await card.getByRole("heading").innerText();
+    const due = await card.evaluate((element) => element.classList.contains("due"));
+    return { what, due };
+  }
+
+  /** Waits until the last tap is stored and its undo is offered. */
+  async stored(words) {
+    await this.page.getByRole("status").filter({ hasText: words }).waitFor();
+  }
+
+  /** Every line of the cook's log, as shown. */
+  async logLines() {
+    await this.goTo("Log");
+    await this.page.getByRole("heading", { name: "Cook log" }).waitFor();
+    return this.page.locator(".entries li").allInnerTexts();
+  }
+
+  /** Keeps a picture of the screen for the README, if asked to. */
+  async picture(name) {
+    if (!process.env.PULL_ORDER_PICTURES) return;
+    await mkdir(PICTURES, { recursive: true });
+    await this.page.screenshot({ path: `${PICTURES}${name}.png` });
+  }
+}
+
+/**
+ * The core of a breast in degrees Fahrenheit, minutes after it went on: a plain curve towards what
+ * a moist surface lets it reach, of no model of ours. `slow` is the time constant in minutes.
+ */
+export function coreOnThePit(minutes, slow) {
+  const lag = Math.max(0, minutes - 6);
+  return 195 - (195 - 38) * Math.exp(-lag / slow);
+}

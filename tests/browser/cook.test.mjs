@@ -1,0 +1,174 @@
+// A whole cook: four breasts from set-out to proved, offline, and through five sudden deaths.
+
+import assert from "node:assert/strict";
+import { test } from "node:test";
+import { EVENING, FOUR, Person, coreOnThePit } from "./cook.mjs";
+import { goOffline, keptOffline, openApp, siteAndPhone, started } from "./harness.mjs";
+
+/** Time constants of the four pieces, minutes: the thinnest is done in under an hour. */
+const SLOW = [32, 39, 45, 55];
+/** What carryover adds in this scenario, degrees Fahrenheit. */
+const CARRYOVER = 5;
+/** Longer than any cook of four breasts. */
+const MOST_MINUTES = 240;
+
+test("four breasts, each pulled in its own time, proved, with no network", async (t) => {
+  const { site, phone } = await siteAndPhone(t, { time: EVENING });
+  const person = new Person(phone);
+  await openApp(phone, site);
+  await keptOffline(phone.page);
+  await person.tap("New cook");
+  await phone.page.getByRole("heading", { name: "Set out" }).waitFor();
+  await goOffline({ site, phone });
+
+  await person.setOutAll(FOUR);
+  await person.tap("Put all 4 on");
+  await person.stored("on");
+  const pulled = await followAdvice(person, phone);
+
+  assert.deepEqual([...pulled.keys()], [1, 2, 3, 4], "the pull order follows the size");
+  await person.goTo("Rest");
+  const rows = await phone.page.locator(".piece").allInnerTexts();
+  assert.equal(rows.length, 4);
+  for (const row of rows) assert.match(row, /Proved: 16\d °F read at/);
+  await person.picture("proved");
+});
+
+/**
+ * Does what the app says until it says to serve or pack: types what the thermometers would show,
+ * pulls, covers, proves. Returns the pieces in the order in which they came off, with the minute.
+ */
+async function followAdvice(person, phone) {
+  const pulled = new Map();
+  let minute = 0;
+  for (let steps = 0; minute < MOST_MINUTES; steps += 1) {
+    assert.ok(steps < 400, "the advice leads nowhere");
+    const { what, due } = await person.nextStep();
+    if (!due) {
+      await phone.context.clock.fastForward(60_000);
+      minute += 1;
+      if (minute === 45) await person.picture("live");
+      continue;
+    }
+    if (/^Serve or pack/.test(what)) {
+      assert.equal(await phone.page.locator(".piece.proved").count(), SLOW.length);
+      return pulled;
+    }
+    const piece = Number(/Piece (\d)/.exec(what)?.[1]);
+    if (/^Read the pit/.test(what)) {
+      await person.tap("Type the pit reading");
+      await person.typeReading("250");
+      await person.stored("Pit reads");
+    } else if (/^Check/.test(what)) {
+      await person.tap(`Read Piece ${piece}`);
+      if (minute > 40) await person.picture("reading");
+      await person.typeReading(String(Math.floor(coreOnThePit(minute, SLOW[piece - 1]))));
+      await person.stored(`Piece ${piece} reads`);
+    } else if (/^Pull/.test(what)) {
+      await person.tap(`Piece ${piece} is off`);
+      pulled.set(piece, minute);
+      await person.stored(`Piece ${piece} off`);
+    } else if (/^Cover/.test(what)) {
+      await person.tap(/covered$/);
+      await person.stored("covered");
+    } else if (/^Read Piece/.test(what)) {
+      await person.tap(`Read Piece ${piece}`);
+      const peak = coreOnThePit(pulled.get(piece), SLOW[piece - 1]) + CARRYOVER;
+      await person.typeReading(String(Math.floor(Math.max(peak, 165))));
+      await person.stored(`Piece ${piece} reads`);
+    } else if (/^Try a second place/.test(what)) {
+      await person.tap("Second place reads no lower");
+      await person.stored("second place");
+    } else {
+      assert.fail(`what now? ${what}`);
+    }
+  }
+  return assert.fail("the cook never ended");
+}
+
+test("killed and opened again at five moments, nothing is lost", async (t) => {
+  const { site, phone } = await siteAndPhone(t, { time: EVENING });
+  const person = new Person(phone);
+  await openApp(phone, site);
+  await keptOffline(phone.page);
+  await person.tap("New cook");
+
+  const wait = (minutes) => phone.context.clock.fastForward(minutes * 60_000);
+  const killAndReopen = async (moment) => {
+    const before = await person.logLines();
+    const time = await phone.page.evaluate(() => Date.now());
+    await phone.kill();
+    await phone.switchOn({ time });
+    await phone.page.goto(site.url);
+    await started(phone.page);
+    assert.deepEqual(await person.logLines(), before, moment);
+    assert.ok(before.length > 0, moment);
+    await person.goTo("Cook");
+  };
+
+  await person.setOutAll(FOUR.slice(0, 2));
+  await killAndReopen("while setting out");
+
+  await person.tap("Put all 2 on");
+  await person.stored("on");
+  await killAndReopen("just after putting on");
+
+  await wait(40);
+  await person.tap(/^Piece 1/);
+  await person.typeReading("131");
+  await person.stored("Piece 1 reads 131");
+  await killAndReopen("just after a reading");
+
+  await wait(25);
+  await person.tap(/^Piece 1/);
+  await person.typeReading("161");
+  await person.stored("Piece 1 reads 161");
+  await person.tap("Piece 1 is off");
+  await person.stored("Piece 1 off");
+  await killAndReopen("just after a pull");
+
+  await person.goTo("Rest");
+  await person.tap("Cover", { exact: true });
+  await person.stored("covered");
+  await wait(5);
+  await person.tap("Read", { exact: true });
+  await person.tap("Lowest of two");
+  await person.typeReading("166");
+  await person.stored("Piece 1 reads 166");
+  await killAndReopen("just after a proof");
+  await person.goTo("Rest");
+  await phone.page.getByText(/Proved: 166 °F read at/).waitFor();
+});
+
+test("a countdown survives an hour in the background and a reload", async (t) => {
+  const { site, phone } = await siteAndPhone(t, { time: EVENING });
+  const person = new Person(phone);
+  await openApp(phone, site);
+  await person.tap("New cook");
+  await person.setOutAll([FOUR[3]]);
+  await person.tap("Put the piece on");
+  await person.stored("on");
+  const due = await phone.page.locator(".next .at").innerText();
+  await phone.context.clock.fastForward("20:00");
+  assert.equal(await phone.page.locator(".next .at").innerText(), due);
+  await phone.page.reload();
+  await started(phone.page);
+  assert.equal(await phone.page.locator(".next .at").innerText(), due);
+});
+
+test("each one-tap action can be undone, and brought back in the log", async (t) => {
+  const { site, phone } = await siteAndPhone(t, { time: EVENING });
+  const person = new Person(phone);
+  await openApp(phone, site);
+  await person.tap("New cook");
+  await person.setOutAll(FOUR.slice(0, 1));
+  await person.tap("Put the piece on");
+  await person.stored("Piece 1 on");
+  await phone.page.locator(".piece.on").waitFor();
+  await person.tap("Undo", { exact: true });
+  await phone.page.locator(".piece.raw").waitFor();
+  await person.goTo("Log");
+  await person.tap("Bring back: Piece 1 on");
+  await person.goTo("Cook");
+  await phone.page.locator(".piece.on").waitFor();
+});

@@ -37,21 +37,19 @@ pub fn build(machine: &Machine) -> Result<()> {
     Ok(())
 }
 
-/// Gets what the build needs: the tools beside the wasm32 target and the app's own compilation,
-/// since on a bare machine each takes minutes.
+/// Gets what the build needs. What can be missing for good comes first, so that it is told at once;
+/// then the tools are built beside the app's own compilation, since each takes minutes the first time.
 fn prepare(machine: &Machine) -> Result<(Route, Vec<PathBuf>)> {
-    thread::scope(|scope| {
+    let wasm_opt = tools::wasm_opt(machine)?;
+    let route = toolchain::prepare(machine)?;
+    let mut folders = thread::scope(|scope| {
         let cargo_tools = scope.spawn(|| tools::cargo_tools(machine));
-        let wasm_opt = tools::wasm_opt(machine);
-        let compiled = toolchain::prepare(machine).and_then(|route| {
-            compile(machine, route)?;
-            Ok(route)
-        });
-        let mut folders =
-            cargo_tools.join().map_err(|_| anyhow!("the tools' set-up broke off"))??;
-        folders.push(wasm_opt?);
-        Ok((compiled?, folders))
-    })
+        let compiled = compile(machine, route);
+        let folders = cargo_tools.join().map_err(|_| anyhow!("the tools' set-up broke off"))?;
+        compiled.and(folders)
+    })?;
+    folders.push(wasm_opt);
+    Ok((route, folders))
 }
 
 /// Compiles the app as Trunk will, which then finds it done.

@@ -1,6 +1,5 @@
 // A phone for the tests: the real Chromium at phone size, with touch and an own empty profile.
 
-import { execFileSync } from "node:child_process";
 import { mkdtemp, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
@@ -74,8 +73,9 @@ export class Phone {
 
   /** Ends the browser's process without warning, as a phone short of memory does. */
   async kill() {
+    const processId = await this.#processId();
     const closed = new Promise((resolve) => this.context.once("close", resolve));
-    process.kill(this.#processId(), "SIGKILL");
+    process.kill(processId, "SIGKILL");
     await closed;
   }
 
@@ -90,12 +90,9 @@ export class Phone {
     if (protocol.startsWith("http") && origin !== this.#origin) this.foreign.push(url);
   }
 
-  // The browser's own process is the one on this profile that is not of a `--type`.
-  #processId() {
-    const processes = execFileSync("ps", ["-eww", "-o", "pid=,args="], { encoding: "utf8" });
-    const own = processes
-      .split("\n")
-      .find((line) => line.includes(`--user-data-dir=${this.#profile}`) && !line.includes("--type="));
-    return Number.parseInt(own, 10);
+  async #processId() {
+    const devtools = await this.context.browser().newBrowserCDPSession();
+    const { processInfo } = await devtools.send("SystemInfo.getProcessInfo");
+    return processInfo.find((process) => process.type === "browser").id;
   }
 }

@@ -74,7 +74,7 @@ test("after one visit the app starts with no network and no server", async (t) =
   await goOffline({ site, phone });
   await phone.page.reload();
   await started(phone.page);
-  await phone.switchOff();
+  await phone.kill();
   await phone.switchOn();
   await phone.context.setOffline(true);
   await phone.page.goto(`${site.url}index.html?from=home-screen#x`);

@@ -6,6 +6,7 @@ mod browser;
 mod debian;
 mod fingerprint;
 mod finish;
+mod fuzz;
 mod licences;
 mod machine;
 mod serve;
@@ -27,6 +28,7 @@ const HELP: &str = "\
 cargo xtask serve [--port N] [--open]   build the app and serve it at http://127.0.0.1:8080
 cargo xtask build                       leave the finished site in dist/
 cargo xtask test [--only LAYER]         run every test; LAYER is tidy, native or browser
+cargo xtask fuzz [--runs N]             give each fuzz target N inputs (20,000 unless told)
 cargo xtask size                        what the built files weigh, against the budget
 cargo xtask help                        this text
 
@@ -43,6 +45,7 @@ enum Task {
     Build,
     Serve { port: u16, open: bool },
     Test { only: Option<testing::Layer> },
+    Fuzz { runs: u32 },
     Size,
 }
 
@@ -66,6 +69,7 @@ fn parse(mut arguments: lexopt::Parser) -> Result<Task> {
                 "build" => Task::Build,
                 "serve" => Task::Serve { port: 8080, open: false },
                 "test" => Task::Test { only: None },
+                "fuzz" => Task::Fuzz { runs: fuzz::USUAL_RUNS },
                 "size" => Task::Size,
                 other => bail!("there is no command `{other}`; `cargo xtask help` lists them"),
             },
@@ -75,6 +79,9 @@ fn parse(mut arguments: lexopt::Parser) -> Result<Task> {
             (Long("open"), Some(Task::Serve { port, .. })) => Task::Serve { port, open: true },
             (Long("only"), Some(Task::Test { .. })) => {
                 Task::Test { only: Some(arguments.value()?.parse()?) }
+            }
+            (Long("runs"), Some(Task::Fuzz { .. })) => {
+                Task::Fuzz { runs: arguments.value()?.parse()? }
             }
             (other, _) => return Err(other.unexpected().into()),
         });
@@ -92,6 +99,7 @@ fn run(task: Task) -> Result<()> {
             serve::serve(&machine.root.join("dist"), port, open)?;
         }
         Task::Test { only } => testing::run(&machine, only)?,
+        Task::Fuzz { runs } => fuzz::run(&machine, runs)?,
         Task::Size => {
             site::build(&machine)?;
             size::report(&machine.root.join("dist"))?;
@@ -116,6 +124,7 @@ mod command_line {
             parsed(&["serve", "--port", "9000", "--open"]).unwrap(),
             Task::Serve { port: 9000, open: true }
         );
+        assert_eq!(parsed(&["fuzz", "--runs", "7"]).unwrap(), Task::Fuzz { runs: 7 });
         assert_eq!(
             parsed(&["test", "--only=browser"]).unwrap(),
             Task::Test { only: Some(testing::Layer::Browser) }

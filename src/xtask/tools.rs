@@ -21,6 +21,11 @@ pub fn cargo_tools(machine: &Machine) -> Result<Vec<PathBuf>> {
     ])
 }
 
+/// cargo-fuzz, for the fuzz targets only.
+pub fn cargo_fuzz(machine: &Machine) -> Result<PathBuf> {
+    by_cargo(machine, "cargo-fuzz", versions::CARGO_FUZZ, "cargo-fuzz")
+}
+
 /// wasm-opt, from npm's `binaryen`.
 pub fn wasm_opt(machine: &Machine) -> Result<PathBuf> {
     let name = format!("binaryen-{}", versions::BINARYEN);

@@ -9,6 +9,9 @@ pub const TRUNK: &str = "0.21.14";
 /// Binaryen, for its `wasm-opt` (npm).
 pub const BINARYEN: &str = "132.0.0";
 
+/// cargo-fuzz, which builds and runs the fuzz targets (crates.io).
+pub const CARGO_FUZZ: &str = "0.13.2";
+
 /// The version of wasm-bindgen in Cargo.lock. The tool writes code for one version of the library
 /// only, so it is not pinned a second time here.
 pub fn wasm_bindgen(cargo_lock: &str) -> Result<String> {

@@ -9,7 +9,7 @@ use crate::history::{CoreReading, EntryId, Instrument, PieceHistory};
 use crate::piece::PieceId;
 use crate::plan::Plan;
 use crate::quantity::{Moment, Span, minutes};
-use crate::safety::{Shortfall, shortfall};
+use crate::safety::{ProofRule, Shortfall, hold_progress, shortfall};
 
 /// Checks due this close together are worth one opening of the lid.
 pub(super) const ONE_OPENING: Span = Span::minutes(4);
@@ -233,6 +233,11 @@ impl View<'_> {
         };
         if let Some(reading) = self.this_spell().filter(lacks_a_place).last() {
             return Some((Action::TrySecondPlace { reading: reading.entry }, reading.at));
+        }
+        if let ProofRule::Held { fat } = rule
+            && let Some(hold) = hold_progress(&state.history, self.history, fat, state.doubted())
+        {
+            return Some((Action::Prove, hold.complete_at.min(hold.read_by)));
         }
         let peak = self.forecast.peak?.at;
         let read_after_peak = self.this_spell().any(|reading| reading.at >= peak);

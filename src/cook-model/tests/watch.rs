@@ -3,11 +3,11 @@
 
 mod support;
 
-use cook_model::cook::{What, forecast_lethality};
+use cook_model::cook::{Action, Stage, What, forecast_lethality, steps};
 use cook_model::forecast::forecast;
 use cook_model::quantity::minutes;
 use cook_model::safety::{ClockKind, Prompt};
-use support::{Cook, at, leave_in, packed, piece, pulled, read, undo};
+use support::{Cook, at, held_rule, leave_in, packed, piece, pulled, read, undo};
 
 #[test]
 fn the_probe_is_to_be_cleaned_after_a_reading_under_140_f() {
@@ -82,4 +82,30 @@ fn lethality_by_the_forecast_grows_and_proves_nothing() {
     assert!(killed(50.0) < killed(60.0) && killed(60.0) < killed(80.0));
     assert!(killed(100.0) > 7.0);
     assert!(state.heed(&coming.surprises).pieces[0].proof.is_none());
+}
+
+#[test]
+fn under_the_table_the_next_reading_is_due_when_it_completes_the_hold() {
+    let mut cook = Cook::two_on();
+    cook.write(0.0, held_rule());
+    cook.write(62.0, pulled(1));
+    cook.write(63.0, What::Covered { piece: piece(1) });
+    cook.write(65.0, read(1, 151.0, 2));
+    let step = |cook: &Cook, minute: f64| {
+        let state = cook.state();
+        let coming = forecast(&state.history, at(minute));
+        let own = steps(&state, &coming, None, at(minute));
+        own.into_iter().find(|step| step.pieces == [piece(1)]).unwrap()
+    };
+    // The 150 F row, 12 % fat: 4.2 minutes.
+    let due = step(&cook, 66.0);
+    assert_eq!((due.action, due.due), (Action::Prove, at(69.2)));
+    // A colder reading meanwhile: by the row of 144 F, 16.6 minutes in all.
+    cook.write(68.0, read(1, 148.5, 2));
+    let due = step(&cook, 69.0);
+    assert_eq!((due.action, due.due), (Action::Prove, at(81.6)));
+    cook.write(75.0, read(1, 148.0, 2));
+    cook.write(81.6, read(1, 147.0, 2));
+    assert_eq!(cook.stage(1), Stage::Proved);
+    assert_eq!(step(&cook, 82.0).action, Action::Pack);
 }

@@ -84,10 +84,13 @@ impl Diary {
         &self.log
     }
 
-    /// Writes down something that happened at a time.
+    /// Writes down something that happened at a time. No two entries are typed at one instant: a
+    /// person has one hand free.
     pub fn write(&mut self, at: f64, what: What) {
         let at = moment(at);
-        let entry = self.log.next(DEVICE, at, at, what);
+        let last = self.log.entries().last().map(|last| last.typed + seconds(1.0));
+        let typed = last.map_or(at, |soonest| soonest.max(at));
+        let entry = self.log.next(DEVICE, at, typed, what);
         self.log.insert(entry);
     }
 

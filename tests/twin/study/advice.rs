@@ -1,6 +1,6 @@
 //! Cooking by the advice alone: check when told, pull what reads done, re-seat when told.
 
-use cook_model::cook::{Action, What, fold, steps};
+use cook_model::cook::{Action, Stage, What, fold, steps};
 use cook_model::quantity::Moment;
 
 use crate::cook::{Cook, Place, STEP, Setup};
@@ -30,6 +30,10 @@ pub struct Outcome {
     pub pieces: usize,
     /// Lid openings after loading until the last piece was off.
     pub openings: usize,
+    /// When the last piece came off, s since they went on.
+    pub last_off: f64,
+    /// Pieces that their readings had proved by then.
+    pub proved: usize,
     /// Pieces never pulled.
     pub left: usize,
     /// True core of each piece as it was pulled, less its pull temperature, C.
@@ -76,6 +80,9 @@ pub fn follow(setup: &Setup) -> Outcome {
             due = follow.due();
         }
     }
+    let state = fold(follow.diary.log());
+    follow.outcome.last_off = follow.cook.now();
+    follow.outcome.proved = state.pieces.iter().filter(|p| p.stage == Stage::Proved).count();
     follow.outcome.left = follow.cook.places().iter().filter(|p| **p == Place::On).count();
     let end = follow.cook.now() + REST;
     while follow.cook.now() < end {

@@ -4,6 +4,7 @@
 pub mod advice;
 pub mod forecaster;
 pub mod model;
+pub mod plans;
 pub mod seating;
 pub mod table;
 

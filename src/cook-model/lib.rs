@@ -4,7 +4,7 @@
 //! entries and of the moment asked about.
 //!
 //! The rooms, each using only those after it: [`cook`] (the log, its fold), [`forecast`],
-//! [`safety`], [`kitchen`], [`heat`], [`history`], [`piece`], [`quantity`].
+//! [`kitchen`], [`safety`], [`heat`], [`history`], [`piece`], [`quantity`].
 #![warn(missing_docs)]
 
 pub mod calendar;

@@ -9,19 +9,12 @@ use crate::heat::{
     HeatTransferCoefficient, Leg, Start, Surface, Surroundings, Trace, Tuning, trace,
 };
 use crate::quantity::{Moment, Span, Temperature};
+use crate::safety::{COOL_FIRST, COOL_FROM, COOL_SECOND, longest_out};
 
-/// The two steps: from 135 F to 70 F within two hours, and to 41 F within six in all (FDA Food Code
-/// 3-501.14; COMAR 10.15.03.11).
-const HOT: Temperature = Temperature::from_f(135.0);
-const MIDDLE: Temperature = Temperature::from_f(70.0);
-const COLD: Temperature = Temperature::from_f(41.0);
-const FIRST_STEP: Span = Span::hours(2);
-const BOTH_STEPS: Span = Span::hours(6);
-
-/// At home food is in the cold within two hours, within one where it is above 90 F (USDA).
-const AT_ROOM: Span = Span::hours(2);
-const AT_ROOM_HOT: Span = Span::hours(1);
-const HOT_DAY: Temperature = Temperature::from_f(90.0);
+/// The two steps of cooling, by the safety room's limits.
+const HOT: Temperature = COOL_FROM;
+const MIDDLE: Temperature = COOL_FIRST.0;
+const COLD: Temperature = COOL_SECOND.0;
 
 /// A refrigerator as it should be set (common practice, no source): 37 F, to keep 40 F at the door.
 const FRIDGE: Temperature = Temperature::from_f(37.0);
@@ -46,6 +39,8 @@ const MARGIN: f64 = 1.12;
 
 /// Longer than anything here should take.
 const LONGEST: Span = Span::hours(36);
+/// Long enough for most.
+const SHORT: Span = Span::hours(5);
 
 /// Where meat is cooled.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
@@ -121,10 +116,10 @@ pub fn chill(
     let late = times(&portion.thicker(MARGIN), core, cooling);
     let before = if core < HOT { under_hot } else { Span::zero() };
     let mut cautions = vec![Caution::TwoHours];
-    if before + (late[1] - late[0]) > FIRST_STEP && core > MIDDLE {
+    if before + (late[1] - late[0]) > COOL_FIRST.1 && core > MIDDLE {
         cautions.push(Caution::FirstStepSlow);
     }
-    if before + (late[2] - late[0]) > BOTH_STEPS {
+    if before + (late[2] - late[0]) > COOL_SECOND.1 {
         cautions.push(Caution::SecondStepSlow);
     }
     Ok(Chilled { to_hot, to_middle, to_cold, cautions })
@@ -134,7 +129,11 @@ pub fn chill(
 fn times(portion: &Portion, core: Temperature, cooling: Cooling) -> [Span; 3] {
     let surroundings = Surroundings::new(cooling.leg());
     let start = Start::cooked(core);
-    let cooled = trace(&portion.body(), start, &surroundings, LONGEST, &Tuning::default());
+    let body = portion.body();
+    let trace = |until| trace(&body, start, &surroundings, until, &Tuning::default());
+    // Most are cold long before the longest: a short trace costs less.
+    let short = trace(SHORT);
+    let cooled = if short.core(SHORT) <= COLD { short } else { trace(LONGEST) };
     [HOT, MIDDLE, COLD].map(|target| falls_to(&cooled, core, target))
 }
 
@@ -157,9 +156,9 @@ pub fn into_cold_by(
     under_hot_since: Option<Moment>,
     chilled: &Chilled,
 ) -> Moment {
-    let at_room = off + if ambient > HOT_DAY { AT_ROOM_HOT } else { AT_ROOM };
+    let at_room = off + longest_out(ambient);
     let two_step =
-        under_hot_since.map(|since| since + (FIRST_STEP - (chilled.to_middle - chilled.to_hot)));
+        under_hot_since.map(|since| since + (COOL_FIRST.1 - (chilled.to_middle - chilled.to_hot)));
     two_step.map_or(at_room, |two_step| two_step.min(at_room))
 }
 

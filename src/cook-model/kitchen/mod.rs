@@ -17,6 +17,7 @@ pub mod label_sheet;
 pub mod nutrition;
 pub mod packing_order;
 mod portion_search;
+mod portion_seed;
 pub mod portions;
 pub mod qr;
 pub mod reheat;

@@ -1,5 +1,8 @@
 //! The search behind [`allot`](super::portions::allot): branch and bound over who gets each piece.
 
+use super::portion_seed::seed;
+use super::portions::MOST_LOTS;
+
 /// What one lot wants.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub(super) enum Want {
@@ -16,8 +19,8 @@ pub(super) enum Want {
 const SHORT: f64 = 10.0;
 /// Cost of a piece short, as grams short: a small breast.
 const PIECE: f64 = 150.0;
-/// After this many steps the best seen is taken: a fifth of a second on a slow phone.
-const STEPS: usize = 400_000;
+/// After this many steps the best seen is taken: some tenths of a second on a slow phone.
+const STEPS: usize = 150_000;
 
 /// One search. Places are the lots in their order, and one more for pieces no lot takes.
 pub(super) struct Search<'a> {
@@ -26,6 +29,9 @@ pub(super) struct Search<'a> {
     /// Cost of a gram short in each lot.
     short: Vec<f64>,
     wants: &'a [Want],
+    /// Where pieces go that no lot needs: the first lot that takes the rest, or the place behind
+    /// them all.
+    rest: usize,
     /// Weight of the pieces from each on that the search may still place.
     remaining: Vec<f64>,
     close: f64,
@@ -70,6 +76,7 @@ impl<'a> Search<'a> {
             fixed,
             short,
             wants,
+            rest: wants.iter().position(|want| *want == Want::Rest).unwrap_or(wants.len()),
             remaining,
             close,
             steps: 0,
@@ -81,6 +88,8 @@ impl<'a> Search<'a> {
 
     /// The place of each piece, and whether the search was finished.
     pub fn run(mut self) -> (Vec<usize>, bool) {
+        let first = seed(self.weights, self.wants, self.fixed, &self.need, self.rest);
+        self.best = Some((self.cost_at(&first), first));
         self.place(0);
         let finished = self.steps < STEPS;
         let places = self.best.map_or_else(|| self.places.clone(), |(_, places)| places);
@@ -106,7 +115,8 @@ impl<'a> Search<'a> {
             self.place(piece + 1);
             return;
         }
-        for place in self.candidates(piece) {
+        let (count, places) = self.candidates(piece);
+        for &place in &places[..count] {
             let unit = unit(self.wants.get(place), self.weights[piece]);
             self.need[place] -= unit;
             self.places[piece] = place;
@@ -116,24 +126,47 @@ impl<'a> Search<'a> {
     }
 
     /// Where a piece may go, likeliest first: where most is still wanted, then the rest; a place
-    /// that would take it for nothing only once.
-    fn candidates(&self, piece: usize) -> Vec<usize> {
-        let last = self.wants.len();
-        let rest = self.wants.iter().position(|want| *want == Want::Rest).unwrap_or(last);
-        let mut places: Vec<usize> = (0..last)
-            .filter(|i| match self.wants[*i] {
-                Want::Weight(_) => true,
-                Want::Pieces(_) => self.need[*i] > 0.0,
-                Want::Rest => false,
-            })
-            .collect();
+    /// that would take it for nothing only once. How many there are, and they.
+    fn candidates(&self, piece: usize) -> (usize, [usize; MOST_LOTS + 1]) {
+        let mut places = [self.rest; MOST_LOTS + 1];
+        let mut count = 0;
         let grams = |i: usize| match self.wants[i] {
             Want::Pieces(_) => self.need[i] * self.weights[piece],
             _ => self.need[i],
         };
-        places.sort_by(|a, b| grams(*b).total_cmp(&grams(*a)));
-        places.push(rest);
-        places
+        for (i, want) in self.wants.iter().enumerate() {
+            let may = match want {
+                Want::Weight(_) => true,
+                Want::Pieces(_) => self.need[i] > 0.0,
+                Want::Rest => false,
+            };
+            if !may {
+                continue;
+            }
+            // Sorted in as it is found: the lists are short.
+            let mut at = count;
+            while at > 0 && grams(places[at - 1]) < grams(i) {
+                places[at] = places[at - 1];
+                at -= 1;
+            }
+            places[at] = i;
+            count += 1;
+        }
+        places[count] = self.rest;
+        (count + 1, places)
+    }
+
+    /// Cost of given places, of which the fixed ones are in `need` already.
+    fn cost_at(&mut self, places: &[usize]) -> f64 {
+        let need = self.need.clone();
+        for (piece, place) in places.iter().enumerate() {
+            if self.fixed[piece].is_none() {
+                self.need[*place] -= unit(self.wants.get(*place), self.weights[piece]);
+            }
+        }
+        let cost = self.cost();
+        self.need = need;
+        cost
     }
 
     /// Cost of a finished allotment. Pieces that no lot takes count as over.

@@ -14,6 +14,9 @@ pub const MOST_PIECES: usize = 40;
 /// The most destinations one allotment takes.
 pub const MOST_LOTS: usize = 12;
 
+/// The most a piece or a serving can weigh.
+const MOST_WEIGHT: Mass = Mass::from_kg(10.0);
+
 /// One piece after its rest.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct CookedPiece {
@@ -78,12 +81,12 @@ pub struct Allotment {
     /// Pieces that no lot wanted; none where a lot takes the rest.
     pub left: Vec<PieceId>,
     /// Whether the search was finished, so that no other choice has less over and short (to within
-    /// [`CLOSE_ENOUGH`]). On a very long list it stops early with the best it has seen.
+    /// [`CLOSE_ENOUGH`] for each lot). On a very long list it stops early with the best it has seen.
     pub finished: bool,
 }
 
-/// Differences under this are not worth searching on for: a gram of the kitchen scale on each of
-/// five pieces.
+/// Differences under this, for each lot, are not worth searching on for: a gram of the kitchen
+/// scale on each of five pieces.
 pub const CLOSE_ENOUGH: Mass = Mass::from_g(5.0);
 
 /// Why pieces could not be allotted.
@@ -97,7 +100,7 @@ pub enum PortionProblem {
     #[error("that is too much at once; up to 40 pieces and 12 uses are accepted")]
     TooMany,
     /// A weight that is not one.
-    #[error("each piece and each serving must weigh more than nothing")]
+    #[error("each piece and each serving must weigh more than nothing, and up to 10 kg")]
     Weight,
     /// A piece was given to a lot, or is listed, that is not there, or twice.
     #[error("a piece is named that is not there, or is there twice")]
@@ -126,7 +129,8 @@ pub fn allot(
     let weights: Vec<f64> = order.iter().map(|piece| piece.weight.g()).collect();
     let fixed: Vec<Option<usize>> =
         order.iter().map(|piece| chosen.get(&piece.id).copied()).collect();
-    let (places, finished) = Search::new(&weights, &wants, &fixed, CLOSE_ENOUGH.g()).run();
+    let close = CLOSE_ENOUGH.g() * lots.len() as f64;
+    let (places, finished) = Search::new(&weights, &wants, &fixed, close).run();
     let taken_by = |place: usize| -> Vec<CookedPiece> {
         let mut taken: Vec<CookedPiece> =
             order.iter().zip(&places).filter(|(_, p)| **p == place).map(|(c, _)| *c).collect();
@@ -149,7 +153,7 @@ fn check(
     if pieces.len() > MOST_PIECES || lots.len() > MOST_LOTS {
         return Err(PortionProblem::TooMany);
     }
-    let real = |mass: Mass| mass.g().is_finite() && mass > Mass::ZERO;
+    let real = |mass: Mass| mass > Mass::ZERO && mass <= MOST_WEIGHT;
     let servings = lots.iter().all(|lot| match lot.amount {
         Amount::Servings { each, .. } => real(each),
         Amount::Pieces { .. } | Amount::Rest => true,

@@ -33,6 +33,8 @@ const FROZEN: Temperature = Temperature::from_f(0.0);
 const MARGIN: f64 = 1.12;
 /// Nothing a kitchen reheats takes longer.
 const LONGEST: Span = Span::hours(24);
+/// How far the traces go, one after another, until one is long enough.
+const UNTIL: [Span; 3] = [Span::hours(1), Span::hours(5), LONGEST];
 /// How long the core may be under 130 F on its way up: four hours, as the FDA Food Code allows food
 /// out of temperature (3-501.19, from memory).
 const LONGEST_WARM_UP: Span = Span::hours(4);
@@ -119,8 +121,10 @@ fn time_to(portion: &Portion, from: Place, bath: Temperature, core: Temperature)
         Place::Fridge => {
             let cook = Surroundings::new(Leg::steady(surface, bath));
             let start = Start::cooked(CHILLED);
-            let warmed = trace(&portion.body(), start, &cook, LONGEST, &Tuning::default());
-            warmed.core_reaches(core)
+            let body = portion.body();
+            let warmed = |until| trace(&body, start, &cook, until, &Tuning::default());
+            // Most are warm long before the longest: a short trace costs less.
+            UNTIL.iter().find_map(|until| warmed(*until).core_reaches(core))
         }
         Place::Freezer => {
             let water = Bath { temperature: bath, transfer: surface.convection };

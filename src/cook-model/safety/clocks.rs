@@ -20,9 +20,11 @@ const LONGEST_OUT_IN_HEAT: Span = Span::hours(1);
 const HEAT: Temperature = Temperature::from_f(90.0);
 /// Cooling in two steps: from 135 F to 70 F within 2 h, and to 41 F within 6 h in all.
 /// Source: FDA Food Code 2022, 3-501.14; the same in COMAR 10.15.03.11.
-const COOL_FROM: Temperature = Temperature::from_f(135.0);
-const FIRST_STEP: (Temperature, Span) = (Temperature::from_f(70.0), Span::hours(2));
-const SECOND_STEP: (Temperature, Span) = (Temperature::from_f(41.0), Span::hours(6));
+pub const COOL_FROM: Temperature = Temperature::from_f(135.0);
+/// The first step of it: to what, and within how long.
+pub const COOL_FIRST: (Temperature, Span) = (Temperature::from_f(70.0), Span::hours(2));
+/// Both steps together: to what, and within how long.
+pub const COOL_SECOND: (Temperature, Span) = (Temperature::from_f(41.0), Span::hours(6));
 
 /// What a clock counts.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize)]
@@ -152,7 +154,7 @@ pub fn cooling(
             expected: first(forecast, |core| core <= to),
         }
     };
-    [step(ClockKind::CoolTo70, FIRST_STEP), step(ClockKind::CoolTo41, SECOND_STEP)]
+    [step(ClockKind::CoolTo70, COOL_FIRST), step(ClockKind::CoolTo41, COOL_SECOND)]
 }
 
 /// Whether a reading may stop a clock: one from the future tells nothing of the time before it.

@@ -70,7 +70,9 @@ fn what_cannot_be_allotted_is_said() {
     let none = BTreeMap::new();
     assert_eq!(allot(&pieces(&DAY), &[], &none), Err(PortionProblem::NoLots));
     assert_eq!(allot(&pieces(&[200.0; 41]), &week(), &none), Err(PortionProblem::TooMany));
-    assert_eq!(allot(&pieces(&[0.0]), &week(), &none), Err(PortionProblem::Weight));
+    for grams in [0.0, -5.0, f64::NAN, f64::INFINITY] {
+        assert_eq!(allot(&pieces(&[grams]), &week(), &none), Err(PortionProblem::Weight));
+    }
     let stranger = BTreeMap::from([(PieceId(99), 0)]);
     assert_eq!(allot(&pieces(&DAY), &week(), &stranger), Err(PortionProblem::UnknownPiece));
     let nowhere = BTreeMap::from([(PieceId(1), 9)]);

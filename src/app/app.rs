@@ -52,6 +52,7 @@ fn screen_view(screen: Screen) -> AnyView {
         Screen::More => screens::More().into_any(),
         Screen::Settings => screens::Settings().into_any(),
         Screen::Cautions => screens::Cautions().into_any(),
+        Screen::AlarmsHere => screens::AlarmsHere().into_any(),
     }
 }
 

@@ -29,6 +29,8 @@ pub enum Screen {
     Settings,
     /// What can hurt people.
     Cautions,
+    /// What alarms do on this phone.
+    AlarmsHere,
 }
 
 impl Screen {
@@ -45,6 +47,7 @@ impl Screen {
             Self::More => "more",
             Self::Settings => "settings",
             Self::Cautions => "cautions",
+            Self::AlarmsHere => "alarms",
         };
         format!("#{name}")
     }
@@ -61,6 +64,7 @@ impl Screen {
             "more" => Self::More,
             "settings" => Self::Settings,
             "cautions" => Self::Cautions,
+            "alarms" => Self::AlarmsHere,
             other => Self::Piece(PieceId(other.strip_prefix("piece-")?.parse().ok()?)),
         })
     }

@@ -1,5 +1,6 @@
 //! One file a screen.
 
+mod alarms_here;
 mod cautions;
 mod cook_log;
 mod live;
@@ -12,6 +13,7 @@ mod set_out_dinner;
 mod settings;
 mod start;
 
+pub use alarms_here::AlarmsHere;
 pub use cautions::Cautions;
 pub use cook_log::CookLog;
 pub use live::Live;

@@ -30,6 +30,7 @@ pub fn More() -> impl IntoView {
             <Heading text=Signal::derive(|| say!("more-title")) />
             <ul class="rows">
                 {row(Signal::derive(|| say!("more-set-out")), Screen::SetOut)}
+                {row(Signal::derive(|| say!("more-alarms")), Screen::AlarmsHere)}
                 {row(Signal::derive(|| say!("more-cautions")), Screen::Cautions)}
                 {row(Signal::derive(|| say!("more-settings")), Screen::Settings)}
                 {row(Signal::derive(|| say!("more-end")), Screen::Start)}

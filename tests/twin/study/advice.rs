@@ -1,6 +1,7 @@
 //! Cooking by the advice alone: check when told, pull what reads done, re-seat when told.
 
-use cook_model::cook::{Action, Stage, What, fold, steps};
+use cook_model::cook::{Action, Stage, Step, What, fold, steps};
+use cook_model::forecast::Forecast;
 use cook_model::quantity::Moment;
 
 use crate::cook::{Cook, Place, STEP, Setup};
@@ -74,9 +75,8 @@ pub fn follow(setup: &Setup) -> Outcome {
         let noted = now % LEAVE_IN_EVERY == 0.0 && follow.note_leave_in();
         let is_due = due.is_some_and(|at| at <= now) && now >= follow.last_opened + PAUSE;
         if is_due {
-            follow.act();
-        }
-        if noted || is_due {
+            due = follow.act();
+        } else if noted {
             due = follow.due();
         }
     }
@@ -129,35 +129,42 @@ impl Follow {
         on
     }
 
+    /// The forecast and the steps it leads to.
+    fn look(&self) -> (Forecast, Vec<Step>) {
+        let forecast = Model::forecast(self.diary.log(), self.now());
+        let steps = steps(&fold(self.diary.log()), &forecast, None, self.now());
+        (forecast, steps)
+    }
+
     /// When the next thing to do at the pit is due, s.
     fn due(&self) -> Option<f64> {
-        let forecast = Model::forecast(self.diary.log(), self.now());
-        steps(&fold(self.diary.log()), &forecast, None, self.now())
+        self.first_due(&self.look().1)
+    }
+
+    fn first_due(&self, steps: &[Step]) -> Option<f64> {
+        steps
             .iter()
             .find(|step| matches!(step.action, Action::Check | Action::Pull | Action::Reseat))
             .map(|step| diary::since_start(step.due).max(self.cook.now() + STEP))
     }
 
     /// Opens the lid once and does all that is due: re-seat, read, pull, and what the readings then
-    /// call for.
-    fn act(&mut self) {
+    /// call for. Returns when the next thing is due, s.
+    fn act(&mut self) -> Option<f64> {
         let count = self.cook.places().len();
         let mut read = vec![false; count];
         let mut reseated = false;
         let mut opened = false;
-        loop {
-            let forecast = Model::forecast(self.diary.log(), self.now());
-            let state = fold(self.diary.log());
-            let due = steps(&state, &forecast, None, self.now())
-                .into_iter()
-                .filter(|step| step.due <= self.now())
-                .find(|step| match step.action {
+        let (forecast, steps) = loop {
+            let (forecast, steps) = self.look();
+            let due =
+                steps.iter().filter(|step| step.due <= self.now()).find(|step| match step.action {
                     Action::Check => step.pieces.iter().any(|id| !read[diary::place(*id)]),
                     Action::Pull => true,
                     Action::Reseat => !reseated,
                     _ => false,
                 });
-            let Some(step) = due else { break };
+            let Some(step) = due.cloned() else { break (forecast, steps) };
             if !opened {
                 opened = true;
                 self.note_pit();
@@ -177,16 +184,17 @@ impl Follow {
                     _ => {}
                 }
             }
-        }
+        };
         if opened {
             let pokes = read.iter().filter(|r| **r).count() as f64;
             let lasted = LID_ALONE + READ_ONE * pokes;
             self.diary.lid(self.cook.now(), lasted);
             self.cook.open_lid(lasted);
             self.outcome.openings += 1;
-            self.note_peaks();
+            self.note_peaks(&forecast);
         }
         self.last_opened = self.cook.now();
+        self.first_due(&steps)
     }
 
     fn note_pit(&mut self) {
@@ -224,8 +232,7 @@ impl Follow {
     }
 
     /// Notes the peaks foreseen of pieces just pulled.
-    fn note_peaks(&mut self) {
-        let forecast = Model::forecast(self.diary.log(), self.now());
+    fn note_peaks(&mut self, forecast: &Forecast) {
         for piece in 0..self.peaks.len() {
             if self.cook.places()[piece] == Place::Resting && self.peaks[piece].is_none() {
                 let peak = forecast.piece(diary::id(piece)).and_then(|piece| piece.peak);

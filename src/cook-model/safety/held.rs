@@ -110,18 +110,18 @@ fn counts(witnesses: Witnesses<'_>, reading: &CoreReading, claim: Temperature) -
         && witnesses.shortfall(reading, claim).is_none()
 }
 
-/// The run with one more reading, if the time between is to be trusted: one phone wrote both, in
-/// the order of their times, and its clock did not jump since. The shorter of the spans between
-/// reading and between typing counts.
+/// The run with one more reading, if the time between is to be trusted: one phone wrote both, its
+/// clock did not jump since (nor were they written in another order than typed, which counts as a
+/// jump), and they are not too far apart. The shorter of the spans between reading and between
+/// typing is credited.
 fn grow<'a>(run: Hold<'a>, next: &'a CoreReading, history: &History) -> Option<Hold<'a>> {
     let last = run.last;
-    let span = (next.at - last.at).min(next.typed - last.typed);
+    let (read, typed) = (next.at - last.at, next.typed - last.typed);
+    let span = read.min(typed);
     let trusted = last.entry.device == next.entry.device
-        && last.entry < next.entry
         && history.clock_broke.is_none_or(|broke| broke < last.entry)
         && span > Span::zero()
-        && next.at - last.at <= LONGEST_GAP
-        && next.typed - last.typed <= LONGEST_GAP;
+        && read.max(typed) <= LONGEST_GAP;
     trusted.then(|| Hold {
         last: next,
         lowest: run.lowest.min(next.for_proof),

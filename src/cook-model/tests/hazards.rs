@@ -188,6 +188,31 @@ fn the_phone_clock_jumped() {
     assert!(!cook.is_proved(1));
 }
 
+#[test]
+fn too_little_was_read_in_a_hold() {
+    // Twenty minutes between two readings: nobody knows what was in between.
+    for (gap, held) in [(14.0, true), (15.0, true), (15.1, false), (20.0, false)] {
+        let mut cook = Cook::two_on();
+        cook.write(0.0, held_rule());
+        cook.write(70.0, read(1, 151.0, 2));
+        cook.write(70.0 + gap, read(1, 151.0, 2));
+        assert_eq!(cook.is_proved(1), held, "{gap} minutes");
+    }
+    // Some spot was colder in between, whatever it was read with.
+    let mut cook = Cook::two_on();
+    cook.write(0.0, held_rule());
+    cook.write(70.0, read(1, 151.0, 2));
+    cook.write(73.0, leave_in(1, 148.5, 1));
+    cook.write(75.0, read(1, 151.0, 2));
+    assert!(!cook.is_proved(1));
+    // The core took more than six hours to get there.
+    let mut cook = Cook::two_on();
+    cook.write(0.0, held_rule());
+    cook.write(361.0, read(1, 151.0, 2));
+    cook.write(367.0, read(1, 151.0, 2));
+    assert!(!cook.is_proved(1));
+}
+
 /// A stored cook under the rule of time at temperature, with two readings at these local times.
 fn stored_hold(first: &str, second: &str) -> Log {
     let entry = |count: u32, at: &str, what: &str| {
@@ -294,11 +319,11 @@ fn an_imported_file_has_false_times() {
     cook.write_as(PHONE, 75.0, 1440.0, read(1, 166.0, 2));
     assert_eq!(why_not(&cook, 1), Some(Shortfall::TypedLate));
     assert!(!cook.is_proved(1));
-    // Times stretched so that two readings seem ten minutes apart, while they were typed at once.
+    // Times stretched so that two readings seem five minutes apart; they were typed within two.
     let mut cook = Cook::two_on();
     cook.write(0.0, held_rule());
     cook.write_as(PHONE, 70.0, 71.9, read(1, 151.0, 2));
-    cook.write_as(PHONE, 75.0, 73.0, read(1, 151.0, 2));
+    cook.write_as(PHONE, 74.9, 74.0, read(1, 151.0, 2));
     assert!(!cook.is_proved(1));
     // An impossible value.
     let mut cook = Cook::two_on();

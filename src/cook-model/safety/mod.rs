@@ -1,7 +1,16 @@
 //! What counts as proof that a piece is safe, and the limits that matter after that.
 //!
 //! A forecast never proves anything: every function here that speaks of proof takes readings
-//! that a person typed.
+//! that a person typed, and a forecast's doubts can only take a proof away.
+//!
+//! Which readings count is decided in `witness`, for every rule alike. Only the instant-read
+//! proves, poked in two places or more: a leave-in shows one place, which may not be the coldest,
+//! so it tells when to look and, where it is lower, that a proof does not hold. A reading must
+//! belong to the piece's last spell by its time and by its id, be typed as it was read, not be
+//! hotter than the piece can have become, and not be contradicted by a colder one.
+//!
+//! `proof` and `held` apply the rules of `rule` to them, with the table of `dwell`; `clocks` has the
+//! limits of time, `lethality` and `pull_target` what a forecast is good for.
 
 mod cautions;
 mod clocks;

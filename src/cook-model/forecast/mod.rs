@@ -39,7 +39,7 @@ use view::View;
 /// yet on is forecast as if it went on now.
 pub fn forecast(history: &History, now: Moment) -> Forecast {
     let zero = history.pieces.iter().filter_map(|piece| piece.on()).min().unwrap_or(now);
-    let pit = pit_air::leg(history, zero);
+    let pit = pit_air::leg(history, zero, now);
     let setting = Setting { zero, now, pit: &pit, ambient: history.pit.ambient };
     let normal = Normal::new();
     let traces: Vec<Traces> =

@@ -2,7 +2,7 @@
 
 use crate::heat::{Leg, LidResponse, Surface};
 use crate::history::{History, Instrument, LidOpening};
-use crate::quantity::{Moment, Span, Temperature, minutes};
+use crate::quantity::{Moment, Span, Temperature, minutes, to_minutes};
 
 /// The time over which a fire forgets that it burned hot or low (common practice, no source).
 const FORGETS: Span = Span::minutes(30);
@@ -16,6 +16,21 @@ const UNTOLD: Span = Span::seconds(40);
 const ONE_OPENING: Span = Span::minutes(3);
 /// While the air comes back after an opening the dial says nothing of the fire.
 const LID_DISTURBS: Span = Span::minutes(6);
+
+/// With the lid open the air heads for this share of what it was above the air outside. The walls,
+/// which give half of the heat, hardly cool, so what the meat feels falls by less than the air, and
+/// comes back more slowly.
+const LID_KEEPS: f64 = 0.67;
+const LID_RECOVERY: Span = Span::seconds(320);
+/// The lid will be opened to check: no sooner than this after the first piece went on,
+const FIRST_CHECK: Span = Span::minutes(35);
+/// nor than this from now,
+const NEXT_CHECK: Span = Span::minutes(14);
+/// and then about every quarter of an hour for three quarters of a minute (common practice, no
+/// source), which costs on average this share of what the air is above the air outside.
+const LOST_TO_CHECKS: f64 = 0.10;
+/// How gradually that sets in.
+const CHECKS_SET_IN: Span = Span::minutes(8);
 
 /// The openings told, and those that readings and pulls imply, in order of time.
 pub(super) fn openings(history: &History) -> Vec<LidOpening> {
@@ -49,7 +64,7 @@ pub(super) fn openings(history: &History) -> Vec<LidOpening> {
 }
 
 /// The pit as a leg of a piece's surroundings; spans count from `zero`.
-pub(super) fn leg(history: &History, zero: Moment) -> Leg {
+pub(super) fn leg(history: &History, zero: Moment, now: Moment) -> Leg {
     let openings = openings(history);
     let disturbed =
         |at: Moment| openings.iter().any(|o| o.at < at && at < o.at + o.lasted + LID_DISTURBS);
@@ -61,34 +76,71 @@ pub(super) fn leg(history: &History, zero: Moment) -> Leg {
         .map(|reading| (reading.at, reading.temperature.c()))
         .collect();
     read.sort_by_key(|(at, _)| *at);
-    let air = laid_out(&read, history.pit.target.c());
-    let knots: Vec<(Span, Temperature)> =
-        air.into_iter().map(|(at, c)| (at - zero, Temperature::from_c(c))).collect();
-    let surface = Surface::pit(history.pit.kind);
-    let mut leg = Leg::pit(surface, &knots, history.pit.target);
+    let fire = Fire { target: history.pit.target.c(), read };
+    let outside = history.pit.ambient.c();
+    let response = LidResponse {
+        floor: Temperature::from_c(outside + LID_KEEPS * (fire.target - outside)),
+        recovery: LID_RECOVERY,
+        ..LidResponse::default()
+    };
+    let checks_from = (zero + FIRST_CHECK).max(now + NEXT_CHECK);
+    let knots: Vec<(Span, Temperature)> = fire
+        .knots(&[checks_from, checks_from + CHECKS_SET_IN])
+        .into_iter()
+        .map(|at| {
+            let air = fire.air(at);
+            let begun = to_minutes(at - checks_from) / to_minutes(CHECKS_SET_IN);
+            let lost = LOST_TO_CHECKS * begun.clamp(0.0, 1.0) * (air - outside).max(0.0);
+            (at - zero, Temperature::from_c(air - lost))
+        })
+        .collect();
+    let mut leg = Leg::pit(Surface::pit(history.pit.kind), &knots, history.pit.target);
     for opening in openings {
-        leg = leg.lid_open(opening.at - zero, opening.lasted, &LidResponse::default());
+        leg = leg.lid_open(opening.at - zero, opening.lasted, &response);
     }
     leg
 }
 
-/// The air at and around the readings: straight between them, and before the first and after the
-/// last forgetting them towards the level of target and readings together.
-fn laid_out(read: &[(Moment, f64)], target: f64) -> Vec<(Moment, f64)> {
-    let (Some(&(first, first_c)), Some(&(last, last_c))) = (read.first(), read.last()) else {
-        return Vec::new();
-    };
-    let sum: f64 = read.iter().map(|(_, c)| c).sum();
-    let level = (sum + TARGET_COUNTS * target) / (read.len() as f64 + TARGET_COUNTS);
-    let kept = |after: f64| libm::exp(-after / crate::quantity::to_minutes(FORGETS));
-    let mut air: Vec<(Moment, f64)> = KNOT_MINUTES
-        .iter()
-        .rev()
-        .map(|&m| (first - minutes(m), level + (first_c - level) * kept(m)))
-        .collect();
-    air.extend_from_slice(read);
-    air.extend(
-        KNOT_MINUTES.iter().map(|&m| (last + minutes(m), level + (last_c - level) * kept(m))),
-    );
-    air
+/// What the pit thermometer shows, as far as it is known.
+struct Fire {
+    /// C.
+    target: f64,
+    /// Readings, C, in order of time.
+    read: Vec<(Moment, f64)>,
+}
+
+impl Fire {
+    /// Between readings straight; before the first and after the last the reading is forgotten
+    /// towards the level of target and readings together.
+    fn air(&self, at: Moment) -> f64 {
+        let next = self.read.partition_point(|(read, _)| *read <= at);
+        let before = next.checked_sub(1).map(|i| self.read[i]);
+        match (before, self.read.get(next)) {
+            (Some((t0, c0)), Some((t1, c1))) => {
+                c0 + (c1 - c0) * to_minutes(at - t0) / to_minutes(*t1 - t0)
+            }
+            (Some((read, c)), None) => self.forgotten(c, to_minutes(at - read)),
+            (None, Some((read, c))) => self.forgotten(*c, to_minutes(*read - at)),
+            (None, None) => self.target,
+        }
+    }
+
+    fn forgotten(&self, read: f64, minutes: f64) -> f64 {
+        let sum: f64 = self.read.iter().map(|(_, c)| c).sum();
+        let level = (sum + TARGET_COUNTS * self.target) / (self.read.len() as f64 + TARGET_COUNTS);
+        level + (read - level) * libm::exp(-minutes / to_minutes(FORGETS))
+    }
+
+    /// The moments between which the air is near enough straight, and `others`.
+    fn knots(&self, others: &[Moment]) -> Vec<Moment> {
+        let mut knots: Vec<Moment> = self.read.iter().map(|(at, _)| *at).collect();
+        if let (Some(&first), Some(&last)) = (knots.first(), knots.last()) {
+            knots.extend(KNOT_MINUTES.iter().map(|&m| first - minutes(m)));
+            knots.extend(KNOT_MINUTES.iter().map(|&m| last + minutes(m)));
+        }
+        knots.extend_from_slice(others);
+        knots.sort();
+        knots.dedup();
+        knots
+    }
 }

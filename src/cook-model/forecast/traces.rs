@@ -1,6 +1,6 @@
 //! The heat model run for a few speeds and offsets of one piece, and interpolated between.
 
-use super::cells;
+use super::{cells, prior};
 use crate::heat::{Body, Leg, Start, State, Surface, Surroundings, Trace, Tuning, resume};
 use crate::history::{PieceHistory, Spell};
 use crate::piece::Piece;
@@ -36,7 +36,7 @@ pub(super) enum Spot {
 
 /// The traces of one piece.
 pub(super) struct Traces {
-    /// When it went on, s since the clock's zero.
+    /// When it began to heat, s since the clock's zero.
     pub on: f64,
     /// When it last went on, and until when it is computed if it was put back; likewise.
     last_on: f64,
@@ -64,7 +64,7 @@ impl Traces {
     pub(super) fn new(history: &PieceHistory, setting: &Setting<'_>) -> Self {
         let body = Body::of_piece(&history.piece);
         let first = history.spells.first().copied();
-        let on = first.map_or(setting.now, |spell| spell.on) - setting.zero;
+        let on = first.map_or(setting.now, |spell| spell.on) - setting.zero + minutes(prior::LAG);
         let rest = Surroundings::new(Leg::steady(Surface::under_foil(), setting.ambient));
         let stretched = first.is_none_or(|spell| spell.off.is_none());
         let start = State::begin(&body, start(&history.piece)).at(on);
@@ -72,7 +72,8 @@ impl Traces {
         let speeds: &'static [f64] = if stretched { &STRETCHED } else { &DIRECT };
         let run = |speed: f64, offset: f64, until: Span| {
             let offset = TemperatureDifference::from_c(offset);
-            let tuning = Tuning { speed: libm::exp(speed), offset, ..Tuning::default() };
+            let speed = prior::SPEED * libm::exp(speed);
+            let tuning = Tuning { speed, transfer: prior::TRANSFER, offset };
             resume(&body, &start, &around, until, &tuning)
         };
         let length = if stretched {
@@ -234,7 +235,8 @@ impl Traces {
         let trace = &self.nodes[2 * middle + offset];
         let at = trace.core_reaches(pull)?;
         let begin = trace.state(at).at(Span::zero());
-        let rest = resume(&self.body, &begin, &self.rest, REST, &Tuning::default());
+        let tuning = Tuning { speed: prior::SPEED, ..Tuning::default() };
+        let rest = resume(&self.body, &begin, &self.rest, REST, &tuning);
         let (peak_at, peak) = rest.core_peak(Span::zero());
         Some(Rise { by: (peak - pull).c(), after: to_seconds(peak_at), rest })
     }

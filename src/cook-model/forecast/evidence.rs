@@ -10,6 +10,8 @@ use crate::quantity::{Length, Moment, to_seconds};
 const DEPTHS: [f64; 9] = [0.0, 0.12, 0.24, 0.36, 0.48, 0.6, 0.72, 0.84, 0.96];
 /// Half the span over which a rate of rise is taken, s.
 const RATE_STEP: f64 = 30.0;
+/// More likely than not.
+const LIKELY: f64 = 0.5;
 /// A maker's tolerance is taken as two standard deviations.
 const TOLERANCE_SPREADS: f64 = 2.0;
 
@@ -77,6 +79,12 @@ impl Evidence {
         }
         evidence.add_leave_in(piece, traces, zero);
         evidence
+    }
+
+    /// The readings more likely slips than not, the cells having these weights.
+    pub(super) fn slips(&self, weights: &[f64]) -> impl Iterator<Item = EntryId> {
+        let slips = self.seen.iter().filter(|seen| seen.slip_chance_over(weights) > LIKELY);
+        slips.map(|seen| seen.reading.entry)
     }
 
     /// Adds each placement of the leave-in, its unknown depth summed out.

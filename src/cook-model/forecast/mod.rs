@@ -29,7 +29,8 @@ use crate::history::{EntryId, History};
 use crate::quantity::{Moment, to_seconds};
 use evidence::Evidence;
 use normal::Normal;
-use posterior::Known;
+use order::Runner;
+use posterior::{Joint, Known};
 use traces::{Setting, Traces};
 use view::View;
 
@@ -46,89 +47,73 @@ pub fn forecast(history: &History, now: Moment) -> Forecast {
         history.pieces.iter().map(|piece| Traces::new(piece, &setting)).collect();
     let learned = learn(history, &traces, zero);
     let risk = f64::from(history.check_risk_percent) / 100.0;
-    let (mut pieces, mut timings, mut surprises) = (Vec::new(), Vec::new(), Vec::new());
-    for (i, piece) in history.pieces.iter().enumerate() {
+    let (mut pieces, mut runners, mut surprises) = (Vec::new(), Vec::new(), Vec::new());
+    for (place, piece) in history.pieces.iter().enumerate() {
         let view = View {
             history: piece,
-            traces: &traces[i],
-            evidence: &learned[i].evidence,
-            weights: &learned[i].weights,
+            traces: &traces[place],
+            evidence: &learned.evidence[place],
+            weights: &learned.weights[place],
             setting: &setting,
             normal: &normal,
             risk,
         };
         let told = view.told();
         surprises.extend(view.surprises());
-        timings.extend(told.timing.map(|timing| (piece.id, timing)));
+        if let Some(run) = told.run {
+            runners.push(Runner { piece, place, timing: run.timing, reaches: run.reaches });
+        }
         pieces.push(told.forecast);
     }
     surprises.sort_by_key(|surprise| surprise.entry);
-    let (mut order, order_certainty) = order::pull_order(&timings, &normal);
-    // Pieces not expected to get there come last.
-    let late = history.pieces.iter().filter(|piece| piece.off().is_none()).map(|piece| piece.id);
-    let late: Vec<_> = late.filter(|id| !order.contains(id)).collect();
-    order.extend(late);
-    let on: Vec<_> = timings
-        .iter()
-        .filter(|(id, _)| history.piece(*id).is_some_and(|piece| piece.is_on()))
-        .copied()
-        .collect();
+    let on = runners.iter().filter(|runner| runner.piece.is_on());
+    let on: Vec<_> = on.filter_map(|runner| Some((runner.piece.id, runner.timing?))).collect();
+    let (order, order_certainty) = order::pull_order(runners, &learned.joint, &normal);
     let risk_z = checks::standard_deviations(&normal, risk);
     let checks = checks::plan(&on, risk_z, to_seconds(now - zero), zero);
     Forecast { at: now, pieces, order, order_certainty, checks, surprises }
 }
 
-/// What is known of one piece.
+/// What is known of every piece, in the order of the history.
 struct Learned {
-    evidence: Evidence,
+    evidence: Vec<Evidence>,
     /// The weight of every cell.
-    weights: Vec<f64>,
+    weights: Vec<Vec<f64>>,
+    joint: Joint,
 }
 
 /// What all readings say of all pieces. Where that makes some of them look like slips, the rest is
 /// asked once more without them.
-fn learn(history: &History, traces: &[Traces], zero: Moment) -> Vec<Learned> {
-    let learned = learn_without(history, traces, zero, &[]);
-    let slips: Vec<EntryId> = learned.iter().flat_map(Learned::slips).collect();
-    if slips.is_empty() { learned } else { learn_without(history, traces, zero, &slips) }
-}
-
-fn learn_without(
-    history: &History,
-    traces: &[Traces],
-    zero: Moment,
-    slips: &[EntryId],
-) -> Vec<Learned> {
-    let evidence: Vec<Evidence> = history
-        .pieces
-        .iter()
-        .zip(traces)
-        .map(|(piece, traces)| Evidence::of(piece, traces, &history.tolerances, zero, slips))
-        .collect();
-    let known: Vec<Known<'_>> = history
-        .pieces
-        .iter()
-        .zip(&evidence)
-        .map(|(piece, evidence)| Known {
-            log: &evidence.log,
-            own_speed: prior::own_speed(&piece.piece),
-        })
-        .collect();
-    let weights = posterior::combine(&known);
-    evidence
-        .into_iter()
-        .zip(weights)
-        .map(|(evidence, weights)| Learned { evidence, weights })
-        .collect()
+fn learn(history: &History, traces: &[Traces], zero: Moment) -> Learned {
+    let learned = Learned::without(history, traces, zero, &[]);
+    let slips = learned.slips();
+    if slips.is_empty() { learned } else { Learned::without(history, traces, zero, &slips) }
 }
 
 impl Learned {
+    fn without(history: &History, traces: &[Traces], zero: Moment, slips: &[EntryId]) -> Self {
+        let pieces = history.pieces.iter().zip(traces);
+        let evidence: Vec<Evidence> = pieces
+            .map(|(piece, traces)| Evidence::of(piece, traces, &history.tolerances, zero, slips))
+            .collect();
+        let pieces = history.pieces.iter().zip(&evidence);
+        let known: Vec<Known<'_>> = pieces
+            .map(|(piece, evidence)| Known {
+                log: &evidence.log,
+                own_speed: prior::own_speed(&piece.piece),
+            })
+            .collect();
+        let joint = Joint::of(&known);
+        let weights = (0..evidence.len()).map(|piece| joint.weights(piece)).collect();
+        Self { evidence, weights, joint }
+    }
+
     /// The readings more likely slips than not.
-    fn slips(&self) -> impl Iterator<Item = EntryId> {
+    fn slips(&self) -> Vec<EntryId> {
         self.evidence
-            .seen
             .iter()
-            .filter(|seen| seen.slip_chance_over(&self.weights) > 0.5)
-            .map(|seen| seen.reading.entry)
+            .zip(&self.weights)
+            .flat_map(|(evidence, weights)| evidence.slips(weights))
+            .collect()
     }
 }

@@ -2,24 +2,52 @@
 
 use super::normal::Normal;
 use super::outcome::Probability;
+use super::posterior::Joint;
 use super::view::Timing;
+use crate::history::PieceHistory;
 use crate::piece::PieceId;
 
-/// Pieces by the middle of their pull time, and for each but the last the chance that it is ready
-/// before the next.
+/// A piece not yet off: its place in the history, its timing if it is likely to get to its pull
+/// temperature, and by cell when it does, s (the horizon where it does not).
+pub(super) struct Runner<'a> {
+    pub piece: &'a PieceHistory,
+    pub place: usize,
+    pub timing: Option<Timing>,
+    pub reaches: Vec<f64>,
+}
+
+/// The pieces by the middle of their pull time, those that hardly get there last; and for each but
+/// the last the chance that it is ready before the next.
+///
+/// A slow pit is slow for both pieces of a pair: their times are compared for each pair of shared
+/// values, and these summed out.
 pub(super) fn pull_order(
-    timings: &[(PieceId, Timing)],
+    mut runners: Vec<Runner<'_>>,
+    joint: &Joint,
     normal: &Normal,
 ) -> (Vec<PieceId>, Vec<Probability>) {
-    let mut sorted = timings.to_vec();
-    sorted.sort_by(|(a, s), (b, t)| s.pull.0.total_cmp(&t.pull.0).then(a.cmp(b)));
-    let certainty = sorted
+    runners.sort_by(|a, b| {
+        let middle = |r: &Runner<'_>| r.timing.map_or(f64::INFINITY, |timing| timing.pull.0);
+        middle(a).total_cmp(&middle(b)).then(a.piece.id.cmp(&b.piece.id))
+    });
+    let pairs = joint.pairs();
+    let moments: Vec<_> = runners.iter().map(|r| joint.moments(r.place, &r.reaches)).collect();
+    let certainty = moments
         .windows(2)
-        .map(|pair| {
-            let ((_, s), (_, t)) = (pair[0], pair[1]);
-            let apart = t.pull.0 - s.pull.0;
-            Probability::new(normal.below(apart / libm::hypot(s.pull.1, t.pull.1).max(1.0)))
+        .zip(runners.windows(2))
+        .map(|(moments, runners)| {
+            let own = |r: &Runner<'_>| r.timing.map_or(0.0, |timing| timing.drift * timing.drift);
+            let drift = own(&runners[0]) + own(&runners[1]);
+            let pairs = pairs.iter().zip(moments[0].iter().zip(&moments[1]));
+            let chance = pairs
+                .map(|(weight, (first, next))| {
+                    let variance = first.variance + next.variance + drift;
+                    let apart = next.mean - first.mean;
+                    weight * normal.below(apart / libm::sqrt(variance.max(1.0)))
+                })
+                .sum();
+            Probability::new(chance)
         })
         .collect();
-    (sorted.into_iter().map(|(piece, _)| piece).collect(), certainty)
+    (runners.iter().map(|runner| runner.piece.id).collect(), certainty)
 }

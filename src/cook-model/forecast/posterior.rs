@@ -24,16 +24,50 @@ pub(super) struct Known<'a> {
     pub own_speed: f64,
 }
 
-/// The weights of each piece's cells, which sum to one, all pieces having been asked.
-pub(super) fn combine(pieces: &[Known<'_>]) -> Vec<Vec<f64>> {
-    let parts: Vec<Part> = pieces.iter().map(Part::of).collect();
-    let mut shared = log_prior();
-    for part in &parts {
-        for (sum, log) in shared.iter_mut().zip(&part.log_pair) {
-            *sum += log;
+/// What is known of all pieces together.
+pub(super) struct Joint {
+    parts: Vec<Part>,
+    /// ln of the weight of each pair, but for a constant.
+    shared: Vec<f64>,
+}
+
+/// A mean and a variance.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Moments {
+    pub mean: f64,
+    pub variance: f64,
+}
+
+impl Joint {
+    /// Asks all pieces.
+    pub(super) fn of(pieces: &[Known<'_>]) -> Self {
+        let parts: Vec<Part> = pieces.iter().map(Part::of).collect();
+        let mut shared = log_prior();
+        for part in &parts {
+            for (sum, log) in shared.iter_mut().zip(&part.log_pair) {
+                *sum += log;
+            }
         }
+        Self { parts, shared }
     }
-    parts.iter().map(|part| part.posterior(&shared)).collect()
+
+    /// The weights of a piece's cells, which sum to one.
+    pub(super) fn weights(&self, piece: usize) -> Vec<f64> {
+        self.parts[piece].posterior(&self.shared)
+    }
+
+    /// The weight of each pair of shared values; they sum to one.
+    pub(super) fn pairs(&self) -> Vec<f64> {
+        let most = self.shared.iter().copied().fold(f64::NEG_INFINITY, f64::max);
+        let pairs: Vec<f64> = self.shared.iter().map(|log| libm::exp(log - most)).collect();
+        let sum: f64 = pairs.iter().sum();
+        pairs.into_iter().map(|pair| pair / sum).collect()
+    }
+
+    /// Mean and variance of a value given by cell, were each pair the true one.
+    pub(super) fn moments(&self, piece: usize, value: &[f64]) -> Vec<Moments> {
+        self.parts[piece].moments(value)
+    }
 }
 
 /// ln of the chance of each pair before any reading, but for a constant.
@@ -94,6 +128,35 @@ impl Part {
             }
         }
         Self { likelihood, by_speed, by_offset, log_pair }
+    }
+
+    /// Mean and variance of a value over the cells for each pair.
+    fn moments(&self, value: &[f64]) -> Vec<Moments> {
+        let mut moments = Vec::with_capacity(PAIRS);
+        for speeds in &self.by_speed {
+            // Sums of weight, weight x value, weight x value squared, by offset.
+            let mut sums = [[0.0; 3]; OFFSETS.len()];
+            let rows =
+                self.likelihood.chunks_exact(OFFSETS.len()).zip(value.chunks_exact(OFFSETS.len()));
+            for ((row, values), chance) in rows.zip(speeds) {
+                for ((sum, cell), value) in sums.iter_mut().zip(row).zip(values) {
+                    let weight = chance * cell;
+                    sum[0] += weight;
+                    sum[1] += weight * value;
+                    sum[2] += weight * value * value;
+                }
+            }
+            for offsets in &self.by_offset {
+                let total = |power: usize| -> f64 {
+                    offsets.iter().zip(&sums).map(|(chance, sum)| chance * sum[power]).sum()
+                };
+                let weight = total(0).max(f64::MIN_POSITIVE);
+                let mean = total(1) / weight;
+                moments
+                    .push(Moments { mean, variance: (total(2) / weight - mean * mean).max(0.0) });
+            }
+        }
+        moments
     }
 
     /// The cells' weights, given what all pieces say of the pairs.

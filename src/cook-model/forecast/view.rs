@@ -4,7 +4,7 @@ use super::evidence::{Evidence, Seat};
 use super::normal::{Mixture, Normal, Part};
 use super::outcome::{Band, PAST_BY, Peak, PieceForecast, Probability, Seating, Surprise};
 use super::prior;
-use super::traces::{REST, Rise, Setting, Spot, Traces};
+use super::traces::{HORIZON, REST, Rise, Setting, Spot, Traces};
 use super::{cells, curve};
 use crate::history::PieceHistory;
 use crate::quantity::{Length, Moment, Temperature, TemperatureDifference, seconds, to_seconds};
@@ -34,7 +34,16 @@ pub(super) struct View<'a> {
 /// What is told of one piece, and the times that the plan of checks needs.
 pub(super) struct Told {
     pub forecast: PieceForecast,
+    /// None once it is off.
+    pub run: Option<Run>,
+}
+
+/// The way of a piece to its pull.
+pub(super) struct Run {
+    /// None if it is not likely to get there.
     pub timing: Option<Timing>,
+    /// By cell, when it gets there, s since the clock's zero; the horizon if it does not.
+    pub reaches: Vec<f64>,
 }
 
 /// When a piece on the pit gets where, s since the clock's zero.
@@ -46,6 +55,8 @@ pub(super) struct Timing {
     pub grace: f64,
     /// The latest time for the next check.
     pub check_by: f64,
+    /// The part of the doubt that is the piece's own drift from the model, s.
+    pub drift: f64,
 }
 
 impl View<'_> {
@@ -56,16 +67,18 @@ impl View<'_> {
         let seating = self.evidence.seat.as_ref().map(|seat| self.seating(seat));
         let piece = self.history.id;
         if self.history.off().is_some() {
-            return Told { forecast: self.resting(core, seating), timing: None };
+            return Told { forecast: self.resting(core, seating), run: None };
         }
-        let pull = self.crossing(self.history.pull_at);
-        let past = self.crossing(self.history.pull_at + PAST_BY);
+        let reaches = self.traces.reaches(self.history.pull_at);
+        let pull = self.crossing(&reaches);
+        let past = self.crossing(&self.traces.reaches(self.history.pull_at + PAST_BY));
         let window = pull.as_ref().map(|pull| band(pull, |s| s));
         let timing = pull.as_ref().zip(past.as_ref()).map(|(pull, past)| {
             let middle = pull.quantile(0.5);
             let spread = (pull.quantile(0.9) - pull.quantile(0.1)) / 2.56;
             let grace = past.quantile(0.5) - middle;
-            Timing { pull: (middle, spread), grace, check_by: past.quantile(self.risk) }
+            let check_by = past.quantile(self.risk);
+            Timing { pull: (middle, spread), grace, check_by, drift: self.drift(middle) }
         });
         let rise = self.traces.rise(self.history.pull_at);
         let peak = rise.as_ref().zip(window).map(|(rise, window)| self.peak(rise, window.middle));
@@ -79,7 +92,9 @@ impl View<'_> {
             seating,
             curve: curve::on_the_pit(self, window, rise.as_ref()),
         };
-        Told { forecast, timing }
+        let never = self.traces.on + to_seconds(HORIZON);
+        let reaches = reaches.into_iter().map(|at| at.unwrap_or(never)).collect();
+        Told { forecast, run: Some(Run { timing, reaches }) }
     }
 
     /// A piece that came off.
@@ -143,9 +158,8 @@ impl View<'_> {
         self.mixture(|cell| Some((all[cell], spread)))
     }
 
-    /// When the core reaches a temperature; none if it is not likely to.
-    fn crossing(&self, temperature: Temperature) -> Option<Mixture<'_>> {
-        let all = self.traces.reaches(temperature);
+    /// When the core gets somewhere, of the times by cell; none if it is not likely to.
+    fn crossing(&self, all: &[Option<f64>]) -> Option<Mixture<'_>> {
         let reached: f64 =
             self.cells().filter(|(cell, _)| all[*cell].is_some()).map(|(_, weight)| weight).sum();
         (reached > REACHED).then(|| {

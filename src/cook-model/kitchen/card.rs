@@ -4,7 +4,7 @@ use chrono::DateTime;
 use thiserror::Error;
 
 use super::form::Form;
-use super::stock::{BagId, BagState};
+use super::log::{BagId, BagState};
 use super::storage::{Packing, Place};
 use crate::history::DeviceId;
 use crate::quantity::{Length, Mass, Moment};
@@ -17,7 +17,7 @@ const VERSION: &str = "1";
 /// What is to be known of a bag to reheat it.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Card {
-    /// The bag's name in the stock it came from.
+    /// The bag's name in the log it came from.
     pub bag: BagId,
     /// What the meat was made into.
     pub form: Form,

@@ -3,7 +3,7 @@
 use chrono::FixedOffset;
 
 use super::form::Form;
-use super::stock::BagState;
+use super::log::BagState;
 use super::storage::Keeps;
 use crate::quantity::{Mass, MassUnit, Moment, TemperatureUnit, to_minutes};
 use crate::quantity::{Span, Temperature};
@@ -95,7 +95,7 @@ fn day(moment: Moment, clock: FixedOffset) -> String {
 mod tests {
     use super::*;
     use crate::history::{DeviceId, EntryId};
-    use crate::kitchen::stock::Bag;
+    use crate::kitchen::log::Bag;
     use crate::kitchen::storage::{Packing, Place, Stay};
     use crate::quantity::minutes;
     use chrono::{TimeZone, Utc};

@@ -14,6 +14,7 @@ pub mod cooked_weight;
 pub mod form;
 pub mod label;
 pub mod label_sheet;
+pub mod log;
 pub mod nutrition;
 pub mod packing_order;
 mod portion_search;
@@ -24,7 +25,6 @@ pub mod reheat;
 pub mod rub;
 pub mod shape;
 pub mod spice;
-pub mod stock;
 pub mod storage;
 pub mod thaw;
 

@@ -2,8 +2,10 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use thiserror::Error;
 
-use super::{Bag, BagId, StockEntry, StockLog, StockWhat};
+use super::{Bag, BagId, KitchenEntry, KitchenLog, KitchenWhat};
 use crate::history::EntryId;
+use crate::kitchen::cooked_weight::{OwnLoss, WeightProblem};
+use crate::kitchen::rub::{Recipe, RubProblem};
 use crate::kitchen::storage::{Keeps, Place, Stay, keeps};
 use crate::quantity::{Mass, Moment};
 
@@ -74,6 +76,12 @@ pub enum Problem {
     /// A weight or thickness outside what a bag can have.
     #[error("a bag weighs from 1 g to 10 kg and is up to 200 mm thick")]
     ImpossibleValue,
+    /// A weighing that cannot be.
+    #[error(transparent)]
+    Weighing(#[from] WeightProblem),
+    /// A rub that cannot be.
+    #[error(transparent)]
+    Rub(#[from] RubProblem),
 }
 
 /// An entry and why it changed nothing.
@@ -85,16 +93,22 @@ pub struct Ignored {
     pub why: Problem,
 }
 
-/// Everything the stock's log adds up to.
+/// Everything the kitchen's log adds up to.
 #[derive(Clone, Debug, Default, PartialEq)]
-pub struct Stock {
+pub struct Kitchen {
     /// Every bag ever packed and not undone, in the order they were packed.
     pub bags: Vec<BagState>,
+    /// What this person's cooks lose, by all weighings.
+    pub own_loss: OwnLoss,
+    /// How many weighings that rests on.
+    pub weighings: usize,
+    /// The rubs, by name.
+    pub rubs: Vec<Recipe>,
     /// The entries that changed nothing, and why.
     pub ignored: Vec<Ignored>,
 }
 
-impl Stock {
+impl Kitchen {
     /// One bag.
     pub fn bag(&self, id: BagId) -> Option<&BagState> {
         self.bags.iter().find(|bag| bag.id == id)
@@ -116,20 +130,35 @@ impl Stock {
 }
 
 /// What the log adds up to.
-pub fn fold(log: &StockLog) -> Stock {
-    let mut bags: BTreeMap<BagId, BagState> = BTreeMap::new();
+pub fn fold(log: &KitchenLog) -> Kitchen {
+    let mut folding = Folding::default();
     let mut ignored = Vec::new();
     for entry in in_order_of_time(standing(log.entries())) {
-        if let Err(why) = apply(&mut bags, entry) {
+        if let Err(why) = folding.apply(entry) {
             ignored.push(Ignored { entry: entry.id, why });
         }
     }
-    Stock { bags: bags.into_values().collect(), ignored }
+    Kitchen {
+        bags: folding.bags.into_values().collect(),
+        own_loss: folding.own_loss,
+        weighings: folding.weighings,
+        rubs: folding.rubs.into_values().collect(),
+        ignored,
+    }
+}
+
+/// What the entries so far add up to.
+#[derive(Default)]
+struct Folding {
+    bags: BTreeMap<BagId, BagState>,
+    own_loss: OwnLoss,
+    weighings: usize,
+    rubs: BTreeMap<String, Recipe>,
 }
 
 /// The entries that count. Going from the last to the first settles each undoing before the entry
 /// that it undoes.
-fn standing(entries: &[StockEntry]) -> Vec<&StockEntry> {
+fn standing(entries: &[KitchenEntry]) -> Vec<&KitchenEntry> {
     let mut undone: BTreeSet<EntryId> = BTreeSet::new();
     let mut standing = Vec::with_capacity(entries.len());
     for entry in entries.iter().rev() {
@@ -137,10 +166,10 @@ fn standing(entries: &[StockEntry]) -> Vec<&StockEntry> {
             continue;
         }
         match entry.what {
-            StockWhat::Undone { entry: target } if target < entry.id => {
+            KitchenWhat::Undone { entry: target } if target < entry.id => {
                 undone.insert(target);
             }
-            StockWhat::Undone { .. } => {}
+            KitchenWhat::Undone { .. } => {}
             _ => standing.push(entry),
         }
     }
@@ -148,44 +177,57 @@ fn standing(entries: &[StockEntry]) -> Vec<&StockEntry> {
 }
 
 /// A move typed late belongs where it happened; equal moments keep the order they were typed in.
-fn in_order_of_time(mut entries: Vec<&StockEntry>) -> Vec<&StockEntry> {
+fn in_order_of_time(mut entries: Vec<&KitchenEntry>) -> Vec<&KitchenEntry> {
     entries.sort_by_key(|entry| (entry.happened, entry.id));
     entries
 }
 
-fn apply(bags: &mut BTreeMap<BagId, BagState>, entry: &StockEntry) -> Result<(), Problem> {
-    let at = entry.happened;
-    match &entry.what {
-        StockWhat::BagPacked { bag, place } => {
-            check(bag)?;
-            let stays = vec![Stay { place: *place, from: at }];
-            let state = BagState { id: entry.id, bag: bag.clone(), stays, ended: None };
-            bags.insert(entry.id, state);
-        }
-        StockWhat::BagMoved { bag, to } => {
-            let bag = still_there(bags, *bag)?;
-            if bag.place() != Some(*to) {
-                bag.stays.push(Stay { place: *to, from: at });
+impl Folding {
+    fn apply(&mut self, entry: &KitchenEntry) -> Result<(), Problem> {
+        let at = entry.happened;
+        match &entry.what {
+            KitchenWhat::BagPacked { bag, place } => {
+                check(bag)?;
+                let stays = vec![Stay { place: *place, from: at }];
+                let state = BagState { id: entry.id, bag: bag.clone(), stays, ended: None };
+                self.bags.insert(entry.id, state);
             }
+            KitchenWhat::BagMoved { bag, to } => {
+                let bag = self.still_there(*bag)?;
+                if bag.place() != Some(*to) {
+                    bag.stays.push(Stay { place: *to, from: at });
+                }
+            }
+            KitchenWhat::BagUsed { bag } => {
+                self.still_there(*bag)?.ended = Some(Ended { how: Ending::Used, at });
+            }
+            KitchenWhat::BagThrownAway { bag } => {
+                self.still_there(*bag)?.ended = Some(Ended { how: Ending::ThrownAway, at });
+            }
+            KitchenWhat::Weighed { weighing } => {
+                self.own_loss = self.own_loss.after(weighing)?;
+                self.weighings += 1;
+            }
+            KitchenWhat::RubKept { recipe } => {
+                recipe.salt_share()?;
+                self.rubs.insert(recipe.name.clone(), recipe.clone());
+            }
+            KitchenWhat::RubDropped { name } => {
+                self.rubs.remove(name);
+            }
+            KitchenWhat::Undone { .. } => {}
         }
-        StockWhat::BagUsed { bag } => {
-            still_there(bags, *bag)?.ended = Some(Ended { how: Ending::Used, at });
-        }
-        StockWhat::BagThrownAway { bag } => {
-            still_there(bags, *bag)?.ended = Some(Ended { how: Ending::ThrownAway, at });
-        }
-        StockWhat::Undone { .. } => {}
+        Ok(())
     }
-    Ok(())
+
+    fn still_there(&mut self, id: BagId) -> Result<&mut BagState, Problem> {
+        let bag = self.bags.get_mut(&id).ok_or(Problem::UnknownBag)?;
+        if bag.ended.is_some() { Err(Problem::Gone) } else { Ok(bag) }
+    }
 }
 
 fn check(bag: &Bag) -> Result<(), Problem> {
     let weight = (1.0..=10_000.0).contains(&bag.weight.g());
     let thickness = bag.thickness.is_none_or(|t| (1.0..=200.0).contains(&t.mm()));
     if weight && thickness { Ok(()) } else { Err(Problem::ImpossibleValue) }
-}
-
-fn still_there(bags: &mut BTreeMap<BagId, BagState>, id: BagId) -> Result<&mut BagState, Problem> {
-    let bag = bags.get_mut(&id).ok_or(Problem::UnknownBag)?;
-    if bag.ended.is_some() { Err(Problem::Gone) } else { Ok(bag) }
 }

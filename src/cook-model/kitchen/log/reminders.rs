@@ -1,4 +1,4 @@
-use super::{BagId, Stock};
+use super::{BagId, Kitchen};
 use crate::calendar;
 use crate::kitchen::storage::Keeps;
 use crate::quantity::{Moment, Span};
@@ -30,9 +30,9 @@ pub struct Reminder {
 
 /// All reminders for the bags still there, in order of time. Those of the past are in it: a
 /// calendar wants only what is to come, a list wants what was missed too.
-pub fn reminders(stock: &Stock) -> Vec<Reminder> {
+pub fn reminders(kitchen: &Kitchen) -> Vec<Reminder> {
     let mut reminders = Vec::new();
-    for state in &stock.bags {
+    for state in &kitchen.bags {
         let bag = state.id;
         match state.keeps() {
             Some(Keeps::Fridge { use_by, eat_by }) => {
@@ -51,10 +51,9 @@ pub fn reminders(stock: &Stock) -> Vec<Reminder> {
 }
 
 impl Reminder {
-    /// As a calendar keeps it, with what to do in a few words. None where the bag is not in the
-    /// stock.
-    pub fn for_calendar(&self, stock: &Stock) -> Option<calendar::Reminder> {
-        let bag = &stock.bag(self.bag)?.bag;
+    /// As a calendar keeps it, with what to do in a few words. None where the bag is unknown.
+    pub fn for_calendar(&self, kitchen: &Kitchen) -> Option<calendar::Reminder> {
+        let bag = &kitchen.bag(self.bag)?.bag;
         let what = match bag.name.as_str() {
             "" => "chicken breast",
             name => name,

@@ -1,6 +1,6 @@
 use serde_json::Value;
 
-use super::{StockEntry, StockWhat, VERSION};
+use super::{KitchenEntry, KitchenWhat, VERSION};
 use crate::history::{DeviceId, EntryId};
 use crate::quantity::Moment;
 
@@ -13,16 +13,16 @@ pub struct SetAside {
     pub why: String,
 }
 
-/// All entries about the stock, in the order of their ids, and those that could not be read.
+/// All entries about the kitchen, in the order of their ids, and those that could not be read.
 #[derive(Clone, Debug, Default, PartialEq)]
-pub struct StockLog {
-    entries: Vec<StockEntry>,
+pub struct KitchenLog {
+    entries: Vec<KitchenEntry>,
     set_aside: Vec<SetAside>,
 }
 
-impl StockLog {
+impl KitchenLog {
     /// A log of these entries. They may come in any order; an entry met twice counts once.
-    pub fn from_entries(entries: impl IntoIterator<Item = StockEntry>) -> Self {
+    pub fn from_entries(entries: impl IntoIterator<Item = KitchenEntry>) -> Self {
         let mut log = Self::default();
         for entry in entries {
             log.insert(entry);
@@ -43,7 +43,7 @@ impl StockLog {
     }
 
     /// The entries, in the order of their ids.
-    pub fn entries(&self) -> &[StockEntry] {
+    pub fn entries(&self) -> &[KitchenEntry] {
         &self.entries
     }
 
@@ -53,7 +53,7 @@ impl StockLog {
     }
 
     /// Adds an entry; one already here stays. A different one under the same id is set aside.
-    pub fn insert(&mut self, entry: StockEntry) {
+    pub fn insert(&mut self, entry: KitchenEntry) {
         match self.entries.binary_search_by_key(&entry.id, |known| known.id) {
             Err(place) => self.entries.insert(place, entry),
             Ok(place) if self.entries[place] != entry => self.set_aside.push(SetAside {
@@ -70,15 +70,15 @@ impl StockLog {
         device: DeviceId,
         happened: Moment,
         typed: Moment,
-        what: StockWhat,
-    ) -> StockEntry {
+        what: KitchenWhat,
+    ) -> KitchenEntry {
         let count = self.entries.last().map_or(1, |last| last.id.count.saturating_add(1));
-        StockEntry { v: VERSION, id: EntryId { count, device }, happened, typed, what }
+        KitchenEntry { v: VERSION, id: EntryId { count, device }, happened, typed, what }
     }
 }
 
 /// Reads one stored entry, or says why not.
-fn read(text: &str) -> Result<StockEntry, String> {
+fn read(text: &str) -> Result<KitchenEntry, String> {
     let value: Value = serde_json::from_str(text).map_err(|error| error.to_string())?;
     match value.get("v").and_then(Value::as_u64) {
         Some(v) if v == u64::from(VERSION) => {

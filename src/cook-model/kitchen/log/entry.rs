@@ -1,7 +1,9 @@
 use serde::{Deserialize, Serialize};
 
 use crate::history::EntryId;
+use crate::kitchen::cooked_weight::Weighing;
 use crate::kitchen::form::Form;
+use crate::kitchen::rub::Recipe;
 use crate::kitchen::storage::{Packing, Place};
 use crate::quantity::{Length, Mass, Moment};
 
@@ -32,9 +34,9 @@ pub struct Bag {
     pub cooked: Moment,
 }
 
-/// One thing that happened to the stock. Never changed once written, only undone.
+/// One thing that happened in the kitchen. Never changed once written, only undone.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
-pub struct StockEntry {
+pub struct KitchenEntry {
     /// The version of this form.
     pub v: u16,
     /// Its unique, ordered id.
@@ -44,14 +46,14 @@ pub struct StockEntry {
     /// When it was typed.
     pub typed: Moment,
     /// What happened.
-    pub what: StockWhat,
+    pub what: KitchenWhat,
 }
 
-/// What can happen to the stock.
+/// What can happen in the kitchen.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 #[serde(tag = "kind", rename_all = "snake_case")]
 #[non_exhaustive]
-pub enum StockWhat {
+pub enum KitchenWhat {
     /// A bag was packed and put away. Its id is this entry's.
     BagPacked {
         /// The bag.
@@ -75,6 +77,21 @@ pub enum StockWhat {
     BagThrownAway {
         /// Which bag.
         bag: BagId,
+    },
+    /// The pieces of a cook were weighed, raw and cooked.
+    Weighed {
+        /// The weighing.
+        weighing: Weighing,
+    },
+    /// A rub was written down, or written down anew under its name.
+    RubKept {
+        /// The rub.
+        recipe: Recipe,
+    },
+    /// A rub is no longer wanted.
+    RubDropped {
+        /// Its name.
+        name: String,
     },
     /// An earlier entry was undone. Undoing an undoing brings the entry back.
     Undone {

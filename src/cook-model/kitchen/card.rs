@@ -5,6 +5,7 @@ use thiserror::Error;
 
 use super::form::Form;
 use super::log::{BagId, BagState};
+use super::shape::Portion;
 use super::storage::{Packing, Place};
 use crate::history::DeviceId;
 use crate::quantity::{Length, Mass, Moment};
@@ -61,6 +62,16 @@ impl Card {
             place: state.place()?,
             cooked: DateTime::from_timestamp(bag.cooked.timestamp().div_euclid(60) * 60, 0)?,
         })
+    }
+
+    /// What heat has to get through.
+    pub const fn portion(&self) -> Portion {
+        Portion {
+            form: self.form,
+            weight: self.weight,
+            thickness: self.thickness,
+            packing: self.packing,
+        }
     }
 
     /// The fragment of an address, without its `#`: letters, digits, `.` and `-` only.

@@ -11,6 +11,7 @@ use super::storage::{Packing, Place};
 use super::thaw::Bath;
 use crate::heat::{Leg, Start, Surface, Surroundings, Tuning, trace};
 use crate::quantity::{Span, Temperature, TemperatureDifference};
+use crate::safety::LONGEST_WARM_UP;
 
 /// Core temperatures a bath is used for. Below 130 F food must not be held for long.
 pub const CORE: RangeInclusive<Temperature> =
@@ -35,9 +36,7 @@ const MARGIN: f64 = 1.12;
 const LONGEST: Span = Span::hours(24);
 /// How far the traces go, one after another, until one is long enough.
 const UNTIL: [Span; 3] = [Span::hours(1), Span::hours(5), LONGEST];
-/// How long the core may be under 130 F on its way up: four hours, as the FDA Food Code allows food
-/// out of temperature (3-501.19, from memory).
-const LONGEST_WARM_UP: Span = Span::hours(4);
+/// Under it food must not be for long on its way up.
 const DANGER_TOP: Temperature = Temperature::from_f(130.0);
 
 /// What is to be reheated, how.

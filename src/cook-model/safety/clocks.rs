@@ -13,7 +13,7 @@ use crate::quantity::{Moment, Span, Temperature};
 pub const HOT: Temperature = Temperature::from_f(140.0);
 /// The longest in all between the two on the way up: four hours (common practice, no source; the
 /// FDA Food Code 2022, 3-501.19, from memory, has the same figure for time as a control).
-const LONGEST_WARM_UP: Span = Span::hours(4);
+pub const LONGEST_WARM_UP: Span = Span::hours(4);
 /// From the heat to the refrigerator. Source: USDA consumer advice: 2 h, and 1 h above 90 F.
 const LONGEST_OUT: Span = Span::hours(2);
 const LONGEST_OUT_IN_HEAT: Span = Span::hours(1);

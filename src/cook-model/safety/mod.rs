@@ -27,8 +27,8 @@ mod witness;
 
 pub use cautions::Caution;
 pub use clocks::{
-    COOL_FIRST, COOL_FROM, COOL_SECOND, Clock, ClockKind, HOT, cooling, longest_out, to_fridge,
-    warm_up,
+    COOL_FIRST, COOL_FROM, COOL_SECOND, Clock, ClockKind, HOT, LONGEST_WARM_UP, cooling,
+    longest_out, to_fridge, warm_up,
 };
 pub use dwell::{DwellRow, FatColumn, dwell_at, dwell_rows};
 pub use held::{HoldProgress, LONGEST_GAP, hold_progress};

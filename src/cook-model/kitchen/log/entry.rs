@@ -4,6 +4,7 @@ use crate::history::EntryId;
 use crate::kitchen::cooked_weight::Weighing;
 use crate::kitchen::form::Form;
 use crate::kitchen::rub::Recipe;
+use crate::kitchen::shape::Portion;
 use crate::kitchen::storage::{Packing, Place};
 use crate::quantity::{Length, Mass, Moment};
 
@@ -32,6 +33,18 @@ pub struct Bag {
     pub packing: Packing,
     /// When it came off the pit.
     pub cooked: Moment,
+}
+
+impl Bag {
+    /// What heat has to get through.
+    pub const fn portion(&self) -> Portion {
+        Portion {
+            form: self.form,
+            weight: self.weight,
+            thickness: self.thickness,
+            packing: self.packing,
+        }
+    }
 }
 
 /// One thing that happened in the kitchen. Never changed once written, only undone.

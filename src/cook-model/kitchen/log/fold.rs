@@ -4,9 +4,10 @@ use thiserror::Error;
 
 use super::{Bag, BagId, KitchenEntry, KitchenLog, KitchenWhat};
 use crate::history::EntryId;
+use crate::kitchen::caution::Caution;
 use crate::kitchen::cooked_weight::{OwnLoss, WeightProblem};
 use crate::kitchen::rub::{Recipe, RubProblem};
-use crate::kitchen::storage::{Keeps, Place, Stay, keeps};
+use crate::kitchen::storage::{Keeps, Packing, Place, Stay, keeps};
 use crate::quantity::{Mass, Moment};
 
 /// How a bag came to its end.
@@ -60,6 +61,14 @@ impl BagState {
     /// Whether it lies in the refrigerator past its eat-by date.
     pub fn is_past(&self, now: Moment) -> bool {
         matches!(self.keeps(), Some(Keeps::Fridge { eat_by, .. }) if now > eat_by)
+    }
+
+    /// What to say beside it now.
+    pub fn cautions(&self, now: Moment) -> Vec<Caution> {
+        let there = self.ended.is_none();
+        let past = self.is_past(now).then_some(Caution::PastEatBy);
+        let vacuum = (there && self.bag.packing == Packing::Vacuum).then_some(Caution::Vacuum);
+        past.into_iter().chain(vacuum).collect()
     }
 }
 

@@ -9,6 +9,9 @@ use crate::thermometer::{Instrument, Seat};
 /// Step of the pit and of all pieces, s. Openings, readings and pulls happen on steps.
 pub const STEP: f64 = 10.0;
 
+/// After this long in the pit, s, the coldest spot has settled where it stays.
+const AIMING: f64 = 2400.0;
+
 /// What the cook knows and says of one piece.
 #[derive(Clone, Copy, Debug)]
 pub struct Told {
@@ -94,9 +97,15 @@ impl Cook {
     /// A cook with the pit up to temperature and all pieces raw; `across` cells through the
     /// thickness of each (10 for studies).
     pub fn new(setup: Setup, across: usize) -> Self {
+        let pit = Pit::new(setup.pit, stream(setup.seed, 1));
+        let mut pieces: Vec<Piece> =
+            setup.pieces.iter().map(|&truth| Piece::new(truth, across)).collect();
+        if let Some(probed) = pieces.get_mut(setup.probed) {
+            probed.aim_at_coldest(&pit.surroundings(), AIMING);
+        }
         Self {
-            pit: Pit::new(setup.pit, stream(setup.seed, 1)),
-            pieces: setup.pieces.iter().map(|&truth| Piece::new(truth, across)).collect(),
+            pit,
+            pieces,
             places: vec![Place::Raw; setup.pieces.len()],
             seat: setup.seat,
             luck: stream(setup.seed, 2),
@@ -198,7 +207,7 @@ impl Cook {
         self.seat = Seat::careful(&mut self.luck);
     }
 
-    /// How far the leave-in is off the middle through the thickness, m.
+    /// How far the leave-in is off where it was aimed, through the thickness, m.
     pub fn seat_error(&self) -> f64 {
         self.seat.up.abs()
     }

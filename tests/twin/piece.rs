@@ -38,7 +38,8 @@ pub struct Truth {
 #[derive(Clone, Debug)]
 pub struct Piece {
     truth: Truth,
-    centre: [f64; 3],
+    /// Where a probe is aimed, m.
+    aim: [f64; 3],
     body: std::sync::Arc<Body>,
     field: Field,
     skin: Skin,
@@ -62,7 +63,7 @@ impl Piece {
             );
         Self {
             truth,
-            centre: breast.centre(),
+            aim: breast.centre(),
             field: Field::uniform(&body, truth.start),
             skin: Skin::new(&body, truth.exchange, truth.start),
             body: std::sync::Arc::new(body),
@@ -123,13 +124,21 @@ impl Piece {
         }
     }
 
-    /// What a tip `up` metres above (below, if negative) the middle of the thickest part and `along`
-    /// metres towards the thin end is at, C. Tips stay inside the meat.
+    /// Aims probes at the spot that stays coldest, found by cooking a copy for a time in seconds: near
+    /// the thickest part, but further from the blunt end.
+    pub fn aim_at_coldest(&mut self, around: &Surroundings, seconds: f64) {
+        let mut copy = self.clone();
+        copy.cook(around, seconds);
+        self.aim = self.body.centres[copy.coldest().1];
+    }
+
+    /// What a tip `up` metres above (below, if negative) where it was aimed and `along` metres towards
+    /// the thin end is at, C. Tips stay inside the meat.
     pub fn at_tip(&self, up: f64, along: f64) -> f64 {
         let limit = 0.5 * self.truth.thickness - SKIN_DEPTH;
-        let mut tip = self.centre;
+        let mut tip = self.aim;
         tip[0] += along;
-        tip[2] += up.clamp(-limit, limit);
+        tip[2] = (tip[2] + up).clamp(-limit, limit);
         self.field.at(&self.body, tip).unwrap_or_else(|| self.core()).max(self.core())
     }
 

@@ -7,7 +7,7 @@ use crate::piece::Piece;
 
 /// Spread of where one poke of an instant-read ends around the coldest spot, m.
 const POKE_SPREAD: f64 = 4.0e-3;
-/// Spread of where a well-placed leave-in sits around the middle, m.
+/// Spread of where a well-placed leave-in sits around the coldest spot, m; twice it along.
 const SEAT_SPREAD: f64 = 2.0e-3;
 /// A misplaced leave-in is this far off, m.
 const MISPLACED: core::ops::Range<f64> = 6.0e-3..15.0e-3;
@@ -57,7 +57,7 @@ impl Instrument {
 /// Where a leave-in's tip is in its piece.
 #[derive(Clone, Copy, Debug)]
 pub struct Seat {
-    /// Above the middle of the thickest part, m.
+    /// Above the coldest spot, m.
     pub up: f64,
     /// Towards the thin end, m.
     pub along: f64,

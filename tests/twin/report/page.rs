@@ -141,7 +141,7 @@ fn seats(findings: &Findings) -> String {
     let mut text = format!(
         "## Misplaced leave-ins\n\n\
          Judged by the leave-in's own readings and one instant-read of its piece, 15 min or more \
-         before the pull. {} leave-ins were 6 to 15 mm off the middle of the thickness, {} were well \
+         before the pull. {} leave-ins were 6 to 15 mm off the coldest spot, {} were well \
          seated.\n\n| what | aim | found |\n| --- | --- | --- |\n\
          | flagged, 6 mm or more off | at least 90 % | {:.0} % |\n\
          | flagged, well seated (false alarms) | at most 5 % | {:.1} % |\n",

@@ -9,9 +9,10 @@ use crate::device::clock;
 use crate::device::storage::{CookId, Store};
 use crate::navigate::{Navigation, Screen};
 use crate::open_cook::OpenCook;
-use crate::parts::{Dock, Trouble};
+use crate::parts::{AlarmBar, DemoBanner, Dock, NewVersion, Trouble};
 use crate::preferences;
 use crate::screens;
+use crate::watching::Watching;
 
 /// A cook in which nothing happened for this long is over: the app then starts at its first screen.
 const OVER_AFTER: Span = Span::hours(18);
@@ -23,16 +24,21 @@ pub fn App() -> impl IntoView {
     let navigation = Navigation::start();
     let cook = OpenCook::start();
     provide_context(navigation);
+    let watching = Watching::new();
     provide_context(cook);
+    provide_context(watching);
     let ready = RwSignal::new(false);
     spawn_local(async move {
-        open_stored(cook, navigation).await;
+        open_stored(cook, watching, navigation).await;
         ready.set(true);
     });
     view! {
         <Show when=move || ready.get()>
             <main>
+                <DemoBanner />
+                <NewVersion />
                 <Trouble />
+                <AlarmBar />
                 {move || screen_view(navigation.screen())}
             </main>
             <Dock />
@@ -46,6 +52,7 @@ fn screen_view(screen: Screen) -> AnyView {
         Screen::SetOut => screens::SetOut().into_any(),
         Screen::Live => screens::Live().into_any(),
         Screen::Piece(piece) => view! { <screens::Reading piece=piece /> }.into_any(),
+        Screen::Curves => screens::Curves().into_any(),
         Screen::Pit => screens::PitReading().into_any(),
         Screen::Rest => screens::Rest().into_any(),
         Screen::Log => screens::CookLog().into_any(),
@@ -57,7 +64,7 @@ fn screen_view(screen: Screen) -> AnyView {
 }
 
 /// Opens the storage, and the last cook if it is not over, on the screen it belongs to.
-async fn open_stored(cook: OpenCook, navigation: Navigation) {
+async fn open_stored(cook: OpenCook, watching: Watching, navigation: Navigation) {
     let store = match Store::open().await {
         Ok(store) => store,
         Err(problem) => {
@@ -66,6 +73,7 @@ async fn open_stored(cook: OpenCook, navigation: Navigation) {
         }
     };
     cook.use_store(store.clone());
+    watching.start(cook, store.clone());
     let screen = navigation.screen_now();
     if let Some((id, log)) = last_cook(&store).await {
         let state = fold(&log);

@@ -135,7 +135,7 @@ pub fn problem(why: Problem) -> String {
 }
 
 /// A chore, as something to do.
-fn chore_to_do(chore: Chore) -> String {
+pub fn chore_to_do(chore: Chore) -> String {
     match chore {
         Chore::OutOfFridge => say!("do-out-of-fridge"),
         Chore::Season => say!("do-season"),

@@ -1,9 +1,8 @@
 //! Pull Order's web app: it puts the screens on the page and hands the browser's services to them.
 
 mod app;
+mod demo;
 mod describe;
-// Alarms, files and updates are called by screens to come.
-#[allow(dead_code)]
 mod device;
 mod navigate;
 mod open_cook;
@@ -13,6 +12,7 @@ mod screens;
 mod show;
 mod ticking;
 mod typed;
+mod watching;
 mod words;
 
 use leptos::prelude::*;

@@ -19,6 +19,8 @@ pub enum Screen {
     Piece(PieceId),
     /// The number pad for the pit.
     Pit,
+    /// Each piece's core over time.
+    Curves,
     /// What is off the pit.
     Rest,
     /// Every entry.
@@ -42,6 +44,7 @@ impl Screen {
             Self::Live => "cook",
             Self::Piece(piece) => return format!("#piece-{}", piece.0),
             Self::Pit => "pit",
+            Self::Curves => "curves",
             Self::Rest => "rest",
             Self::Log => "log",
             Self::More => "more",
@@ -59,6 +62,7 @@ impl Screen {
             "set-out" => Self::SetOut,
             "cook" => Self::Live,
             "pit" => Self::Pit,
+            "curves" => Self::Curves,
             "rest" => Self::Rest,
             "log" => Self::Log,
             "more" => Self::More,
@@ -71,7 +75,10 @@ impl Screen {
 
     /// Whether it shows something of an open cook.
     pub const fn needs_a_cook(self) -> bool {
-        matches!(self, Self::Live | Self::Piece(_) | Self::Pit | Self::Rest | Self::Log)
+        matches!(
+            self,
+            Self::Live | Self::Piece(_) | Self::Pit | Self::Curves | Self::Rest | Self::Log
+        )
     }
 }
 

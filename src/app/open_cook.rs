@@ -4,9 +4,9 @@
 use std::collections::VecDeque;
 use std::time::Duration;
 
-use cook_model::cook::{CookState, DeviceId, Entry, EntryId, Log, Step, What, fold, next_step};
+use cook_model::cook::{CookState, DeviceId, Entry, EntryId, Log, Step, What, fold, steps};
 use cook_model::forecast::{Forecast, forecast};
-use cook_model::plan::{Plan, plan};
+use cook_model::plan::{Outlook, Plan, outlook, plan};
 use cook_model::quantity::Moment;
 use leptos::prelude::*;
 use leptos::task::spawn_local;
@@ -44,7 +44,7 @@ pub struct OpenCook {
     state: Memo<CookState>,
     forecast: RwSignal<Forecast>,
     plan: RwSignal<Option<Plan>>,
-    step: Memo<Option<Step>>,
+    steps: Memo<Vec<Step>>,
     done: RwSignal<Option<Done>>,
     trouble: RwSignal<Option<StorageProblem>>,
     ticking: Ticking,
@@ -63,9 +63,9 @@ impl OpenCook {
         let plan = RwSignal::new(None);
         let folded = Memo::new(move |_| fold(&log.read()));
         let state = Memo::new(move |_| folded.get().heed(&forecast.read().surprises));
-        let step = Memo::new(move |_| {
+        let steps = Memo::new(move |_| {
             let plan = plan.read();
-            next_step(&state.read(), &forecast.read(), plan.as_ref(), ticking.now())
+            steps(&state.read(), &forecast.read(), plan.as_ref(), ticking.now())
         });
         let cook = Self {
             id: RwSignal::new(None),
@@ -74,7 +74,7 @@ impl OpenCook {
             state,
             forecast,
             plan,
-            step,
+            steps,
             done: RwSignal::new(None),
             trouble: RwSignal::new(None),
             ticking,
@@ -97,14 +97,32 @@ impl OpenCook {
         self.log.read_only()
     }
 
+    /// The plan back from dinner, once dinner has a time. Reactive.
+    pub fn plan(self) -> ReadSignal<Option<Plan>> {
+        self.plan.read_only()
+    }
+
+    /// Where dinner stands, if it has a time and something is for tonight. Reactive.
+    pub fn outlook(self) -> Option<Outlook> {
+        let state = self.state.read();
+        let dinner = state.settings.dinner?;
+        let (forecast, plan) = (self.forecast.read(), self.plan.read());
+        outlook(&state.history, &forecast, plan.as_ref(), &state.settings.habits, dinner)
+    }
+
     /// What is likely to happen. Reactive; it follows a new entry within a moment.
     pub fn forecast(self) -> ReadSignal<Forecast> {
         self.forecast.read_only()
     }
 
     /// The one next thing to do. Reactive.
-    pub fn step(self) -> Memo<Option<Step>> {
-        self.step
+    pub fn step(self) -> Option<Step> {
+        self.steps.read().first().cloned()
+    }
+
+    /// What comes after it. Reactive.
+    pub fn step_after(self) -> Option<Step> {
+        self.steps.read().get(1).cloned()
     }
 
     /// The present moment, as fine as the screen needs it. Reactive.
@@ -128,9 +146,9 @@ impl OpenCook {
         self.trouble
     }
 
-    /// Whether a cook is open. Reactive.
+    /// Whether a cook is open, the demo among them. Reactive.
     pub fn is_open(self) -> bool {
-        self.id.read().is_some()
+        self.id.read().is_some() || self.is_demo()
     }
 
     /// Uses this storage from now on.
@@ -145,10 +163,48 @@ impl OpenCook {
 
     /// Opens a cook: a stored one, or a new one with nothing in it.
     pub fn open(self, id: CookId, log: Log) {
+        self.ticking.run(1);
+        self.show(Some(id), log);
+    }
+
+    /// Opens a cook that only shows what the app does: nothing of it is stored, and time runs fast.
+    pub fn open_demo(self, times: i32) {
+        self.ticking.run(times);
+        self.show(None, Log::default());
+    }
+
+    /// Leaves the demo.
+    pub fn close_demo(self) {
+        self.ticking.run(1);
+        self.show(None, Log::default());
+    }
+
+    /// Whether the demo runs. Reactive.
+    pub fn is_demo(self) -> bool {
+        self.ticking.is_demo()
+    }
+
+    fn show(self, id: Option<CookId>, log: Log) {
         self.done.set(None);
+        self.id.set(id);
         self.log.set(log);
-        self.id.set(Some(id));
         self.ticking.look();
+    }
+
+    /// Which cook is open; none while none is, or in the demo. Reactive.
+    pub fn id(self) -> Option<CookId> {
+        self.id.get()
+    }
+
+    /// Takes in entries that another window has stored.
+    pub fn take_in(self, stored: &[String]) {
+        let mut grown = self.log.get_untracked();
+        for entry in Log::from_stored(stored.iter().map(String::as_str)).entries() {
+            grown.insert(entry.clone());
+        }
+        if grown != *self.log.read_untracked() {
+            self.log.set(grown);
+        }
     }
 
     /// Tells the cook what happened just now. It is in the log, and on the screen, once it is stored.
@@ -163,7 +219,7 @@ impl OpenCook {
         if again || what.is_empty() {
             return;
         }
-        let told = Told { at: clock::now(), what };
+        let told = Told { at: self.ticking.read(), what };
         self.told.update_value(|waiting| waiting.push_back(told));
         if !self.writing.get_value() {
             self.writing.set_value(true);
@@ -188,7 +244,7 @@ impl OpenCook {
     }
 
     async fn write(self, told: Told) {
-        let Some(id) = self.id.get_untracked() else { return };
+        let id = self.id.get_untracked();
         let mut grown = self.log.get_untracked();
         let mut written = Vec::with_capacity(told.what.len());
         for what in told.what {
@@ -209,9 +265,9 @@ impl OpenCook {
         set_timeout(fade, OFFER_UNDO);
     }
 
-    async fn write_one(self, id: CookId, log: &mut Log, at: Moment, what: What) -> Entry {
+    async fn write_one(self, id: Option<CookId>, log: &mut Log, at: Moment, what: What) -> Entry {
         let entry = log.next(self.writer, at, at, what);
-        if let Some(store) = self.store() {
+        if let (Some(id), Some(store)) = (id, self.store()) {
             // Not stored, the cook goes on in memory, and the person is told.
             self.trouble.set(store.append(id, &entry).await.err());
         }
@@ -240,7 +296,7 @@ impl OpenCook {
     }
 
     fn think(self) {
-        let now = clock::now();
+        let now = self.ticking.read();
         let state = self.folded.get_untracked();
         self.forecast.set(forecast(&state.history, now));
         let planned = state.plan_request(now).and_then(|request| plan(&request).ok());

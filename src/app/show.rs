@@ -91,6 +91,13 @@ fn hour_and_minute() -> js_sys::Object {
     options
 }
 
+/// The time of day as short as it can be: "5:30", "17:30".
+pub fn clock_short(moment: Moment) -> String {
+    let parts = clock(moment);
+    // Only digits and what stands between them: "5:30" of "5:30 PM".
+    parts.trim_matches(|c: char| !c.is_ascii_digit()).to_owned()
+}
+
 /// Two times of one day, in the phone's own form: "5:08 – 5:34 PM".
 pub fn clock_range(from: Moment, to: Moment) -> String {
     let format = js_sys::Intl::DateTimeFormat::new(&js_sys::Array::new(), &hour_and_minute());
@@ -168,10 +175,25 @@ pub fn piece(state: &CookState, id: PieceId) -> String {
     }
 }
 
-/// Several pieces: "Piece 1, Piece 2 and Piece 4".
+/// Several pieces: "Pieces 1, 2 and 4", or by their own names.
 pub fn pieces(state: &CookState, ids: &[PieceId]) -> String {
-    let names: Vec<String> = ids.iter().map(|id| piece(state, *id)).collect();
-    match names.split_last() {
+    let named = |id: &PieceId| state.piece(*id).is_some_and(|(piece, _)| !piece.name.is_empty());
+    match ids {
+        [] => String::new(),
+        [only] => piece(state, *only),
+        several if several.iter().any(named) => {
+            list(&several.iter().map(|id| piece(state, *id)).collect::<Vec<_>>())
+        }
+        several => {
+            let numbers = several.iter().map(|id| id.0.to_string()).collect::<Vec<_>>();
+            say!("pieces", numbers = list(&numbers))
+        }
+    }
+}
+
+/// "a, b and c".
+fn list(words: &[String]) -> String {
+    match words.split_last() {
         None => String::new(),
         Some((only, [])) => only.clone(),
         Some((last, before)) => say!("list-and", first = before.join(", "), last = last.as_str()),

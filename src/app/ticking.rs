@@ -9,20 +9,31 @@ use crate::device::{clock, visibility};
 
 const SECOND: Duration = Duration::from_secs(1);
 
+/// How time runs in the demo.
+#[derive(Clone, Copy)]
+struct Pace {
+    began: Moment,
+    times: i32,
+}
+
 /// The present moment as a signal. It moves once a second while a running countdown is on the
 /// screen, otherwise once a minute, and not at all while the page is hidden: whoever looks again
 /// finds it right, for it is read from the clock and never counted up.
 #[derive(Clone, Copy)]
 pub struct Ticking {
     now: RwSignal<Moment>,
+    demo: RwSignal<Option<Pace>>,
     running_countdowns: RwSignal<u32>,
 }
 
 impl Ticking {
     /// Starts to tick.
     pub fn start() -> Self {
-        let ticking =
-            Self { now: RwSignal::new(clock::now()), running_countdowns: RwSignal::new(0) };
+        let ticking = Self {
+            now: RwSignal::new(clock::now()),
+            demo: RwSignal::new(None),
+            running_countdowns: RwSignal::new(0),
+        };
         let visible = RwSignal::new(visibility::is_visible());
         visibility::on_return(move || {
             visible.set(true);
@@ -33,12 +44,13 @@ impl Ticking {
             if let Some(timer) = timer.flatten() {
                 timer.clear();
             }
-            let now = ticking.now.get();
-            let each_second = ticking.running_countdowns.get() > 0;
+            ticking.now.track();
+            let each_second = ticking.running_countdowns.get() > 0 || ticking.is_demo();
             if !visible.get() {
                 return None;
             }
-            set_timeout_with_handle(move || ticking.look(), until_next(now, each_second)).ok()
+            set_timeout_with_handle(move || ticking.look(), until_next(clock::now(), each_second))
+                .ok()
         });
         ticking
     }
@@ -50,7 +62,24 @@ impl Ticking {
 
     /// Looks at the clock at once.
     pub fn look(self) {
-        self.now.set(clock::now());
+        self.now.set(self.read());
+    }
+
+    /// What the clock shows at this very moment: the phone's, or the demo's.
+    pub fn read(self) -> Moment {
+        let now = clock::now();
+        self.demo.get_untracked().map_or(now, |pace| pace.began + (now - pace.began) * pace.times)
+    }
+
+    /// Lets time run this many times as fast from now on; once gives the phone's own clock back.
+    pub fn run(self, times: i32) {
+        self.demo.set((times > 1).then(|| Pace { began: clock::now(), times }));
+        self.look();
+    }
+
+    /// Whether time runs faster than the phone's clock. Reactive.
+    pub fn is_demo(self) -> bool {
+        self.demo.get().is_some()
     }
 
     /// Ticks every second for as long as the caller's part of the screen lives and asks for it.

@@ -10,21 +10,31 @@ use crate::{preferences, say, show};
 pub trait Typed: Copy + PartialOrd {
     /// From the number in the person's unit.
     fn from_typed(value: f64) -> Self;
-    /// With its unit, as a person reads it.
-    fn shown(self) -> String;
+    /// The number in the person's unit.
+    fn in_unit(self) -> f64;
+    /// How many decimals it is typed with, at the most.
+    fn decimals() -> usize;
+    /// The unit's name.
+    fn unit() -> String;
+
     /// The bare number, as it would stand in a field.
-    fn in_field(self) -> String;
+    fn in_field(self) -> String {
+        show::number(self.in_unit(), Self::decimals())
+    }
 }
 
 impl Typed for Temperature {
     fn from_typed(value: f64) -> Self {
         Self::from_unit(value, preferences::units().temperature)
     }
-    fn shown(self) -> String {
-        show::temperature(self)
+    fn in_unit(self) -> f64 {
+        self.in_unit(preferences::units().temperature)
     }
-    fn in_field(self) -> String {
-        show::number(self.in_unit(preferences::units().temperature), 1)
+    fn decimals() -> usize {
+        1
+    }
+    fn unit() -> String {
+        show::temperature_unit()
     }
 }
 
@@ -32,11 +42,14 @@ impl Typed for Mass {
     fn from_typed(value: f64) -> Self {
         Self::from_unit(value, preferences::units().mass)
     }
-    fn shown(self) -> String {
-        show::mass(self)
+    fn in_unit(self) -> f64 {
+        self.in_unit(preferences::units().mass)
     }
-    fn in_field(self) -> String {
-        show::number(self.in_unit(preferences::units().mass), 1)
+    fn decimals() -> usize {
+        1
+    }
+    fn unit() -> String {
+        show::mass_unit()
     }
 }
 
@@ -44,11 +57,14 @@ impl Typed for Length {
     fn from_typed(value: f64) -> Self {
         Self::from_unit(value, preferences::units().length)
     }
-    fn shown(self) -> String {
-        show::length(self)
+    fn in_unit(self) -> f64 {
+        self.in_unit(preferences::units().length)
     }
-    fn in_field(self) -> String {
-        show::number(self.in_unit(preferences::units().length), 2)
+    fn decimals() -> usize {
+        2
+    }
+    fn unit() -> String {
+        show::length_unit()
     }
 }
 
@@ -66,7 +82,7 @@ pub fn quantity<Q: Typed>(text: &str, limits: &RangeInclusive<Q>, example: Q) ->
     if accepts(limits, typed) {
         return Ok(typed);
     }
-    let (low, high) = (limits.start().shown(), limits.end().shown());
+    let (low, high) = (shown(*limits.start(), f64::ceil), shown(*limits.end(), f64::floor));
     Err(say!("bad-range", low = low, high = high))
 }
 
@@ -80,6 +96,15 @@ pub fn quantity_or_blank<Q: Typed>(
     example: Q,
 ) -> Result<Option<Q>, String> {
     if text.trim().is_empty() { Ok(None) } else { quantity(text, limits, example).map(Some) }
+}
+
+/// A limit rounded to what a person would type, inwards, so that the number shown is accepted.
+fn shown<Q: Typed>(limit: Q, inwards: fn(f64) -> f64) -> String {
+    let fine = if limit.in_unit().abs() < 100.0 { Q::decimals().min(1) } else { 0 };
+    let scale = if fine == 1 { 10.0 } else { 1.0 };
+    // A limit that is round in this unit is not to be moved by an error in its last bit.
+    let scaled = (limit.in_unit() * scale * 1e6).round() / 1e6;
+    format!("{}\u{a0}{}", show::number(inwards(scaled) / scale, fine), Q::unit())
 }
 
 fn accepts<Q: PartialOrd>(limits: &RangeInclusive<Q>, value: Q) -> bool {

@@ -18,6 +18,9 @@ export const FOUR = [
 export const EVENING = "2026-06-12T16:30:00-05:00";
 
 export class Person {
+  /** How often the screen was touched. */
+  taps = 0;
+
   constructor(phone) {
     this.phone = phone;
   }
@@ -32,11 +35,13 @@ export class Person {
 
   async tap(name, options) {
     await this.button(name, options).first().tap();
+    this.taps += 1;
   }
 
   /** Goes to one of the parts in the bar at the bottom. */
   async goTo(part) {
     await this.page.getByRole("navigation").getByRole("button", { name: part, exact: true }).tap();
+    this.taps += 1;
   }
 
   async setOut({ weight, thickest = "" }) {

@@ -17,7 +17,7 @@ pub fn Dock() -> impl IntoView {
     view! {
         <footer class="dock" class:typing=typing>
             <LastDone />
-            <Show when=move || at_the_cook() && cook.step().read().is_some()>
+            <Show when=move || at_the_cook() && cook.step().is_some()>
                 <NextButton />
             </Show>
             <Show when=move || navigation.screen() == Screen::SetOut>
@@ -54,15 +54,15 @@ fn NextButton() -> impl IntoView {
     let navigation = navigation();
     let words = move || {
         let state = cook.state().read();
-        cook.step().get().map(|step| describe::step(&state, &step).button)
+        cook.step().map(|step| describe::step(&state, &step).button)
     };
-    let due = move || cook.step().get().is_some_and(|step| step.due <= cook.now());
+    let due = move || cook.step().is_some_and(|step| step.due <= cook.now());
     view! {
         <button
             class="main-action"
             class:due=due
             on:click=move |_| {
-                if let Some(step) = cook.step().get_untracked() {
+                if let Some(step) = untrack(|| cook.step()) {
                     perform(&step, cook, navigation);
                 }
             }

@@ -13,20 +13,29 @@ const BY_THE_SECOND: Span = Span::minutes(10);
 #[component]
 pub fn NextStep() -> impl IntoView {
     let cook = open_cook();
-    let step = cook.step();
-    let left = move || step.get().map(|step| step.due - cook.now());
+    let left = move || cook.step().map(|step| step.due - cook.now());
     cook.each_second_while(move || {
         left().is_some_and(|left| left > Span::zero() && left <= BY_THE_SECOND)
     });
     let is_due = Memo::new(move |_| left().is_some_and(|left| left <= Span::zero()));
     let words = Memo::new(move |_| {
         let state = cook.state().read();
-        let step = step.get();
-        step.map(|step| {
+        cook.step().map(|step| {
             let words = describe::step(&state, &step);
             (words.what, words.why)
         })
     });
+    let then = move || {
+        let state = cook.state().read();
+        cook.step_after().map(|step| {
+            let what = describe::step(&state, &step).what;
+            if step.due <= cook.now() {
+                say!("live-then-now", what = what)
+            } else {
+                say!("live-then", what = what, time = show::clock(step.due))
+            }
+        })
+    };
     view! {
         <section class="next" class:due=move || is_due.get() aria-labelledby="next-what">
             <p class="when">
@@ -36,10 +45,10 @@ pub fn NextStep() -> impl IntoView {
                         view! { <strong class="count">{say!("live-due-now")}</strong> }.into_any()
                     }
                     Some(left) => {
-                        let due = step.get().map(|step| show::clock(step.due)).unwrap_or_default();
+                        let due = cook.step().map(|step| show::clock(step.due)).unwrap_or_default();
                         view! {
                             <strong class="count">{count(left)}</strong>
-                            <span class="at">{say!("live-at", time = due)}</span>
+                            <span class="at">{due}</span>
                         }
                             .into_any()
                     }
@@ -48,7 +57,13 @@ pub fn NextStep() -> impl IntoView {
             <h2 id="next-what">
                 {move || words.get().map_or_else(|| say!("live-all-done"), |words| words.0)}
             </h2>
-            <p class="why">{move || words.get().map(|words| words.1)}</p>
+            <p class="why">
+                {move || is_due.get().then(|| words.get().map(|words| words.1))}
+            </p>
+            <p class="then">{then}</p>
+            <p class="unseen" role="status">
+                {move || is_due.get().then(|| words.get().map(|words| words.0))}
+            </p>
         </section>
     }
 }

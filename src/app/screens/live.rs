@@ -1,11 +1,15 @@
 use cook_model::cook::Stage;
 use cook_model::piece::PieceId;
+use cook_model::quantity::Span;
 use leptos::prelude::*;
 
 use crate::navigate::{Screen, navigation};
 use crate::open_cook::open_cook;
 use crate::parts::{Heading, NextStep, PieceRow, Question};
 use crate::{say, show};
+
+/// Dinner this little early or late counts as on time.
+const ABOUT_ON_TIME: Span = Span::minutes(5);
 
 /// What to do next, and the pieces in pull order.
 #[component]
@@ -82,8 +86,19 @@ fn CookFacts() -> impl IntoView {
         }
     };
     let dinner = move || {
-        let at = cook.state().read().settings.dinner?;
-        Some(say!("live-dinner", time = show::clock(at)))
+        let at = cook.state().read().settings.dinner;
+        let Some(at) = at else { return (say!("live-no-dinner"), say!("live-no-dinner-hint")) };
+        let (title, outlook) = (say!("live-dinner", time = show::clock_short(at)), cook.outlook());
+        let Some(outlook) = outlook else { return (title, say!("change")) };
+        let late = outlook.late_by();
+        let stands = if late > ABOUT_ON_TIME {
+            say!("live-dinner-late", span = show::span(late))
+        } else if late < -ABOUT_ON_TIME {
+            say!("live-dinner-early", span = show::span(late))
+        } else {
+            say!("live-dinner-on-time")
+        };
+        (title, stands)
     };
     view! {
         <div class="cook-facts">
@@ -92,8 +107,17 @@ fn CookFacts() -> impl IntoView {
                 <span>{move || pit().1}</span>
             </button>
             <button on:click=move |_| navigation.go(Screen::SetOut)>
-                <strong>{move || dinner().unwrap_or_else(|| say!("set-out-dinner-none"))}</strong>
-                <span>{move || say!("change")}</span>
+                <strong>{move || dinner().0}</strong>
+                <span>{move || dinner().1}</span>
+            </button>
+            <button
+                class="curves-button"
+                aria-label=move || say!("curves-title")
+                on:click=move |_| navigation.go(Screen::Curves)
+            >
+                <svg viewBox="0 0 32 32" aria-hidden="true">
+                    <path d="M4 4V28H28M8 24C14 23 14 10 28 8" />
+                </svg>
             </button>
         </div>
     }

@@ -3,6 +3,7 @@
 mod alarms_here;
 mod cautions;
 mod cook_log;
+mod curves;
 mod live;
 mod more;
 mod pit_reading;
@@ -16,6 +17,7 @@ mod start;
 pub use alarms_here::AlarmsHere;
 pub use cautions::Cautions;
 pub use cook_log::CookLog;
+pub use curves::Curves;
 pub use live::Live;
 pub use more::More;
 pub use pit_reading::PitReading;

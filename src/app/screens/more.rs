@@ -1,11 +1,18 @@
 use cook_model::cook::Log;
+use cook_model::cook::export::{export, import};
 use leptos::prelude::*;
+use leptos::task::spawn_local;
 
+use crate::app::home;
 use crate::device::storage::CookId;
+use crate::device::{clock, files};
 use crate::navigate::{Screen, navigation};
-use crate::open_cook::open_cook;
+use crate::open_cook::{OpenCook, open_cook};
 use crate::parts::Heading;
 use crate::say;
+
+/// The kind of file a cook is saved as.
+const KIND: &str = "application/json";
 
 /// The way to everything that is not needed at the pit.
 #[component]
@@ -31,6 +38,7 @@ pub fn More() -> impl IntoView {
             <ul class="rows">
                 {row(Signal::derive(|| say!("more-set-out")), Screen::SetOut)}
                 {row(Signal::derive(|| say!("more-alarms")), Screen::AlarmsHere)}
+                {row(Signal::derive(|| say!("curves-title")), Screen::Curves)}
                 {row(Signal::derive(|| say!("more-cautions")), Screen::Cautions)}
                 {row(Signal::derive(|| say!("more-settings")), Screen::Settings)}
                 {row(Signal::derive(|| say!("more-end")), Screen::Start)}
@@ -40,6 +48,75 @@ pub fn More() -> impl IntoView {
                     </button>
                 </li>
             </ul>
+            <Files />
         </section>
     }
+}
+
+/// The cook as a file, out and in.
+#[component]
+fn Files() -> impl IntoView {
+    let cook = open_cook();
+    let navigation = navigation();
+    let said = RwSignal::new(None::<String>);
+    let save = move |_| {
+        let name = format!("pull-order-{}.json", clock::now().format("%Y-%m-%d-%H%M"));
+        let text = export(&cook.log().read_untracked());
+        spawn_local(async move {
+            let taken =
+                files::share(&name, KIND, &text).await || files::download(&name, KIND, &text);
+            said.set(Some(if taken {
+                say!("file-saved", name = name)
+            } else {
+                say!("file-refused")
+            }));
+        });
+    };
+    let open = move |_| {
+        spawn_local(async move {
+            let told = match files::choose(".json,application/json").await {
+                Ok(None) => return,
+                Ok(Some(text)) => match import(&text) {
+                    Ok(log) => {
+                        store_all(cook, log).await;
+                        navigation.go(home(&cook.state().get_untracked()));
+                        return;
+                    }
+                    Err(problem) => problem.to_string(),
+                },
+                Err(problem) => problem.to_string(),
+            };
+            said.set(Some(told));
+        });
+    };
+    view! {
+        <ul class="rows">
+            <Show when=move || cook.is_open()>
+                <li>
+                    <button class="row" on:click=save>
+                        {move || say!("file-save")}
+                    </button>
+                </li>
+            </Show>
+            <li>
+                <button class="row" on:click=open>
+                    {move || say!("file-open")}
+                </button>
+            </li>
+        </ul>
+        <p role="status">{move || said.get()}</p>
+    }
+}
+
+/// Opens a cook that came as a file, as a new one beside those stored here.
+async fn store_all(cook: OpenCook, log: Log) {
+    let id = CookId::fresh();
+    if let Some(store) = cook.store() {
+        for entry in log.entries() {
+            if let Err(problem) = store.append(id, entry).await {
+                cook.trouble().set(Some(problem));
+            }
+        }
+    }
+    cook.open(id, log);
 }

@@ -3,7 +3,7 @@ use leptos::prelude::*;
 
 use crate::navigate::{Screen, navigation};
 use crate::open_cook::open_cook;
-use crate::parts::{Heading, Keypad};
+use crate::parts::{BackToCook, Heading, Keypad};
 use crate::typed::quantity;
 use crate::{say, show};
 
@@ -30,11 +30,7 @@ pub fn PitReading() -> impl IntoView {
     view! {
         <section class="screen reading">
             <header class="top">
-                <button class="back" aria-label=move || say!("back") on:click=move |_| back()>
-                    <svg viewBox="0 0 24 24" aria-hidden="true">
-                        <path d="M15 4L7 12L15 20" />
-                    </svg>
-                </button>
+                <BackToCook />
                 <div>
                     <Heading text=Signal::derive(|| say!("pad-title-pit")) />
                     <p class="about">

@@ -6,10 +6,12 @@ use leptos::prelude::*;
 
 use crate::navigate::{Screen, navigation};
 use crate::open_cook::open_cook;
-use crate::parts::{Choice, Heading, Keypad, last_reading};
+use crate::parts::{BackToCook, Choice, CrossSection, Curve, Heading, Keypad, Zoom, last_reading};
 use crate::typed::quantity;
 use crate::{say, show};
 
+/// The chance of a misplaced leave-in from which it is drawn.
+const LIKELY_MISPLACED: f64 = 0.5;
 /// A usual reading, shown as an example of what to type.
 const USUAL: Temperature = Temperature::from_f(147.0);
 
@@ -46,6 +48,19 @@ pub fn Reading(
         cook.record(what(typed));
         back();
     };
+    let history = Memo::new(move |_| state.read().history.piece(piece).cloned());
+    let section = move || {
+        let seating = forecast.get()?.seating?;
+        let thickest = history.get()?.piece.thickest;
+        (seating.misplaced.value() > LIKELY_MISPLACED)
+            .then(|| view! { <CrossSection seating=seating thickest=thickest /> })
+    };
+    let curve = move || {
+        let (history, forecast) = (history.get()?, forecast.get()?);
+        history.on()?;
+        let now = cook.now();
+        Some(view! { <Curve history=history forecast=forecast now=now zoom=Zoom::Whole /> })
+    };
     let instruments = vec![
         (Instrument::InstantRead, Signal::derive(|| say!("instant-read"))),
         (Instrument::LeaveIn, Signal::derive(|| say!("leave-in"))),
@@ -53,11 +68,7 @@ pub fn Reading(
     view! {
         <section class="screen reading">
             <header class="top">
-                <button class="back" aria-label=move || say!("back") on:click=move |_| back()>
-                    <svg viewBox="0 0 24 24" aria-hidden="true">
-                        <path d="M15 4L7 12L15 20" />
-                    </svg>
-                </button>
+                <BackToCook />
                 <div>
                     <Heading text=Signal::derive(name) />
                     <p class="about">
@@ -75,7 +86,7 @@ pub fn Reading(
                         }}
                     </p>
                     <p class="about">
-                        {move || last_reading(state.read().history.piece(piece).cloned(), cook.now())}
+                        {move || last_reading(history.get(), cook.now())}
                     </p>
                 </div>
             </header>
@@ -104,6 +115,8 @@ pub fn Reading(
                 on_store=store
             />
             <PieceActs piece=piece />
+            {section}
+            {curve}
         </section>
     }
 }

@@ -2,6 +2,7 @@ use cook_model::cook::Log;
 use leptos::prelude::*;
 
 use crate::app::home;
+use crate::demo;
 use crate::device::storage::{CookId, CookSummary};
 use crate::navigate::{Screen, navigation};
 use crate::open_cook::open_cook;
@@ -26,6 +27,10 @@ pub fn Start() -> impl IntoView {
         cook.open(CookId::fresh(), Log::default());
         navigation.go(Screen::SetOut);
     };
+    let demo = move |_| {
+        demo::start(cook);
+        navigation.go(Screen::Live);
+    };
     let go_on = move |_| navigation.go(home(&cook.state().get_untracked()));
     view! {
         <section class="screen start">
@@ -39,6 +44,9 @@ pub fn Start() -> impl IntoView {
             </Show>
             <button class="main-action" on:click=begin>
                 {move || say!("start-new")}
+            </button>
+            <button class="second-action" on:click=demo>
+                {move || say!("start-demo")}
             </button>
             {move || {
                 let cooks = stored.get()?;

@@ -1,37 +1,27 @@
 # Every text of the app, in English. A piece is one breast.
 
-app-name = Pull Order
-starting = Pull Order is starting…
-
 ## Names and small words
 piece = Piece { $number }
-piece-named = { $name }
+pieces = Pieces { $numbers }
 unit-f = °F
 unit-c = °C
 unit-g = g
 unit-oz = oz
 unit-mm = mm
 unit-in = in
-now = now
 minutes = { $count } min
 hours-minutes = { $hours } h { $minutes } min
-seconds = { $count } s
 ago = { $span } ago
 just-now = just now
 list-and = { $first } and { $last }
 back = Back
 undo = Undo
-close = Close
-save = Save
 change = Change
-yes = Yes
-no = No
 today = Today
 tomorrow = Tomorrow
 
 ## Stages
 stage-raw = Raw
-stage-on = On the pit
 stage-resting = Resting, not proved
 stage-proved = Proved
 stage-packed = Served or packed
@@ -50,20 +40,10 @@ start-new = New cook
 start-continue = Go on with this cook
 start-earlier = Earlier cooks
 start-caution = A forecast never shows that chicken is safe. Only your thermometer does.
-start-cook-row = { $when } · { $pieces ->
-    [one] 1 piece
-   *[other] { $pieces } pieces
- }
 cook-begun = Cook of { $when }
-pieces-count = { $count ->
-    [one] 1 piece
-   *[other] { $count } pieces
- }
 
 ## Set-out
 set-out-title = Set out
-set-out-pieces = Pieces
-set-out-none = No piece yet. Weigh the first one.
 set-out-add-title = Add pieces
 set-out-count = How many alike
 set-out-count-less = One fewer
@@ -72,7 +52,6 @@ set-out-weight = Weight each ({ $unit })
 set-out-thickest = Thickest part ({ $unit })
 set-out-thickest-hint = Height as it lies. Leave blank if not measured; a measured piece is forecast much better.
 set-out-start = Temperature going on ({ $unit })
-set-out-start-hint = From the fridge it is about { $fridge }.
 set-out-shape = Cut
 shape-natural = Natural
 shape-even = Pounded
@@ -90,13 +69,11 @@ set-out-pull = Pull at ({ $unit })
 set-out-pull-hint = Before 165 °F (74 °C): the core rises a little more after the pull.
 set-out-ambient = Air where it rests ({ $unit })
 set-out-dinner = Dinner at
-set-out-dinner-none = No set time
 set-out-dinner-clear = No set time
 set-out-put-on = { $count ->
     [one] Put the piece on
    *[other] Put all { $count } on
  }
-set-out-later = To the cook
 set-out-units = Units
 units-customary = °F · oz · in
 units-metric = °C · g · mm
@@ -114,31 +91,30 @@ bad-packed = { $piece } is served or packed, so it takes no more readings. Undo 
 
 ## Live cook
 live-title = Cook
-live-next = Next
 live-due-now = Now
-live-in = in { $span }
-live-late = { $span } ago
-live-at = at { $time }
-live-nothing = Nothing to do now.
 live-all-done = All pieces are served or packed.
 live-order = Pull order
 live-off = Off the pit
 live-dinner = Dinner { $time }
+live-dinner-late = { $span } late
+live-dinner-early = { $span } early
+live-dinner-on-time = on time
+live-no-dinner = No dinner time
+live-no-dinner-hint = set one
+live-then = Then { $time }: { $what }
+live-then-now = Then: { $what }
 live-pit = Pit { $temperature }
 live-pit-none = Pit not read
 live-pit-aim = set for { $temperature }
 live-core-now = core now, forecast
 live-core-band = { $low }–{ $high }
 live-pull-window = Pull { $window }
-live-pull-at = Pull about { $time }
 live-pull-far = No pull time yet
 live-no-reading = No reading yet
-live-read = Read { $temperature } · { $age }
-live-read-instant = { $temperature } instant-read, { $age }
+live-read-instant = Read { $temperature }, { $age }
 live-read-leave-in = { $temperature } leave-in, { $age }
 live-peak = Peak about { $temperature } at { $time }
 live-proved-by = Proved: { $temperature } read at { $time }
-live-forecasting = Working out the forecast…
 live-misplaced = The leave-in is probably not in the coldest spot, about { $length } off.
 
 ## What to do next
@@ -188,27 +164,20 @@ all-pieces = all { $count }
 pad-title-pit = Pit
 pad-about = Forecast { $temperature }, { $low } to { $high }
 pad-pit-about = Set for { $temperature }
-pad-pull-at = pull at { $temperature }
 pad-instrument = Thermometer
 instant-read = Instant-read
 leave-in = Leave-in
-pad-places = Places tried
-places-one = One place
 places-two = Lowest of two
 pad-typed = Reading in { $unit }
 pad-store = Store reading
 pad-delete = Delete the last digit
 pad-decimal = Decimal mark
-pad-digit = { $digit }
 pad-keys = Number pad
-ask-title = Is this right?
 ask-reading = { $piece }: { $typed }? It was expected near { $expected }.
 ask-keep = { $typed } is right
 ask-mend = Type it again
-pad-clean = Clean the probe before the next piece.
 pad-pull = Pull { $piece }
 pad-put-on = Put { $piece } on
-pad-cover = Cover { $piece }
 pad-reseat = Leave-in seated here
 
 ## Rest
@@ -223,7 +192,6 @@ rest-read = Read
 rest-second = Second place reads no lower
 rest-pack = Served or packed
 rest-put-back = Back on the pit
-rest-hot = { $temperature } in one place. Try a second one.
 
 ## Log
 log-title = Cook log
@@ -235,7 +203,6 @@ log-undone = Undone
 log-ignored = Not counted: { $why }
 log-set-aside-title = Could not be read
 log-set-aside-lead = These stored entries are kept as they were found and change nothing.
-log-typed-later = typed at { $time }
 
 entry-pit-target = Pit set for { $temperature }
 entry-ambient = Air where it rests { $temperature }
@@ -286,13 +253,56 @@ problem-too-late = it came too long after the reading
 problem-impossible-value = its value is not possible
 problem-other = it makes no sense there
 
+## Alarms
+alarms = Alarms
+alarm-check = Check { $piece }
+alarm-window = { $piece }: pull soon
+alarm-past = { $piece }: likely past its pull temperature
+alarm-prove = { $piece }: read it to prove it
+alarm-rested = { $piece } has rested
+alarm-chill = { $piece }: portion, bag and chill soon
+alarm-warm-up = { $piece } warms too slowly: it must pass 140 °F (60 °C) soon
+alarm-other = The cook calls for you
+alarm-late = Due { $span } ago
+alarm-snooze = In 5 min
+alarm-done = Heard
+
+## Curves
+curves-title = Curves
+curves-none = Nothing is on the pit yet.
+curves-next = {" "}· next
+zoom = How much is shown
+zoom-whole = Whole cook
+zoom-hour = 1 hour
+zoom-half-hour = 30 min
+curve-pull = At { $temperature } likely { $window }
+curve-readings = { $count ->
+    [0] No reading yet
+    [one] 1 reading
+   *[other] { $count } readings
+ }
+curve-pit = Read { $temperature } at { $time }, set for { $aim }.
+curve-pit-none = Not read yet, set for { $aim }.
+section-legend = Cut through the thickest part: the cross is the coldest spot, the line is the leave-in.
+
+## Demo, new version, files
+demo-title = Demo at 60 times speed
+demo-leave = Leave
+start-demo = Watch a demo cook
+version-title = A new version is ready.
+version-take = Use it
+version-later = Later
+file-save = Save this cook as a file
+file-open = Open a cook from a file
+file-saved = Saved as { $name }.
+file-refused = The phone did not take the file.
+
 ## Storage trouble
 trouble-storage = This phone did not store the last entry. The cook goes on, but keep this page open.
 
 ## More, settings
 more-title = More
 settings-title = Settings
-settings-units = Units
 settings-temperature = Temperature
 settings-weight = Weight
 settings-length = Thickness

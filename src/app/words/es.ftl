@@ -1,347 +1,357 @@
-# Every text of the app, in English. A piece is one breast.
-
-app-name = Pull Order
-starting = Pull Order is starting…
+# Todos los textos de la aplicación, en español. Una pieza es una pechuga.
 
 ## Names and small words
-piece = Piece { $number }
-piece-named = { $name }
+piece = Pieza { $number }
+pieces = Piezas { $numbers }
 unit-f = °F
 unit-c = °C
 unit-g = g
 unit-oz = oz
 unit-mm = mm
 unit-in = in
-now = now
 minutes = { $count } min
 hours-minutes = { $hours } h { $minutes } min
-seconds = { $count } s
-ago = { $span } ago
-just-now = just now
-list-and = { $first } and { $last }
-back = Back
-undo = Undo
-close = Close
-save = Save
-change = Change
-yes = Yes
-no = No
-today = Today
-tomorrow = Tomorrow
+ago = hace { $span }
+just-now = ahora mismo
+list-and = { $first } y { $last }
+back = Volver
+undo = Deshacer
+change = Cambiar
+today = Hoy
+tomorrow = Mañana
 
 ## Stages
-stage-raw = Raw
-stage-on = On the pit
-stage-resting = Resting, not proved
-stage-proved = Proved
-stage-packed = Served or packed
+stage-raw = Cruda
+stage-resting = En reposo, sin comprobar
+stage-proved = Comprobada
+stage-packed = Servida o envasada
 
 ## Tabs
-tabs = Parts of the app
-tab-cook = Cook
-tab-rest = Rest
-tab-log = Log
-tab-more = More
+tabs = Partes de la aplicación
+tab-cook = Asado
+tab-rest = Reposo
+tab-log = Diario
+tab-more = Más
 
 ## Start
 start-title = Pull Order
-start-lead = Each breast is done at its own moment. Set them out, type what your thermometer says, and pull each one in its turn.
-start-new = New cook
-start-continue = Go on with this cook
-start-earlier = Earlier cooks
-start-caution = A forecast never shows that chicken is safe. Only your thermometer does.
-start-cook-row = { $when } · { $pieces ->
-    [one] 1 piece
-   *[other] { $pieces } pieces
- }
-cook-begun = Cook of { $when }
-pieces-count = { $count ->
-    [one] 1 piece
-   *[other] { $count } pieces
- }
+start-lead = Cada pechuga tiene su momento. Prepáralas, escribe lo que marca tu termómetro y retira cada una a su hora.
+start-new = Nuevo asado
+start-continue = Seguir con este asado
+start-earlier = Asados anteriores
+start-caution = Un pronóstico nunca demuestra que el pollo es seguro. Solo lo hace tu termómetro.
+cook-begun = Asado del { $when }
 
 ## Set-out
-set-out-title = Set out
-set-out-pieces = Pieces
-set-out-none = No piece yet. Weigh the first one.
-set-out-add-title = Add pieces
-set-out-count = How many alike
-set-out-count-less = One fewer
-set-out-count-more = One more
-set-out-weight = Weight each ({ $unit })
-set-out-thickest = Thickest part ({ $unit })
-set-out-thickest-hint = Height as it lies. Leave blank if not measured; a measured piece is forecast much better.
-set-out-start = Temperature going on ({ $unit })
-set-out-start-hint = From the fridge it is about { $fridge }.
-set-out-shape = Cut
+set-out-title = Preparar
+set-out-add-title = Añadir piezas
+set-out-count = Cuántas iguales
+set-out-count-less = Una menos
+set-out-count-more = Una más
+set-out-weight = Peso de cada una ({ $unit })
+set-out-thickest = Parte más gruesa ({ $unit })
+set-out-thickest-hint = Altura tal como está puesta. Déjalo vacío si no la mediste; medida, el pronóstico es mucho mejor.
+set-out-start = Temperatura al entrar ({ $unit })
+set-out-shape = Corte
 shape-natural = Natural
-shape-even = Pounded
-shape-thick = Very thick
+shape-even = Aplanada
+shape-thick = Muy gruesa
 set-out-add = { $count ->
-    [one] Add 1 piece
-   *[other] Add { $count } pieces
+    [one] Añadir 1 pieza
+   *[other] Añadir { $count } piezas
  }
-set-out-remove = Take { $piece } away
-set-out-facts = { $weight }, { $thickest } thick
+set-out-remove = Quitar { $piece }
+set-out-facts = { $weight }, { $thickest } de grueso
 set-out-facts-weight = { $weight }
-set-out-cook-title = This cook
-set-out-pit = Pit at the rack ({ $unit })
-set-out-pull = Pull at ({ $unit })
-set-out-pull-hint = Before 165 °F (74 °C): the core rises a little more after the pull.
-set-out-ambient = Air where it rests ({ $unit })
-set-out-dinner = Dinner at
-set-out-dinner-none = No set time
-set-out-dinner-clear = No set time
+set-out-cook-title = Este asado
+set-out-pit = Ahumador en la parrilla ({ $unit })
+set-out-pull = Retirar a ({ $unit })
+set-out-pull-hint = Antes de 74 °C (165 °F): el centro sube todavía un poco al retirar.
+set-out-ambient = Aire donde reposa ({ $unit })
+set-out-dinner = Cena a las
+set-out-dinner-clear = Sin hora fija
 set-out-put-on = { $count ->
-    [one] Put the piece on
-   *[other] Put all { $count } on
+    [one] Poner la pieza
+   *[other] Poner las { $count }
  }
-set-out-later = To the cook
-set-out-units = Units
+set-out-units = Unidades
 units-customary = °F · oz · in
 units-metric = °C · g · mm
-set-out-wash = Wash your hands, board and thermometer after raw chicken.
+set-out-wash = Lávate las manos y lava la tabla y el termómetro después de tocar pollo crudo.
 
 ## Messages beside a field
-bad-blank = Nothing is typed yet. Type a number such as { $example }.
-bad-number = This is not a number. Type digits, with at most one decimal point or comma, such as { $example }.
-bad-comma = 1,234 can be read two ways. Type 1234 or 1.234.
-bad-range = Between { $low } and { $high } is accepted.
-bad-dinner-past = { $time } today has passed. Pick a later time, or choose Tomorrow.
-bad-dinner-blank = Pick a time, or choose No set time.
-bad-not-on = { $piece } is not on the pit yet. Put it on first; what you typed stays here.
-bad-packed = { $piece } is served or packed, so it takes no more readings. Undo that in the log first.
+bad-blank = Todavía no hay nada escrito. Escribe un número como { $example }.
+bad-number = Esto no es un número. Escribe cifras, con un punto o una coma decimal como mucho, por ejemplo { $example }.
+bad-comma = 1,234 se puede leer de dos maneras. Escribe 1234 o 1.234.
+bad-range = Se acepta entre { $low } y { $high }.
+bad-dinner-past = Las { $time } de hoy ya han pasado. Elige una hora más tarde, o Mañana.
+bad-dinner-blank = Elige una hora, o Sin hora fija.
+bad-not-on = { $piece } todavía no está en el ahumador. Ponla primero; lo que escribiste se queda aquí.
+bad-packed = { $piece } está servida o envasada y ya no admite lecturas. Deshazlo antes en el diario.
 
 ## Live cook
-live-title = Cook
-live-next = Next
-live-due-now = Now
-live-in = in { $span }
-live-late = { $span } ago
-live-at = at { $time }
-live-nothing = Nothing to do now.
-live-all-done = All pieces are served or packed.
-live-order = Pull order
-live-off = Off the pit
-live-dinner = Dinner { $time }
-live-pit = Pit { $temperature }
-live-pit-none = Pit not read
-live-pit-aim = set for { $temperature }
-live-core-now = core now, forecast
+live-title = Asado
+live-due-now = Ahora
+live-all-done = Todas las piezas están servidas o envasadas.
+live-order = Orden de retirada
+live-off = Fuera del ahumador
+live-dinner = Cena { $time }
+live-dinner-late = { $span } tarde
+live-dinner-early = { $span } antes
+live-dinner-on-time = a tiempo
+live-no-dinner = Cena sin hora
+live-no-dinner-hint = fijarla
+live-then = Luego, { $time }: { $what }
+live-then-now = Luego: { $what }
+live-pit = Ahumador { $temperature }
+live-pit-none = Sin leer
+live-pit-aim = fijado a { $temperature }
+live-core-now = centro ahora, pronóstico
 live-core-band = { $low }–{ $high }
-live-pull-window = Pull { $window }
-live-pull-at = Pull about { $time }
-live-pull-far = No pull time yet
-live-no-reading = No reading yet
-live-read = Read { $temperature } · { $age }
-live-read-instant = { $temperature } instant-read, { $age }
-live-read-leave-in = { $temperature } leave-in, { $age }
-live-peak = Peak about { $temperature } at { $time }
-live-proved-by = Proved: { $temperature } read at { $time }
-live-forecasting = Working out the forecast…
-live-misplaced = The leave-in is probably not in the coldest spot, about { $length } off.
+live-pull-window = Retirar { $window }
+live-pull-far = Aún sin hora de retirada
+live-no-reading = Aún sin lectura
+live-read-instant = { $temperature }, { $age }
+live-read-leave-in = { $temperature } sonda fija, { $age }
+live-peak = Máximo de unos { $temperature } a las { $time }
+live-proved-by = Comprobada: { $temperature } leídos a las { $time }
+live-misplaced = La sonda fija probablemente no está en el punto más frío, a unos { $length } de él.
 
 ## What to do next
-do-pull = Pull { $pieces }
-do-check = Check { $pieces }
-do-cover = Cover { $pieces } with loose foil
-do-second-place = Try a second place in { $pieces }
-do-prove = Read { $pieces } to prove it
-do-put-back = Put { $pieces } back on
-do-reseat = Re-seat the leave-in of { $pieces }
-do-read-pit = Read the pit
-do-put-on = Put { $pieces } on
-do-set-out = Set out the pieces
-do-pack = Serve or pack { $pieces }
+do-pull = Retira { $pieces }
+do-check = Mide { $pieces }
+do-cover = Cubre { $pieces } con papel de aluminio flojo
+do-second-place = Prueba otro punto en { $pieces }
+do-prove = Mide { $pieces } para comprobarla
+do-put-back = Vuelve a poner { $pieces }
+do-reseat = Recoloca la sonda fija de { $pieces }
+do-read-pit = Lee el ahumador
+do-put-on = Pon { $pieces }
+do-set-out = Prepara las piezas
+do-pack = Sirve o envasa { $pieces }
 
-do-out-of-fridge = Take the meat from the fridge
-do-season = Season the pieces
-do-light-fire = Light the fire
-do-feed-fire = Feed the fire
+do-out-of-fridge = Saca la carne de la nevera
+do-season = Sazona las piezas
+do-light-fire = Enciende el fuego
+do-feed-fire = Alimenta el fuego
 
-why-chore = So that dinner is on time.
-why-pull = The reading reached the pull temperature.
-why-check = Thickest part, lowest of two places.
-why-cover = Loose foil keeps the heat without steaming.
-why-second-place = One place alone does not prove it. The lowest of two counts.
-why-prove = Near its peak: thickest part, lowest of two places.
-why-put-back = The peak has passed and no reading proves it.
-why-reseat = Push it to the middle of the thickest part.
-why-read-pit = Not read for a while.
-why-put-on = Raw and set out.
-why-set-out = Weigh each one.
-why-pack = Proved by its reading.
+why-chore = Para que la cena esté a su hora.
+why-pull = La lectura llegó a la temperatura de retirada.
+why-check = Parte más gruesa, la menor de dos lecturas.
+why-cover = El papel flojo guarda el calor sin cocer al vapor.
+why-second-place = Un solo punto no la comprueba. Cuenta el menor de dos.
+why-prove = Cerca del máximo: parte más gruesa, el menor de dos puntos.
+why-put-back = El máximo ha pasado y ninguna lectura la comprueba.
+why-reseat = Empújala hasta el centro de la parte más gruesa.
+why-read-pit = Hace rato que no se lee.
+why-put-on = Cruda y preparada.
+why-set-out = Pesa cada una.
+why-pack = Comprobada por su lectura.
 
-act-read = Read { $piece }
-act-pulled = { $piece } is off
-act-covered = { $pieces } covered
-act-second-place = Second place reads no lower
-act-put-back = { $piece } is back on
-act-reseated = Leave-in re-seated
-act-read-pit = Type the pit reading
-act-put-on = Put { $pieces } on
-act-set-out = Set out pieces
-act-packed = { $pieces } served or packed
-all-pieces = all { $count }
+act-read = Medir { $piece }
+act-pulled = { $piece } está fuera
+act-covered = Cubierto: { $pieces }
+act-second-place = El segundo punto no marca menos
+act-put-back = { $piece } está puesta otra vez
+act-reseated = Sonda recolocada
+act-read-pit = Escribir la lectura
+act-put-on = Poner { $pieces }
+act-set-out = Preparar piezas
+act-packed = Servido o envasado: { $pieces }
+all-pieces = las { $count }
 
 ## Reading pad
-pad-title-pit = Pit
-pad-about = Forecast { $temperature }, { $low } to { $high }
-pad-pit-about = Set for { $temperature }
-pad-pull-at = pull at { $temperature }
-pad-instrument = Thermometer
-instant-read = Instant-read
-leave-in = Leave-in
-pad-places = Places tried
-places-one = One place
-places-two = Lowest of two
-pad-typed = Reading in { $unit }
-pad-store = Store reading
-pad-delete = Delete the last digit
-pad-decimal = Decimal mark
-pad-digit = { $digit }
-pad-keys = Number pad
-ask-title = Is this right?
-ask-reading = { $piece }: { $typed }? It was expected near { $expected }.
-ask-keep = { $typed } is right
-ask-mend = Type it again
-pad-clean = Clean the probe before the next piece.
-pad-pull = Pull { $piece }
-pad-put-on = Put { $piece } on
-pad-cover = Cover { $piece }
-pad-reseat = Leave-in seated here
+pad-title-pit = Ahumador
+pad-about = Pronóstico { $temperature }, de { $low } a { $high }
+pad-pit-about = Fijado a { $temperature }
+pad-instrument = Termómetro
+instant-read = Lectura rápida
+leave-in = Sonda fija
+places-two = Menor de dos
+pad-typed = Lectura en { $unit }
+pad-store = Guardar lectura
+pad-delete = Borrar la última cifra
+pad-decimal = Coma decimal
+pad-keys = Teclado numérico
+ask-reading = { $piece }: ¿{ $typed }? Se esperaban unos { $expected }.
+ask-keep = { $typed } es correcto
+ask-mend = Escribirla otra vez
+pad-pull = Retirar { $piece }
+pad-put-on = Poner { $piece }
+pad-reseat = Sonda fija colocada aquí
 
 ## Rest
-rest-title = Rest
-rest-none = Nothing is off the pit yet.
-rest-lead = Resting is not proof. A reading of { $rule } or more in the thickest part, the lowest of two places, proves a piece.
-rest-off = Off { $age }
-rest-covered = covered
-rest-uncovered = not covered
-rest-cover = Cover
-rest-read = Read
-rest-second = Second place reads no lower
-rest-pack = Served or packed
-rest-put-back = Back on the pit
-rest-hot = { $temperature } in one place. Try a second one.
+rest-title = Reposo
+rest-none = Todavía no hay nada fuera del ahumador.
+rest-lead = El reposo no comprueba nada. Comprueba una pieza una lectura de { $rule } o más en la parte más gruesa, la menor de dos puntos.
+rest-off = Fuera { $age }
+rest-covered = cubierta
+rest-uncovered = sin cubrir
+rest-cover = Cubrir
+rest-read = Medir
+rest-second = El segundo punto no marca menos
+rest-pack = Servida o envasada
+rest-put-back = Volver a poner
 
 ## Log
-log-title = Cook log
-log-empty = Nothing has happened yet.
-log-undo = Undo: { $what }
-log-bring-back = Bring back: { $what }
-log-bring-back-short = Bring back
-log-undone = Undone
-log-ignored = Not counted: { $why }
-log-set-aside-title = Could not be read
-log-set-aside-lead = These stored entries are kept as they were found and change nothing.
-log-typed-later = typed at { $time }
+log-title = Diario del asado
+log-empty = Todavía no ha pasado nada.
+log-undo = Deshacer: { $what }
+log-bring-back = Recuperar: { $what }
+log-bring-back-short = Recuperar
+log-undone = Deshecho
+log-ignored = No cuenta: { $why }
+log-set-aside-title = No se pudo leer
+log-set-aside-lead = Estas anotaciones guardadas se conservan como se encontraron y no cambian nada.
 
-entry-pit-target = Pit set for { $temperature }
-entry-ambient = Air where it rests { $temperature }
-entry-dinner = Dinner at { $time }
-entry-dinner-none = No set time for dinner
-entry-pull-target = Pull at { $temperature }
-entry-pull-target-piece = { $piece }: pull at { $temperature }
-entry-proof-rule = Proved at { $temperature }
-entry-set-out = { $piece } set out: { $facts }
-entry-taken-away = { $piece } taken away
-entry-put-on = { $piece } on
-entry-pit-read = Pit reads { $temperature }
-entry-read-instant = { $piece } reads { $temperature }, instant-read
-entry-read-leave-in = { $piece } reads { $temperature }, leave-in
-entry-read-two = { $reading }, lowest of two
-entry-second-place = Second place no lower
-entry-second-place-piece = { $piece }: second place no lower
-entry-vouched = Reading said to be right
-entry-seated = Leave-in seated in { $piece }
-entry-lid = Lid open { $span }
-entry-pulled = { $piece } off
-entry-covered = { $piece } covered
-entry-packed = { $piece } served or packed
-entry-out-of-fridge = Meat is out of the fridge
-entry-season = Seasoned
-entry-light-fire = Fire is lit
-entry-feed-fire = Fire is fed
-entry-pit-kind = Kind of pit told
-entry-rack = Rack places told
-entry-habits = Times around the cook told
-entry-style = Way of loading chosen
-entry-tonight = { $piece } is for tonight
-entry-later = { $piece } is for later
-entry-tolerances = Thermometer tolerances told
-entry-check-risk = Risk at a check chosen
-entry-thermometer = Thermometer checked
-entry-clock-jumped = The phone's clock jumped
-entry-undone = Undone: { $what }
-entry-other = Another entry
+entry-pit-target = Ahumador fijado a { $temperature }
+entry-ambient = Aire donde reposa { $temperature }
+entry-dinner = Cena a las { $time }
+entry-dinner-none = Cena sin hora fija
+entry-pull-target = Retirar a { $temperature }
+entry-pull-target-piece = { $piece }: retirar a { $temperature }
+entry-proof-rule = Comprobada a { $temperature }
+entry-set-out = { $piece } preparada: { $facts }
+entry-taken-away = { $piece } quitada
+entry-put-on = En el ahumador: { $piece }
+entry-pit-read = El ahumador marca { $temperature }
+entry-read-instant = { $piece } marca { $temperature }, lectura rápida
+entry-read-leave-in = { $piece } marca { $temperature }, sonda fija
+entry-read-two = { $reading }, menor de dos
+entry-second-place = El segundo punto no marca menos
+entry-second-place-piece = { $piece }: el segundo punto no marca menos
+entry-vouched = Lectura dada por correcta
+entry-seated = Sonda fija colocada en { $piece }
+entry-lid = Tapa abierta { $span }
+entry-pulled = Fuera: { $piece }
+entry-covered = Cubierto: { $piece }
+entry-packed = Servido o envasado: { $piece }
+entry-out-of-fridge = La carne está fuera de la nevera
+entry-season = Sazonado
+entry-light-fire = El fuego está encendido
+entry-feed-fire = El fuego está alimentado
+entry-pit-kind = Tipo de ahumador indicado
+entry-rack = Sitios de la parrilla indicados
+entry-habits = Tiempos del asado indicados
+entry-style = Forma de cargar elegida
+entry-tonight = { $piece } es para esta noche
+entry-later = { $piece } es para después
+entry-tolerances = Tolerancias de los termómetros indicadas
+entry-check-risk = Riesgo al medir elegido
+entry-thermometer = Termómetro revisado
+entry-clock-jumped = El reloj del teléfono ha saltado
+entry-undone = Deshecho: { $what }
+entry-other = Otra anotación
 
-problem-unknown-piece = that piece was not set out
-problem-not-on-yet = the piece was not on the pit yet
-problem-already-on = the piece was on the pit already
-problem-already-off = the piece was off the pit already
-problem-already-packed = the piece was served or packed already
-problem-unknown-reading = the reading is not there any more
-problem-too-late = it came too long after the reading
-problem-impossible-value = its value is not possible
-problem-other = it makes no sense there
+problem-unknown-piece = esa pieza no está preparada
+problem-not-on-yet = la pieza aún no estaba en el ahumador
+problem-already-on = la pieza ya estaba en el ahumador
+problem-already-off = la pieza ya estaba fuera
+problem-already-packed = la pieza ya estaba servida o envasada
+problem-unknown-reading = la lectura ya no está
+problem-too-late = llegó demasiado después de la lectura
+problem-impossible-value = su valor no es posible
+problem-other = ahí no tiene sentido
+
+## Alarms
+alarms = Alarmas
+alarm-check = Mide { $piece }
+alarm-window = { $piece }: se retira pronto
+alarm-past = { $piece }: probablemente pasada de su temperatura
+alarm-prove = { $piece }: mídela para comprobarla
+alarm-rested = { $piece } ha reposado
+alarm-chill = { $piece }: porciona, envasa y enfría pronto
+alarm-warm-up = { $piece } se calienta muy despacio: debe pasar pronto de 60 °C (140 °F)
+alarm-other = El asado te llama
+alarm-late = Tocaba hace { $span }
+alarm-snooze = En 5 min
+alarm-done = Oída
+
+## Curves
+curves-title = Curvas
+curves-none = Todavía no hay nada en el ahumador.
+curves-next = {" "}· siguiente
+zoom = Cuánto se muestra
+zoom-whole = Todo
+zoom-hour = 1 hora
+zoom-half-hour = 30 min
+curve-pull = A { $temperature } probablemente { $window }
+curve-readings = { $count ->
+    [0] Aún sin lectura
+    [one] 1 lectura
+   *[other] { $count } lecturas
+ }
+curve-pit = { $temperature } leídos a las { $time }, fijado a { $aim }.
+curve-pit-none = Aún sin leer, fijado a { $aim }.
+section-legend = Corte por la parte más gruesa: la cruz es el punto más frío, la línea es la sonda fija.
+
+## Demo, new version, files
+demo-title = Demostración a 60 veces la velocidad
+demo-leave = Salir
+start-demo = Ver un asado de muestra
+version-title = Hay una versión nueva.
+version-take = Usarla
+version-later = Luego
+file-save = Guardar este asado como archivo
+file-open = Abrir un asado de un archivo
+file-saved = Guardado como { $name }.
+file-refused = El teléfono no aceptó el archivo.
 
 ## Storage trouble
-trouble-storage = This phone did not store the last entry. The cook goes on, but keep this page open.
+trouble-storage = Este teléfono no guardó la última anotación. El asado sigue, pero deja esta página abierta.
 
 ## More, settings
-more-title = More
-settings-title = Settings
-settings-units = Units
-settings-temperature = Temperature
-settings-weight = Weight
-settings-length = Thickness
-settings-look = Look
-look-light = Light
-look-dark = Dark
-look-sun = Sun
-look-auto = As the phone
-settings-hand = Hand
-hand-right = Right
-hand-left = Left
-settings-language = Language
+more-title = Más
+settings-title = Ajustes
+settings-temperature = Temperatura
+settings-weight = Peso
+settings-length = Grosor
+settings-look = Aspecto
+look-light = Claro
+look-dark = Oscuro
+look-sun = Sol
+look-auto = Como el teléfono
+settings-hand = Mano
+hand-right = Derecha
+hand-left = Izquierda
+settings-language = Idioma
 language-en = English
 language-es = Español
-more-set-out = Set out and plan
-more-cautions = Cautions
-more-settings = Settings
-more-end = Leave this cook
-more-new = New cook
+more-set-out = Preparar y planear
+more-cautions = Precauciones
+more-settings = Ajustes
+more-end = Dejar este asado
+more-new = Nuevo asado
 
 ## Cautions
-cautions-title = Cautions
-cautions-1-title = Only readings prove
-cautions-1 = A forecast tells you when to look. It never shows that a piece is safe. Poultry is safe at once at { $rule } in the thickest part (FDA Food Code 2022, 3-401.11; USDA advice).
-cautions-2-title = Every piece, two places
-cautions-2 = Read every piece by itself, in at least two places of the thickest part. The lowest one counts.
-cautions-3-title = Clean hands, clean thermometer
-cautions-3 = Wash hands, board and thermometer between raw and cooked. Clean the probe after each reading of an underdone piece. Use a clean plate at the pull.
-cautions-4-title = Your rules come first
-cautions-4 = Local food codes come before anything here, and so do the thermometer maker's instructions. Check the thermometer in ice water and boiling water.
-cautions-5-title = Take more care for some
-cautions-5 = Young children, pregnant women, older people and people with weak immune systems are hurt sooner. When in doubt, cook further.
-cautions-6-title = What this app cannot know
-cautions-6 = It knows only what you type. The forecast comes from a heat model with its own errors; wind, an odd shape or a wrong weight can put it off.
+cautions-title = Precauciones
+cautions-1-title = Solo las lecturas comprueban
+cautions-1 = Un pronóstico te dice cuándo mirar. Nunca demuestra que una pieza es segura. El ave es segura al momento a { $rule } en la parte más gruesa (FDA Food Code 2022, 3-401.11; consejo del USDA).
+cautions-2-title = Cada pieza, dos puntos
+cautions-2 = Mide cada pieza por sí misma, al menos en dos puntos de la parte más gruesa. Cuenta el menor.
+cautions-3-title = Manos limpias, termómetro limpio
+cautions-3 = Lávate las manos y lava la tabla y el termómetro entre lo crudo y lo cocinado. Limpia la sonda después de medir una pieza poco hecha. Usa un plato limpio al retirar.
+cautions-4-title = Tus normas van primero
+cautions-4 = Las normas sanitarias de tu lugar van antes que todo lo de aquí, y también las instrucciones del fabricante del termómetro. Revisa el termómetro en agua con hielo y en agua hirviendo.
+cautions-5-title = Más cuidado con algunas personas
+cautions-5 = Los niños pequeños, las embarazadas, las personas mayores y las de defensas bajas enferman antes. Si dudas, cocina más.
+cautions-6-title = Lo que esta aplicación no puede saber
+cautions-6 = Solo sabe lo que escribes. El pronóstico sale de un modelo de calor con sus propios errores; el viento, una forma rara o un peso equivocado lo desvían.
 
 ## Alarms on this phone
 more-alarms = Alarmas en este teléfono
 on = Sí
 off = No
 alarms-title = Alarmas en este teléfono
-alarms-lead = Con esta página delante y la pantalla encendida, cada alarma llega a su hora. Con otra aplicación delante, o la pantalla apagada, el teléfono puede parar la página en un minuto o antes. Lo que se perdió llega en cuanto vuelve a mirar, y dice cuánto se retrasó.
-alarms-backup = Si se aleja del fuego, ponga también el temporizador del teléfono.
+alarms-lead = Con esta página delante y la pantalla encendida, cada alarma llega a su hora. Con otra aplicación delante, o la pantalla apagada, el teléfono puede parar la página en un minuto o antes. Lo que te perdiste llega en cuanto vuelves a mirar, y dice cuánto se retrasó.
+alarms-backup = Si te alejas del fuego, pon también el temporizador del teléfono.
 alarms-notify-not-offered = Este navegador no muestra notificaciones de esta página. En un iPhone hace falta la aplicación en la pantalla de inicio.
 alarms-notify-not-asked = Una notificación muestra la alarma sobre otras aplicaciones, con posponer y hecho, mientras el teléfono deje correr esta página.
 alarms-notify-ask = Permitir notificaciones
 alarms-notify-granted = Las notificaciones están permitidas.
 alarms-notify-refused = Las notificaciones están rechazadas. Se puede cambiar en los ajustes del teléfono para esta página.
 alarms-awake = Este teléfono puede dejar la pantalla encendida mientras haya una pieza en el fuego. Con poca batería puede que no.
-alarms-not-awake = Este navegador no puede dejar la pantalla encendida. Alargue el tiempo de pantalla en los ajustes del teléfono.
+alarms-not-awake = Este navegador no puede dejar la pantalla encendida. Alarga el tiempo de pantalla en los ajustes del teléfono.
 alarms-install = En la pantalla de inicio la aplicación se guarda mejor y puede hacer más.
 alarms-try = Probar mis alarmas
 alarms-trying = Probando…
@@ -351,7 +361,7 @@ alarms-trial-done = Hecho
 alarms-trial-body = Así se ve una alarma.
 alarms-sound = Sonido
 alarms-stay-awake = Dejar la pantalla encendida
-tried-sound = Sonó una melodía. Si no la oyó, suba el volumen del teléfono.
+tried-sound = Sonó una melodía. Si no la oíste, sube el volumen del teléfono.
 tried-no-sound = El navegador no permitió sonido.
 tried-vibration = El navegador dijo que vibraría. No todos los teléfonos lo hacen.
 tried-no-vibration = Este teléfono no vibra para aplicaciones web.
@@ -360,6 +370,6 @@ tried-no-notification = No se mostró ninguna notificación.
 tried-awake = La pantalla puede quedar encendida.
 tried-not-awake = La pantalla no puede quedar encendida ahora.
 tried-kept = El navegador prometió conservar lo guardado.
-tried-not-kept = El navegador no prometió conservar lo guardado. Exporte la cocción para estar seguro.
+tried-not-kept = El navegador no prometió conservar lo guardado. Guarda el asado como archivo para estar seguro.
 tried-installed = La aplicación corre desde la pantalla de inicio.
 tried-not-installed = La aplicación corre en una pestaña del navegador.

@@ -100,7 +100,7 @@ fn filled(language: Language, name: &str, args: Option<&FluentArgs>) -> Option<S
 }
 
 /// The text of this name in the person's language, its gaps filled:
-/// `say!("live-in", span = "12 min")`.
+/// `say!("ago", span = "12 min")`.
 #[macro_export]
 macro_rules! say {
     ($name:literal) => {

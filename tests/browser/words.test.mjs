@@ -1,0 +1,68 @@
+// The app's texts: both languages say everything the screens ask for, with the same gaps, and
+// nothing that no screen asks for.
+
+import assert from "node:assert/strict";
+import { readFile, readdir } from "node:fs/promises";
+import { fileURLToPath } from "node:url";
+import { join } from "node:path";
+import { test } from "node:test";
+import { EVENING, Person } from "./cook.mjs";
+import { openApp, siteAndPhone } from "./harness.mjs";
+
+const APP = fileURLToPath(new URL("../../src/app/", import.meta.url));
+
+/** The texts of a language: name to the gaps it has. */
+async function texts(language) {
+  const file = await readFile(join(APP, `words/${language}.ftl`), "utf8");
+  const messages = file.split(/^(?=[a-z0-9-]+ = )/m).filter((part) => /^[a-z0-9-]+ = /.test(part));
+  return new Map(
+    messages.map((message) => {
+      const name = /^[a-z0-9-]+/.exec(message)[0];
+      const gaps = new Set([...message.matchAll(/\{ \$([a-z]+)/g)].map(([, gap]) => gap));
+      return [name, [...gaps].sort()];
+    }),
+  );
+}
+
+/** Every text the program asks for: name to the gaps it fills. */
+async function asked() {
+  const files = (await readdir(APP, { recursive: true })).filter((file) => file.endsWith(".rs"));
+  const found = new Map();
+  for (const file of files) {
+    const source = await readFile(join(APP, file), "utf8");
+    for (const call of source.split("say!(").slice(1)) {
+      const name = /^\s*"([a-z0-9-]+)"/.exec(call)?.[1];
+      if (!name) continue;
+      const gaps = [...call.matchAll(/(\w+) = /g)].map(([, gap]) => gap);
+      found.set(name, new Set([...(found.get(name) ?? []), ...gaps]));
+    }
+  }
+  return found;
+}
+
+test("both languages have the same texts with the same gaps", async () => {
+  assert.deepEqual(await texts("es"), await texts("en"));
+});
+
+test("every text the screens ask for is there, and no other", async () => {
+  const there = await texts("en");
+  const wanted = await asked();
+  assert.deepEqual([...wanted.keys()].sort(), [...there.keys()].sort());
+  for (const [name, gaps] of there) {
+    for (const gap of gaps) assert.ok(wanted.get(name).has(gap), `${name} lacks ${gap}`);
+  }
+});
+
+test("in Spanish the screens, the numbers and the plurals are Spanish", async (t) => {
+  const { site, phone } = await siteAndPhone(t, { time: EVENING, context: { locale: "es-ES" } });
+  const person = new Person(phone);
+  await openApp(phone, site);
+  assert.equal(await phone.page.locator("html").getAttribute("lang"), "es");
+  await person.tap("Nuevo asado");
+  await phone.page.getByLabel("Peso de cada una").fill("230,5");
+  await phone.page.getByLabel("Parte más gruesa").fill("38");
+  await person.tap("Añadir 1 pieza");
+  await phone.page.getByText("231 g, 38 mm de grueso", { exact: true }).waitFor();
+  await person.tap("Una más");
+  await person.button("Añadir 2 piezas").waitFor();
+});

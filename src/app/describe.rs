@@ -3,6 +3,7 @@
 use cook_model::cook::{Action, Chore, CookState, Entry, EntryId, Log, Problem, Step, What, fold};
 use cook_model::history::{CoreReading, Instrument};
 use cook_model::piece::PieceId;
+use cook_model::safety::Shortfall;
 
 use crate::{say, show};
 
@@ -100,6 +101,8 @@ pub fn entry(log: &Log, state: &CookState, entry: &Entry) -> String {
         What::TolerancesSet { .. } => say!("entry-tolerances"),
         What::CheckRiskSet { .. } => say!("entry-check-risk"),
         What::ThermometerChecked { .. } => say!("entry-thermometer"),
+        What::PromptDismissed { .. } => say!("entry-prompt"),
+        What::PromptsSet { .. } => say!("entry-prompts"),
         What::ClockJumped => say!("entry-clock-jumped"),
         What::Packed { piece: id } => say!("entry-packed", piece = piece(*id)),
         What::Noted { text } => text.clone(),
@@ -152,6 +155,22 @@ fn chore_done(chore: Chore) -> String {
         Chore::LightFire => say!("entry-light-fire"),
         Chore::FeedFire => say!("entry-feed-fire"),
     }
+}
+
+/// Why a reading does not prove its piece, where that is not plain from the reading itself.
+pub fn shortfall(why: Shortfall) -> Option<String> {
+    Some(match why {
+        Shortfall::BeforeThisSpell => say!("short-before"),
+        Shortfall::AfterPacking => say!("short-packed"),
+        Shortfall::FromTheFuture | Shortfall::TypedLate => say!("short-late"),
+        Shortfall::Copied => say!("short-copied"),
+        Shortfall::LeaveIn => say!("short-leave-in"),
+        Shortfall::TooFast => say!("short-too-fast"),
+        Shortfall::Doubted => say!("short-doubted"),
+        Shortfall::Contradicted { .. } => say!("short-contradicted"),
+        Shortfall::OnePlace => say!("short-one-place"),
+        _ => return None,
+    })
 }
 
 /// A step in words.

@@ -44,6 +44,7 @@ pub struct OpenCook {
     state: Memo<CookState>,
     forecast: RwSignal<Forecast>,
     plan: RwSignal<Option<Plan>>,
+    thinking: RwSignal<bool>,
     steps: Memo<Vec<Step>>,
     done: RwSignal<Option<Done>>,
     trouble: RwSignal<Option<StorageProblem>>,
@@ -74,6 +75,7 @@ impl OpenCook {
             state,
             forecast,
             plan,
+            thinking: RwSignal::new(false),
             steps,
             done: RwSignal::new(None),
             trouble: RwSignal::new(None),
@@ -95,6 +97,11 @@ impl OpenCook {
     /// The log. Reactive.
     pub fn log(self) -> ReadSignal<Log> {
         self.log.read_only()
+    }
+
+    /// Whether a new forecast is being made. Reactive.
+    pub fn is_thinking(self) -> bool {
+        self.thinking.get()
     }
 
     /// The plan back from dinner, once dinner has a time. Reactive.
@@ -279,17 +286,16 @@ impl OpenCook {
     /// shown what was tapped, for it takes longer than a tap may.
     fn keep_forecast_fresh(self) {
         let minute = Memo::new(move |_| self.now().timestamp().div_euclid(60));
-        let waiting = StoredValue::new(false);
         Effect::new(move || {
             minute.track();
             self.folded.track();
-            if waiting.get_value() {
+            if self.thinking.get_untracked() {
                 return;
             }
-            waiting.set_value(true);
+            self.thinking.set(true);
             let think = move || {
-                waiting.set_value(false);
                 self.think();
+                self.thinking.set(false);
             };
             set_timeout(think, Duration::ZERO);
         });

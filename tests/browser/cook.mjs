@@ -44,6 +44,13 @@ export class Person {
     this.taps += 1;
   }
 
+  /** Opens the number pad of a piece from its row. */
+  async openPiece(number) {
+    await this.page.locator(".piece .open", { hasText: `Piece ${number}` }).tap();
+    this.taps += 1;
+    await this.page.getByRole("heading", { name: `Piece ${number}` }).waitFor();
+  }
+
   async setOut({ weight, thickest = "" }) {
     await this.page.getByLabel("Weight each").fill(weight);
     await this.page.getByLabel("Thickest part").fill(thickest);
@@ -64,9 +71,9 @@ export class Person {
     if (!/^\d{3}$/.test(text)) await this.tap("Store reading");
   }
 
-  /** What the next-step card says: what to do, and whether it is due. */
+  /** What the next-step card says once the forecast is fresh: what to do, and whether it is due. */
   async nextStep() {
-    const card = this.page.locator(".next");
+    const card = this.page.locator(".next[aria-busy=false]");
     const what = await card.getByRole("heading").innerText();
     const due = await card.evaluate((element) => element.classList.contains("due"));
     return { what, due };
@@ -74,7 +81,7 @@ export class Person {
 
   /** Waits until the last tap is stored and its undo is offered. */
   async stored(words) {
-    await this.page.getByRole("status").filter({ hasText: words }).waitFor();
+    await this.page.locator(".last-done").getByRole("status").filter({ hasText: words }).waitFor();
   }
 
   /** Every line of the cook's log, as shown. */

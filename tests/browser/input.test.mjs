@@ -82,7 +82,7 @@ test("a reading before the piece is on is refused, and stays", async (t) => {
   const { phone, person } = await settingOut(t);
   await person.setOutAll(FOUR.slice(0, 1));
   await person.goTo("Cook");
-  await person.tap(/^Piece 1/);
+  await person.openPiece(1);
   await person.typeReading("147");
   assert.match(await complaint(phone.page, "Reading in"), /Piece 1 is not on the pit yet/);
   assert.equal(await phone.page.getByLabel("Reading in").inputValue(), "147");
@@ -99,7 +99,7 @@ for (const [typed, says] of [
     await person.setOutAll(FOUR.slice(0, 1));
     await person.tap("Put the piece on");
     await person.stored("on");
-    await person.tap(/^Piece 1/);
+    await person.openPiece(1);
     await phone.page.getByLabel("Reading in").fill(typed);
     await person.tap("Store reading");
     assert.match(await complaint(phone.page, "Reading in"), says);
@@ -113,9 +113,9 @@ test("a reading that fits nothing is asked about, and is kept or typed again", a
   await person.tap("Put the piece on");
   await person.stored("on");
   await phone.context.clock.fastForward("45:00");
-  await person.tap(/^Piece 1/);
+  await person.openPiece(1);
   await person.typeReading("47");
-  await phone.page.getByText(/Piece 1: 47 °F\? It was expected near 1\d\d °F/).waitFor();
+  await phone.page.getByText(/Piece 1: 47\s°F\? It was expected near 1\d\d\s°F/).waitFor();
   await person.tap("Type it again");
   await phone.page.getByRole("heading", { name: "Piece 1" }).waitFor();
   await person.typeReading("140");

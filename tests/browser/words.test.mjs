@@ -59,7 +59,7 @@ test("in Spanish the screens, the numbers and the plurals are Spanish", async (t
   await openApp(phone, site);
   assert.equal(await phone.page.locator("html").getAttribute("lang"), "es");
   await person.tap("Nuevo asado");
-  await phone.page.getByLabel("Peso de cada una").fill("230,5");
+  await phone.page.getByLabel("Peso de cada una").fill("230,6");
   await phone.page.getByLabel("Parte más gruesa").fill("38");
   await person.tap("Añadir 1 pieza");
   await phone.page.getByText("231 g, 38 mm de grueso", { exact: true }).waitFor();

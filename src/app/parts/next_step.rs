@@ -37,7 +37,12 @@ pub fn NextStep() -> impl IntoView {
         })
     };
     view! {
-        <section class="next" class:due=move || is_due.get() aria-labelledby="next-what">
+        <section
+            class="next"
+            class:due=move || is_due.get()
+            aria-labelledby="next-what"
+            aria-busy=move || cook.is_thinking().to_string()
+        >
             <p class="when">
                 {move || match left() {
                     None => ().into_any(),

@@ -3,7 +3,8 @@ use leptos::task::spawn_local;
 
 use crate::device::alarm_test::{self, Report};
 use crate::device::notify::{self, Buttons, Notice, Permission};
-use crate::device::{feature, sound, wake_lock};
+use crate::device::sound::{self, Tune};
+use crate::device::{feature, wake_lock};
 use crate::parts::{Choice, Heading};
 use crate::{preferences, say};
 
@@ -32,6 +33,10 @@ pub fn AlarmsHere() -> impl IntoView {
                 chosen=Signal::derive(|| preferences::current().sound)
                 on_choose=Callback::new(|on| {
                     sound::unlock();
+                    if on {
+                        // To hear at once that there is sound.
+                        sound::play(Tune::Note);
+                    }
                     preferences::change(|chosen| chosen.sound = on);
                 })
             />

@@ -5,7 +5,7 @@ use leptos::prelude::*;
 
 use crate::navigate::{Screen, navigation};
 use crate::open_cook::open_cook;
-use crate::parts::{Heading, NextStep, PieceRow, Question};
+use crate::parts::{Heading, NextStep, PieceRow, Prompts, Question};
 use crate::{say, show};
 
 /// Dinner this little early or late counts as on time.
@@ -29,6 +29,7 @@ pub fn Live() -> impl IntoView {
             </div>
             <Question />
             <NextStep />
+            <Prompts />
             <CookFacts />
             <Show when=move || !order.read().0.is_empty()>
                 <h2 class="list-name">{move || say!("live-order")}</h2>

@@ -115,6 +115,7 @@ pub fn Reading(
                 on_store=store
             />
             <PieceActs piece=piece />
+            <Proposal piece=piece />
             {section}
             {curve}
         </section>
@@ -164,6 +165,54 @@ fn PieceActs(
                 Some(Stage::Packed) | None => ().into_any(),
             }}
         </div>
+    }
+}
+
+/// The lowest pull whose rest can still prove this piece, beside the one chosen.
+#[component]
+fn Proposal(
+    /// Which piece.
+    piece: PieceId,
+) -> impl IntoView {
+    let cook = open_cook();
+    // It runs the model: once for each new forecast, not at every tick.
+    let proposal = Memo::new(move |_| {
+        let at = cook.forecast().read().at;
+        cook.state().read().propose_pull(piece, at)
+    });
+    view! {
+        {move || {
+            proposal
+                .get()
+                .filter(|proposal| proposal.chosen != proposal.lowest)
+                .map(|proposal| {
+                    let (lowest, chosen) = (proposal.lowest, proposal.chosen);
+                    let use_it = move |_| {
+                        cook.record(What::PullTargetSet { piece: Some(piece), target: lowest });
+                    };
+                    let words = if proposal.chosen_is_too_low() {
+                        say!(
+                            "proposal-higher",
+                            chosen = show::temperature(chosen),
+                            lowest = show::temperature(lowest)
+                        )
+                    } else {
+                        say!(
+                            "proposal-lower",
+                            chosen = show::temperature(chosen),
+                            lowest = show::temperature(lowest)
+                        )
+                    };
+                    view! {
+                        <section class="prompt" aria-label=move || say!("proposal")>
+                            <p>{words}</p>
+                            <button class="small" on:click=use_it>
+                                {say!("proposal-use", lowest = show::temperature(lowest))}
+                            </button>
+                        </section>
+                    }
+                })
+        }}
     }
 }
 

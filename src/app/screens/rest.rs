@@ -8,7 +8,7 @@ use leptos::prelude::*;
 use crate::navigate::{Screen, navigation};
 use crate::open_cook::open_cook;
 use crate::parts::{Heading, PieceShape, last_reading, level, relative_size};
-use crate::{say, show};
+use crate::{describe, say, show};
 
 /// What is off the pit: covered, read near its peak, proved, and then served or packed.
 #[component]
@@ -89,6 +89,14 @@ fn RestRow(
             )
         })
     };
+    let short = move || {
+        let (standing, history) = known.get()?;
+        let state = state.read();
+        let rule = state.settings.proof_rule;
+        let last = history.readings.last().filter(|last| last.temperature >= rule.instant())?;
+        let why = shortfall(&state.history, &history, rule, state.doubted(), last)?;
+        (standing.stage == Stage::Resting).then(|| describe::shortfall(why)).flatten()
+    };
     let tap = move |words: String, what: What| {
         view! { <button on:click=move |_| cook.record(what.clone())>{words}</button> }
     };
@@ -125,6 +133,7 @@ fn RestRow(
                     <p class="window">{standing}</p>
                     <p class="last">{peak}</p>
                     <p class="last">{move || last_reading(history(), cook.now())}</p>
+                    <p class="note">{short}</p>
                 </div>
             </div>
             <div class="row-acts">{move || (stage.get() != Stage::Packed).then(acts)}</div>

@@ -373,3 +373,24 @@ tried-kept = The browser promised to keep what is stored.
 tried-not-kept = The browser did not promise to keep what is stored. Export the cook to be sure.
 tried-installed = The app runs from the home screen.
 tried-not-installed = The app runs in a browser tab.
+
+## Prompts, proposals, what a reading lacks
+prompts = Clean hands, clean tools
+prompt-probe = Clean the probe before the next piece.
+prompt-plate = Take a clean plate for what comes off.
+prompt-done = Done
+proposal = Pull temperature
+proposal-higher = Pulled at { $chosen }, this piece may not reach its proof in the rest. { $lowest } would, by the forecast.
+proposal-lower = You pull at { $chosen }. By the forecast { $lowest } is enough for the rest to prove it.
+proposal-use = Pull at { $lowest }
+short-before = That reading was taken before the piece last went on.
+short-packed = That reading was typed after the piece was served or packed.
+short-late = That reading was typed too long after it was taken.
+short-copied = The same reading was typed for another piece at the same moment.
+short-leave-in = A leave-in alone proves nothing. Read with the instant-read.
+short-too-fast = No piece warms that fast. Read it again.
+short-doubted = That reading fits nothing else. Say if it is right, or type it again.
+short-contradicted = A later reading found a colder spot.
+short-one-place = Read in one place only. Try a second one.
+entry-prompt = Cleaning prompt done
+entry-prompts = Cleaning prompts switched

@@ -373,3 +373,24 @@ tried-kept = El navegador prometió conservar lo guardado.
 tried-not-kept = El navegador no prometió conservar lo guardado. Guarda el asado como archivo para estar seguro.
 tried-installed = La aplicación corre desde la pantalla de inicio.
 tried-not-installed = La aplicación corre en una pestaña del navegador.
+
+## Prompts, proposals, what a reading lacks
+prompts = Manos y útiles limpios
+prompt-probe = Limpia la sonda antes de la siguiente pieza.
+prompt-plate = Toma un plato limpio para lo que sale.
+prompt-done = Hecho
+proposal = Temperatura de retirada
+proposal-higher = Retirada a { $chosen }, esta pieza puede no quedar comprobada en el reposo. A { $lowest } sí, según el pronóstico.
+proposal-lower = Retiras a { $chosen }. Según el pronóstico bastan { $lowest } para que el reposo la compruebe.
+proposal-use = Retirar a { $lowest }
+short-before = Esa lectura es de antes de poner la pieza por última vez.
+short-packed = Esa lectura se escribió después de servir o envasar la pieza.
+short-late = Esa lectura se escribió demasiado después de tomarla.
+short-copied = La misma lectura se escribió para otra pieza en el mismo momento.
+short-leave-in = La sonda fija sola no comprueba nada. Mide con el de lectura rápida.
+short-too-fast = Ninguna pieza se calienta tan deprisa. Mídela otra vez.
+short-doubted = Esa lectura no encaja con nada. Di si es correcta o escríbela otra vez.
+short-contradicted = Una lectura posterior encontró un punto más frío.
+short-one-place = Medida en un solo punto. Prueba otro.
+entry-prompt = Aviso de limpieza hecho
+entry-prompts = Avisos de limpieza cambiados

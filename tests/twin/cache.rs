@@ -15,15 +15,16 @@ struct Stored {
     records: Vec<Record>,
 }
 
-/// The records of the first `count` seeds, from the file if it holds them, else simulated (a
+/// The records of `count` seeds from `first` on, from the file if it holds them, else simulated (a
 /// minute for 300) and stored there.
-pub fn records(count: u64, directory: &Path) -> Vec<Record> {
-    let path = directory.join("records.json");
+pub fn records(first: u64, count: u64, directory: &Path) -> Vec<Record> {
+    let path = directory.join(format!("records-{first}.json"));
     let sample = sample();
     if let Some(records) = read(&path, &sample).filter(|records| records.len() as u64 >= count) {
         return records.into_iter().take(count as usize).collect();
     }
-    let records: Vec<Record> = (0..count).map(|seed| Record::run(&cooks::draw(seed))).collect();
+    let records: Vec<Record> =
+        (first..first + count).map(|seed| Record::run(&cooks::draw(seed))).collect();
     let stored = Stored { sample, records };
     // Without the file the next study is slower, no more.
     let _ = fs::create_dir_all(directory).and_then(|()| {

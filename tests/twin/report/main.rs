@@ -24,6 +24,10 @@ use twin::{cache, cooks};
 
 /// Cooks in the whole study.
 const COOKS: u64 = 300;
+/// First seed of the cooks that were looked at while the forecast was being made.
+const KNOWN: u64 = 0;
+/// First seed of cooks kept back: nothing was fitted to them.
+const FRESH: u64 = 1_000_000;
 const USAGE: &str = "usage: twin report|table [number of cooks, 1 to 5000]";
 
 /// All that the page tells.
@@ -44,7 +48,7 @@ fn main() -> ExitCode {
     let count = arguments.next().map_or(Some(COOKS), |text| text.parse().ok());
     match (command.as_deref(), count) {
         (Some("table"), Some(count @ 1..=5000)) => {
-            println!("{}", page::write(&study(count)));
+            println!("{}", page::write(&study(KNOWN, count), &study(FRESH, count)));
             ExitCode::SUCCESS
         }
         (Some("report"), Some(count @ 1..=5000)) => match report(count) {
@@ -62,9 +66,9 @@ fn main() -> ExitCode {
 }
 
 /// All but the cooks that follow the advice.
-fn study(count: u64) -> Findings {
-    eprintln!("simulating {count} cooks, or reading them back");
-    let records = cache::records(count, &cache::directory());
+fn study(first: u64, count: u64) -> Findings {
+    eprintln!("simulating {count} cooks from seed {first}, or reading them back");
+    let records = cache::records(first, count, &cache::directory());
     let cooks: Vec<(Setup, Record)> =
         records.into_iter().map(|record| (cooks::draw(record.seed), record)).collect();
     let per_pound = PerPound { minutes_per_kg: study::best_minutes_per_kg(&cooks) };
@@ -84,14 +88,15 @@ fn study(count: u64) -> Findings {
 }
 
 fn report(count: u64) -> Result<(), std::io::Error> {
-    let mut findings = study(count);
+    let mut findings = study(KNOWN, count);
+    let fresh = study(FRESH, count);
     eprintln!("following the advice");
     findings.followed = findings.cooks.iter().map(|(setup, _)| advice::follow(setup)).collect();
     let results = Path::new(env!("CARGO_MANIFEST_DIR")).join("results");
     fs::create_dir_all(&results)?;
     fs::write(results.join("errors.svg"), plots::errors(&findings))?;
     fs::write(results.join("reliability.svg"), plots::reliability(&findings))?;
-    let page = page::write(&findings);
+    let page = page::write(&findings, &fresh);
     fs::write(results.join("study.md"), &page)?;
     println!("{page}");
     Ok(())

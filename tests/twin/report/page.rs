@@ -3,6 +3,7 @@
 use std::fmt::Write;
 
 use twin::study::quantile;
+use twin::study::seating::MISPLACED;
 use twin::study::table::{Row, Score};
 
 use crate::Findings;
@@ -10,8 +11,8 @@ use crate::Findings;
 /// Fahrenheit degrees in a Celsius degree.
 const F_PER_C: f64 = 1.8;
 
-/// The page.
-pub fn write(findings: &Findings) -> String {
+/// The page: the findings, and those on cooks that were kept back.
+pub fn write(findings: &Findings, fresh: &Findings) -> String {
     let mut page = String::new();
     let pieces: usize = findings.cooks.iter().map(|(setup, _)| setup.told.len()).sum();
     let mut times: Vec<f64> =
@@ -27,52 +28,63 @@ pub fn write(findings: &Findings) -> String {
          the forecast.\n\n"
     );
     page.push_str(&text);
-    page.push_str(&pull_times(findings));
+    page.push_str(&pull_times(findings, fresh));
     if !findings.followed.is_empty() {
         page.push_str(&following(findings));
     }
-    page.push_str(&seats(findings));
+    page.push_str(&seats(findings, fresh));
     page
 }
 
-fn pull_times(findings: &Findings) -> String {
+fn pull_times(findings: &Findings, fresh: &Findings) -> String {
     let mut text = String::from(
         "## Pull times\n\nMedian distance from the true pull time, min, and in brackets the one that \
          nine in ten stay under; then how often the 80 % window held the truth, and the median signed \
          error of the forecast (early is negative). The straight line runs through the last two \
          readings, or from the start through a single one; without readings it falls back on the \
-         minutes per pound, whose constant is the best for these very cooks.\n\n\
-         | state | aim | pieces | forecast | window holds | signed |",
+         minutes per pound, whose constant is the best for these very cooks. Fresh cooks are as many \
+         others, of seeds that nothing was fitted to.\n\n\
+         | state | aim | pieces | forecast | window holds | signed | fresh: forecast | window holds |",
     );
     for (name, ..) in &findings.scores[1..] {
         let _ = write!(text, " {name} |");
     }
-    text.push_str("\n| --- | --- | --- | --- | --- | --- | --- | --- |\n");
+    text.push('\n');
+    text.push_str(&"| --- ".repeat(6 + 2 + findings.scores.len() - 1));
+    text.push_str("|\n");
     for (place, row) in Row::ALL.into_iter().enumerate() {
         let score = |forecaster: usize| &findings.scores[forecaster].2[place];
         let own = score(0);
+        let kept_back = &fresh.scores[0].2[place];
         let _ = writeln!(
             text,
-            "| {} | {} | {} | {} | {:.0} % | {:+.1} | {} | {} |",
+            "| {} | {} | {} | {} | {:.0} % | {:+.1} | {} | {:.0} % | {} | {} |",
             row.name(),
             aim(row),
             own.errors.len(),
             error(own),
             100.0 * own.held(),
             own.bias,
+            error(kept_back),
+            100.0 * kept_back.held(),
             error(score(1)),
             error(score(2)),
         );
     }
-    let of = |row: Row| {
-        findings.scores[0].2.iter().find(|s| s.row == row).map_or(f64::NAN, Score::median)
+    let left = |findings: &Findings| {
+        let of = |row: Row| {
+            findings.scores[0].2.iter().find(|s| s.row == row).map_or(f64::NAN, Score::median)
+        };
+        100.0 * of(Row::ThinnestTwice) / of(Row::ThinnestUnread)
     };
     let _ = write!(
         text,
-        "\nTwo readings on the thinnest piece leave {:.0} % of the other pieces' error.\n\n\
+        "\nTwo readings on the thinnest piece leave {:.0} % of the other pieces' error ({:.0} % for fresh \
+         cooks).\n\n\
          ![Error against number of readings](errors.svg)\n\n\
          ![Reliability of the pull window](reliability.svg)\n\n",
-        100.0 * of(Row::ThinnestTwice) / of(Row::ThinnestUnread),
+        left(findings),
+        left(fresh),
     );
     text
 }
@@ -136,27 +148,35 @@ fn following(findings: &Findings) -> String {
     )
 }
 
-fn seats(findings: &Findings) -> String {
-    let seats = &findings.seats;
+fn seats(findings: &Findings, fresh: &Findings) -> String {
+    let [known, others] = [&findings.seats, &fresh.seats];
     let mut text = format!(
         "## Misplaced leave-ins\n\n\
          Judged by the leave-in's own readings and one instant-read of its piece, 15 min or more \
-         before the pull. {} leave-ins were 6 to 15 mm off the coldest spot, {} were well \
-         seated.\n\n| what | aim | found |\n| --- | --- | --- |\n\
-         | flagged, 6 mm or more off | at least 90 % | {:.0} % |\n\
-         | flagged, well seated (false alarms) | at most 5 % | {:.1} % |\n",
-        seats.missed.len(),
-        seats.seated,
-        100.0 * seats.found(6.0e-3),
-        100.0 * seats.false_alarm_rate(),
+         before the pull. {} leave-ins were 6 to 15 mm off the coldest spot, {} were well seated; of \
+         the fresh cooks {} and {}.\n\n\
+         | what | aim | found | fresh cooks |\n| --- | --- | --- | --- |\n\
+         | flagged, 6 mm or more off | at least 90 % | {:.0} % | {:.0} % |\n\
+         | flagged, well seated (false alarms) | at most 5 % | {:.1} % | {:.1} % |\n",
+        known.missed.len(),
+        known.seated,
+        others.missed.len(),
+        others.seated,
+        100.0 * known.found(MISPLACED),
+        100.0 * others.found(MISPLACED),
+        100.0 * known.false_alarm_rate(),
+        100.0 * others.false_alarm_rate(),
     );
     for read_high in [2.0, 5.0, 10.0] {
-        let (count, found) = seats.found_reading_high(read_high / F_PER_C);
+        let [known, others] = [known, others].map(|s| s.found_reading_high(read_high / F_PER_C));
         let _ = writeln!(
             text,
-            "| flagged, of the {count} misplaced that showed {read_high:.0} F or more above the \
-             instant-read | | {:.0} % |",
-            100.0 * found
+            "| flagged, of the {} ({}) misplaced that showed {read_high:.0} F or more above the \
+             instant-read | | {:.0} % | {:.0} % |",
+            known.0,
+            others.0,
+            100.0 * known.1,
+            100.0 * others.1
         );
     }
     text

@@ -8,7 +8,7 @@ use super::forecaster::{Forecaster, of_piece};
 use super::table;
 
 /// A leave-in this far off through the thickness is misplaced, m.
-const MISPLACED: f64 = 6.0e-3;
+pub const MISPLACED: f64 = 6.0e-3;
 /// Said to be misplaced from this chance on.
 const FLAGGED: f64 = 0.5;
 

@@ -131,7 +131,11 @@ impl Seen {
         };
         let excess = (expected(Spot::Surface, at) - expected(Spot::Core, at)).max(0.0);
         let instrument = tolerance.c() / TOLERANCE_SPREADS;
-        let parts = [instrument, prior::MISFIT, depth.1 * excess, drift];
+        let misfit = match reading.instrument {
+            Instrument::InstantRead => prior::MISFIT,
+            Instrument::LeaveIn => prior::MISFIT_LEAVE_IN,
+        };
+        let parts = [instrument, misfit, depth.1 * excess, drift];
         let mut mean = traces.all_cells(Spot::Core, at);
         for mean in &mut mean {
             *mean += depth.0 * excess;

@@ -26,6 +26,7 @@ pub use outcome::{
 };
 
 use crate::history::{EntryId, History};
+use crate::piece::Piece;
 use crate::quantity::{Moment, to_seconds};
 use evidence::Evidence;
 use normal::Normal;
@@ -96,14 +97,17 @@ impl Learned {
         let evidence: Vec<Evidence> = pieces
             .map(|(piece, traces)| Evidence::of(piece, traces, &history.tolerances, zero, slips))
             .collect();
-        let pieces = history.pieces.iter().zip(&evidence);
-        let known: Vec<Known<'_>> = pieces
-            .map(|(piece, evidence)| Known {
+        let raw: Vec<&Piece> = history.pieces.iter().map(|piece| &piece.piece).collect();
+        let known: Vec<Known<'_>> = raw
+            .iter()
+            .zip(prior::own_means(&raw))
+            .zip(&evidence)
+            .map(|((piece, mean), evidence)| Known {
                 log: &evidence.log,
-                own_speed: prior::own_speed(&piece.piece),
+                own_speed: (mean, prior::own_speed(piece)),
             })
             .collect();
-        let joint = Joint::of(&known);
+        let joint = Joint::of(&known, prior::shared_speed(raw.iter().copied()));
         let weights = (0..evidence.len()).map(|piece| joint.weights(piece)).collect();
         Self { evidence, weights, joint }
     }

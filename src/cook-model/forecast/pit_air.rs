@@ -2,7 +2,7 @@
 
 use crate::heat::{Leg, LidResponse, Surface};
 use crate::history::{History, Instrument, LidOpening};
-use crate::quantity::{Moment, Span, Temperature, minutes, to_minutes};
+use crate::quantity::{Moment, Span, Temperature, minutes, seconds, to_minutes};
 
 /// The time over which a fire forgets that it burned hot or low (common practice, no source).
 const FORGETS: Span = Span::minutes(30);
@@ -20,8 +20,8 @@ const LID_DISTURBS: Span = Span::minutes(6);
 /// With the lid open the air heads for this share of what it was above the air outside. The walls,
 /// which give half of the heat, hardly cool, so what the meat feels falls by less than the air, and
 /// comes back more slowly.
-const LID_KEEPS: f64 = 0.67;
-const LID_RECOVERY: Span = Span::seconds(320);
+const LID_KEEPS: f64 = 0.8;
+const LID_RECOVERY: f64 = 480.0;
 /// The lid will be opened to check: no sooner than this after the first piece went on,
 const FIRST_CHECK: Span = Span::minutes(35);
 /// nor than this from now,
@@ -80,7 +80,7 @@ pub(super) fn leg(history: &History, zero: Moment, now: Moment) -> Leg {
     let outside = history.pit.ambient.c();
     let response = LidResponse {
         floor: Temperature::from_c(outside + LID_KEEPS * (fire.target - outside)),
-        recovery: LID_RECOVERY,
+        recovery: seconds(LID_RECOVERY),
         ..LidResponse::default()
     };
     let checks_from = (zero + FIRST_CHECK).max(now + NEXT_CHECK);

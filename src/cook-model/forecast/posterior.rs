@@ -20,8 +20,8 @@ const PAIRS: usize = SHARED_SPEEDS * SHARED_OFFSETS;
 pub(super) struct Known<'a> {
     /// ln of the likelihood of every cell.
     pub log: &'a [f64],
-    /// Standard deviation of the own part of ln(speed).
-    pub own_speed: f64,
+    /// Mean and standard deviation of the own part of ln(speed).
+    pub own_speed: (f64, f64),
 }
 
 /// What is known of all pieces together.
@@ -39,9 +39,9 @@ pub(super) struct Moments {
 }
 
 impl Joint {
-    /// Asks all pieces.
-    pub(super) fn of(pieces: &[Known<'_>]) -> Self {
-        let parts: Vec<Part> = pieces.iter().map(Part::of).collect();
+    /// Asks all pieces; `shared_speed` is the standard deviation of the shared ln(speed).
+    pub(super) fn of(pieces: &[Known<'_>], shared_speed: f64) -> Self {
+        let parts: Vec<Part> = pieces.iter().map(|piece| Part::of(piece, shared_speed)).collect();
         let mut shared = log_prior();
         for part in &parts {
             for (sum, log) in shared.iter_mut().zip(&part.log_pair) {
@@ -72,19 +72,11 @@ impl Joint {
 
 /// ln of the chance of each pair before any reading, but for a constant.
 fn log_prior() -> Vec<f64> {
-    let log = |value: f64, spread: f64| -0.5 * (value / spread) * (value / spread);
-    shared_speeds()
-        .flat_map(|speed| shared_offsets().map(move |offset| (speed, offset)))
-        .map(|(speed, offset)| log(speed, prior::SHARED_SPEED) + log(offset, prior::SHARED_OFFSET))
+    let log = |spreads: f64| -0.5 * spreads * spreads;
+    evenly(SHARED_SPEEDS, SPEED_STEP)
+        .flat_map(|speed| evenly(SHARED_OFFSETS, OFFSET_STEP).map(move |offset| (speed, offset)))
+        .map(|(speed, offset)| log(speed) + log(offset))
         .collect()
-}
-
-fn shared_speeds() -> impl Iterator<Item = f64> {
-    evenly(SHARED_SPEEDS, SPEED_STEP * prior::SHARED_SPEED)
-}
-
-fn shared_offsets() -> impl Iterator<Item = f64> {
-    evenly(SHARED_OFFSETS, OFFSET_STEP * prior::SHARED_OFFSET)
 }
 
 /// So many values around nought.
@@ -105,13 +97,14 @@ struct Part {
 }
 
 impl Part {
-    fn of(known: &Known<'_>) -> Self {
+    fn of(known: &Known<'_>, shared_speed: f64) -> Self {
         let most = known.log.iter().copied().fold(f64::NEG_INFINITY, f64::max);
         let likelihood: Vec<f64> = known.log.iter().map(|log| libm::exp(log - most)).collect();
-        let by_speed: Vec<Vec<f64>> = shared_speeds()
-            .map(|shared| chances(cells::speeds().map(|cell| cell - shared), known.own_speed))
+        let (mean, spread) = known.own_speed;
+        let by_speed: Vec<Vec<f64>> = evenly(SHARED_SPEEDS, SPEED_STEP * shared_speed)
+            .map(|shared| chances(cells::speeds().map(|cell| cell - shared - mean), spread))
             .collect();
-        let by_offset: Vec<Vec<f64>> = shared_offsets()
+        let by_offset: Vec<Vec<f64>> = evenly(SHARED_OFFSETS, OFFSET_STEP * prior::SHARED_OFFSET)
             .map(|shared| chances(OFFSETS.iter().map(|cell| cell - shared), prior::OWN_OFFSET))
             .collect();
         let mut log_pair = Vec::with_capacity(PAIRS);

@@ -20,24 +20,30 @@ pub(super) const LAG: f64 = 3.0;
 
 /// Shared part of ln(speed): heat transfer coefficient (10 W/m2K give or take 2 is 5 % of the
 /// time), wetness (6 %), humidity, and the model's own bias.
-pub(crate) const SHARED_SPEED: f64 = 0.12;
+const SHARED_SPEED: f64 = 0.10;
+/// Of the doubt about a thickness guessed from the weight, the part (as a variance) that all pieces
+/// share: a pack is bred, cut and trimmed alike.
+const PACK: f64 = 0.6;
 /// Shared part of the offset, K: a dial hangs away from the grate, and 10-20 F between the two is
 /// usual (common practice, no source).
-pub(crate) const SHARED_OFFSET: f64 = 6.0;
+pub(crate) const SHARED_OFFSET: f64 = 5.0;
 /// The piece's own part of the offset, K: hot and cool spots of the grate (common practice, no
 /// source).
-pub(crate) const OWN_OFFSET: f64 = 3.0;
+pub(crate) const OWN_OFFSET: f64 = 2.2;
 /// The piece's own part of ln(speed) apart from its thickness: shape, its own wetness.
-const OWN_SPEED: f64 = 0.06;
+const OWN_SPEED: f64 = 0.04;
 /// Time goes with about this power of the thickness, between the 1 of a surface that resists and
 /// the 2 of conduction.
-const THICKNESS_POWER: f64 = 1.3;
+const THICKNESS_POWER: f64 = 1.2;
 
 /// Of the discrepancy between the model and the meat: standard deviation of ln(time) over the time
 /// since the reading that holds the model to the meat.
-pub(super) const DRIFT: f64 = 0.13;
+pub(super) const DRIFT: f64 = 0.11;
 /// The part of the discrepancy that is there even at the moment of a reading, K.
 pub(super) const MISFIT: f64 = 0.5;
+/// The same for a leave-in, which is held against instant-reads of the same meat: what the model
+/// misses is missed for both.
+pub(super) const MISFIT_LEAVE_IN: f64 = 0.25;
 
 /// The chance that a reading is a slip (mistyped, of another piece, not in the meat), and the span
 /// over which such a reading may lie anywhere, K.
@@ -60,8 +66,48 @@ pub(super) const MISPLACED_MM: f64 = 5.0;
 /// Of the rise after the pull: its standard deviation over its size (foil, plate, draught).
 pub(super) const RISE_SPREAD: f64 = 0.3;
 
+/// Standard deviation of ln(time) for the doubt about a piece's thickness.
+fn thickness(piece: &Piece) -> f64 {
+    THICKNESS_POWER * piece.thickness_spread()
+}
+
 /// Standard deviation of a piece's own part of ln(speed).
 pub(crate) fn own_speed(piece: &Piece) -> f64 {
-    let thickness = THICKNESS_POWER * piece.thickness_spread();
-    libm::sqrt(OWN_SPEED * OWN_SPEED + thickness * thickness)
+    let own = if piece.thickest.is_some() { 1.0 } else { 1.0 - PACK };
+    let thickness = thickness(piece);
+    libm::sqrt(OWN_SPEED * OWN_SPEED + own * thickness * thickness)
+}
+
+/// Means of the pieces' own parts of ln(speed).
+///
+/// A piece measured thinner than the rest is likely to have been measured too thin: measured
+/// thicknesses are drawn towards their mean by the part of their variance that measuring adds
+/// (regression to the mean), or the thinnest piece, read first, would make the pit look slow.
+pub(crate) fn own_means(pieces: &[&Piece]) -> Vec<f64> {
+    let log = |piece: &Piece| piece.thickest.map(|thickest| libm::log(thickest.mm()));
+    let logs: Vec<f64> = pieces.iter().filter_map(|piece| log(piece)).collect();
+    let count = logs.len() as f64;
+    if count < 2.0 {
+        return vec![0.0; pieces.len()];
+    }
+    let mean = logs.iter().sum::<f64>() / count;
+    let variance = logs.iter().map(|x| (x - mean) * (x - mean)).sum::<f64>() / (count - 1.0);
+    let drawn = |piece: &Piece| {
+        let measuring = piece.thickness_spread() * piece.thickness_spread();
+        let share = measuring / variance.max(2.0 * measuring);
+        log(piece).map_or(0.0, |log| THICKNESS_POWER * share * (log - mean))
+    };
+    pieces.iter().map(|piece| drawn(piece)).collect()
+}
+
+/// Standard deviation of the shared part of ln(speed) for these pieces.
+pub(crate) fn shared_speed<'a>(pieces: impl Iterator<Item = &'a Piece>) -> f64 {
+    let (mut pack, mut count) = (0.0, 0.0_f64);
+    for piece in pieces {
+        count += 1.0;
+        if piece.thickest.is_none() {
+            pack += PACK * thickness(piece) * thickness(piece);
+        }
+    }
+    libm::sqrt(SHARED_SPEED * SHARED_SPEED + pack / count.max(1.0))
 }

@@ -15,6 +15,8 @@ const NEGLIGIBLE: f64 = 1e-5;
 const ASK_ABOVE: f64 = 0.5;
 /// No time is forecast better than this, s: nobody pulls to the second.
 const TIME_MISFIT: f64 = 20.0;
+/// A piece is usually checked twice: each check takes its part of the risk.
+const CHECKS_A_PIECE: f64 = 2.0;
 /// A window with less than this chance of being reached within the horizon is not told.
 const REACHED: f64 = 0.5;
 
@@ -77,7 +79,7 @@ impl View<'_> {
             let middle = pull.quantile(0.5);
             let spread = (pull.quantile(0.9) - pull.quantile(0.1)) / 2.56;
             let grace = past.quantile(0.5) - middle;
-            let check_by = past.quantile(self.risk);
+            let check_by = past.quantile(self.risk / CHECKS_A_PIECE);
             Timing { pull: (middle, spread), grace, check_by, drift: self.drift(middle) }
         });
         let rise = self.traces.rise(self.history.pull_at);

@@ -10,7 +10,8 @@ const PER_KELVIN: f64 = 0.016;
 /// The share of the variance of ln(time), before any reading, that all pieces have in common.
 pub(super) fn shared_part(piece: &Piece) -> f64 {
     let square = |x: f64| x * x;
-    let shared = square(prior::SHARED_SPEED) + square(PER_KELVIN * prior::SHARED_OFFSET);
+    let shared = square(prior::shared_speed(core::iter::once(piece)))
+        + square(PER_KELVIN * prior::SHARED_OFFSET);
     let own = square(prior::own_speed(piece)) + square(PER_KELVIN * prior::OWN_OFFSET);
     shared / (shared + own)
 }

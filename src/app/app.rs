@@ -54,6 +54,8 @@ fn screen_view(screen: Screen) -> AnyView {
         Screen::Piece(piece) => view! { <screens::Reading piece=piece /> }.into_any(),
         Screen::Curves => screens::Curves().into_any(),
         Screen::Pit => screens::PitReading().into_any(),
+        Screen::Plan => screens::PlanScreen().into_any(),
+        Screen::Habits => screens::HabitsScreen().into_any(),
         Screen::Rest => screens::Rest().into_any(),
         Screen::Log => screens::CookLog().into_any(),
         Screen::More => screens::More().into_any(),

@@ -3,6 +3,8 @@
 use cook_model::cook::{Action, Chore, CookState, Entry, EntryId, Log, Problem, Step, What, fold};
 use cook_model::history::{CoreReading, Instrument};
 use cook_model::piece::PieceId;
+use cook_model::plan::Outlook;
+use cook_model::quantity::Span;
 use cook_model::safety::Shortfall;
 
 use crate::{say, show};
@@ -232,4 +234,19 @@ pub fn step(state: &CookState, step: &Step) -> StepWords {
         }
     };
     StepWords { what, why, button }
+}
+
+/// Dinner this little early or late counts as on time.
+const ABOUT_ON_TIME: Span = Span::minutes(5);
+
+/// Where dinner stands, in a few words.
+pub fn dinner(now: &Outlook) -> String {
+    let late = now.late_by();
+    if late > ABOUT_ON_TIME {
+        say!("live-dinner-late", span = show::span(late))
+    } else if late < -ABOUT_ON_TIME {
+        say!("live-dinner-early", span = show::span(late))
+    } else {
+        say!("live-dinner-on-time")
+    }
 }

@@ -21,6 +21,10 @@ pub enum Screen {
     Pit,
     /// Each piece's core over time.
     Curves,
+    /// The day back from dinner.
+    Plan,
+    /// The pit, its rack, and how long things take.
+    Habits,
     /// What is off the pit.
     Rest,
     /// Every entry.
@@ -45,6 +49,8 @@ impl Screen {
             Self::Piece(piece) => return format!("#piece-{}", piece.0),
             Self::Pit => "pit",
             Self::Curves => "curves",
+            Self::Plan => "plan",
+            Self::Habits => "habits",
             Self::Rest => "rest",
             Self::Log => "log",
             Self::More => "more",
@@ -63,6 +69,8 @@ impl Screen {
             "cook" => Self::Live,
             "pit" => Self::Pit,
             "curves" => Self::Curves,
+            "plan" => Self::Plan,
+            "habits" => Self::Habits,
             "rest" => Self::Rest,
             "log" => Self::Log,
             "more" => Self::More,
@@ -77,7 +85,14 @@ impl Screen {
     pub const fn needs_a_cook(self) -> bool {
         matches!(
             self,
-            Self::Live | Self::Piece(_) | Self::Pit | Self::Curves | Self::Rest | Self::Log
+            Self::Live
+                | Self::Plan
+                | Self::Habits
+                | Self::Piece(_)
+                | Self::Pit
+                | Self::Curves
+                | Self::Rest
+                | Self::Log
         )
     }
 }

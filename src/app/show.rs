@@ -130,6 +130,12 @@ pub fn day_and_clock(moment: Moment) -> String {
     date(moment).to_locale_string(preferences::language().tag(), &options).into()
 }
 
+/// The day as a file's name holds it: "2026-06-12".
+pub fn day_in_file(moment: Moment) -> String {
+    let date = date(moment);
+    format!("{}-{:02}-{:02}", date.get_full_year(), date.get_month() + 1, date.get_date())
+}
+
 /// A browser's date of a moment.
 pub fn date(moment: Moment) -> js_sys::Date {
     js_sys::Date::new(&JsValue::from_f64(moment.timestamp_millis() as f64))

@@ -68,6 +68,21 @@ impl Typed for Length {
     }
 }
 
+impl Typed for Span {
+    fn from_typed(value: f64) -> Self {
+        cook_model::quantity::minutes(value)
+    }
+    fn in_unit(self) -> f64 {
+        cook_model::quantity::to_minutes(self)
+    }
+    fn decimals() -> usize {
+        0
+    }
+    fn unit() -> String {
+        say!("unit-min")
+    }
+}
+
 /// The quantity typed. The limits are those of the model; `example` is a usual value.
 ///
 /// # Errors

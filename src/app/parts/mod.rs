@@ -19,6 +19,7 @@ mod pit_curve;
 mod prompts;
 mod question;
 mod setting_field;
+mod timeline;
 mod trouble;
 
 pub use alarm_bar::AlarmBar;
@@ -38,4 +39,5 @@ pub use pit_curve::PitCurve;
 pub use prompts::Prompts;
 pub use question::Question;
 pub use setting_field::SettingField;
+pub use timeline::{Timeline, Track, tracks};
 pub use trouble::Trouble;

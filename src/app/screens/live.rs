@@ -1,15 +1,11 @@
 use cook_model::cook::Stage;
 use cook_model::piece::PieceId;
-use cook_model::quantity::Span;
 use leptos::prelude::*;
 
 use crate::navigate::{Screen, navigation};
 use crate::open_cook::open_cook;
 use crate::parts::{Heading, NextStep, PieceRow, Prompts, Question};
-use crate::{say, show};
-
-/// Dinner this little early or late counts as on time.
-const ABOUT_ON_TIME: Span = Span::minutes(5);
+use crate::{describe, say, show};
 
 /// What to do next, and the pieces in pull order.
 #[component]
@@ -91,15 +87,11 @@ fn CookFacts() -> impl IntoView {
         let Some(at) = at else { return (say!("live-no-dinner"), say!("live-no-dinner-hint")) };
         let (title, outlook) = (say!("live-dinner", time = show::clock_short(at)), cook.outlook());
         let Some(outlook) = outlook else { return (title, say!("change")) };
-        let late = outlook.late_by();
-        let stands = if late > ABOUT_ON_TIME {
-            say!("live-dinner-late", span = show::span(late))
-        } else if late < -ABOUT_ON_TIME {
-            say!("live-dinner-early", span = show::span(late))
-        } else {
-            say!("live-dinner-on-time")
-        };
-        (title, stands)
+        (title, describe::dinner(&outlook))
+    };
+    let dinner_screen = move || match cook.state().read_untracked().settings.dinner {
+        Some(_) => Screen::Plan,
+        None => Screen::SetOut,
     };
     view! {
         <div class="cook-facts">
@@ -107,7 +99,7 @@ fn CookFacts() -> impl IntoView {
                 <strong>{move || pit().0}</strong>
                 <span>{move || pit().1}</span>
             </button>
-            <button on:click=move |_| navigation.go(Screen::SetOut)>
+            <button on:click=move |_| navigation.go(dinner_screen())>
                 <strong>{move || dinner().0}</strong>
                 <span>{move || dinner().1}</span>
             </button>

@@ -37,6 +37,10 @@ pub fn More() -> impl IntoView {
             <Heading text=Signal::derive(|| say!("more-title")) />
             <ul class="rows">
                 {row(Signal::derive(|| say!("more-set-out")), Screen::SetOut)}
+                <Show when=move || cook.is_open()>
+                    {row(Signal::derive(|| say!("plan-title")), Screen::Plan)}
+                    {row(Signal::derive(|| say!("habits-title")), Screen::Habits)}
+                </Show>
                 {row(Signal::derive(|| say!("more-alarms")), Screen::AlarmsHere)}
                 {row(Signal::derive(|| say!("curves-title")), Screen::Curves)}
                 {row(Signal::derive(|| say!("more-cautions")), Screen::Cautions)}

@@ -180,6 +180,76 @@ pad-pull = Pull { $piece }
 pad-put-on = Put { $piece } on
 pad-reseat = Leave-in seated here
 
+## Plan
+plan-title = Plan
+plan-no-pieces = Set out at least one piece first.
+plan-no-dinner = Set a time for dinner, and the day is planned back from it.
+plan-dinner-past = Dinner time has passed. Set another one.
+plan-never-done = The pit is too cool for this pull temperature. Set it hotter, or pull lower.
+plan-legend = Bar: on the pit. Box: pull window, four chances in five. Dot: rested.
+plan-dinner-mark = Dinner
+plan-now-mark = Now
+plan-eat = Dinner
+plan-on = { $piece } goes on
+plan-pull = { $piece } comes off, likely { $window }
+plan-rested = { $piece } has rested
+plan-ready = Ready { $window }. By { $time }: { $chance }.
+plan-style = How to load
+plan-on-together = All on at once
+plan-off-together = All off at once
+plan-cost = Waits { $held } in all · lid opened { $openings ->
+    [one] once
+   *[other] { $openings } times
+ } · fire { $fuel } · ready in time { $chance }
+plan-calendar = Save the plan for my calendar
+plan-calendar-hint = The phone's own calendar rings even when this page is closed.
+pit-low = The pit reads { $temperature } and is not climbing back.
+pit-high = The pit reads { $temperature } and is not settling.
+pit-recovering = The pit reads { $temperature } and is climbing back.
+pit-settling = The pit reads { $temperature } and is settling.
+lever-raise = Raise the pit to { $temperature }
+lever-lower = Lower the pit to { $temperature }
+lever-first = Serve { $pieces } first
+lever-dinner = Eat at { $time }
+lever-sooner = Dinner { $span } sooner; the outside drier
+lever-later = Dinner { $span } later; the outside less dry
+lever-first-ready = Those ready at { $time }; in time { $chance }
+lever-chance = In time { $chance }
+lever-choose = Do it
+unit-min = min
+
+## Habits
+habits-title = Pit, rack and times
+habits-pit = Kind of pit
+pit-indirect = Wood or charcoal to one side
+pit-pellet = Pellets with a fan
+pit-gas = Gas to one side
+pit-drum = Upright drum
+habits-times = How long things take
+habits-times-hint = In minutes. Feeding 0 means the pit feeds itself.
+habits-preheat = Fire lit to pit hot (min)
+habits-feed = Feed the fire every (min)
+habits-fridge = Out of the fridge before (min)
+habits-season = Seasoning (min)
+habits-rest = Rest under foil (min)
+habits-carve = Carving and sides (min)
+rack-title = Places on the rack
+rack-any = Everything fits, and heats alike.
+rack-count = { $count ->
+    [one] One piece fits.
+   *[other] { $count } pieces fit at once.
+ } More go on in waves. Tap a place that is hotter or cooler than the rest.
+rack-fewer = One place fewer
+rack-more = One place more
+rack-place = { $number }: { $heat }
+rack-even = even
+rack-hot = hot
+rack-cool = cool
+tonight-title = For tonight
+tonight-hint = Dinner waits for these only. Tap a piece to change it.
+tonight-is = { $piece }: tonight
+tonight-is-not = { $piece }: later
+
 ## Rest
 rest-title = Rest
 rest-none = Nothing is off the pit yet.

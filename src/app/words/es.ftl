@@ -180,6 +180,76 @@ pad-pull = Retirar { $piece }
 pad-put-on = Poner { $piece }
 pad-reseat = Sonda fija colocada aquí
 
+## Plan
+plan-title = Plan
+plan-no-pieces = Prepara primero al menos una pieza.
+plan-no-dinner = Pon una hora para la cena y el día se planea hacia atrás desde ella.
+plan-dinner-past = La hora de la cena ya pasó. Pon otra.
+plan-never-done = El ahumador está demasiado frío para esta temperatura. Súbelo, o saca antes.
+plan-legend = Barra: en el ahumador. Caja: ventana para sacar, cuatro de cada cinco veces. Punto: reposada.
+plan-dinner-mark = Cena
+plan-now-mark = Ahora
+plan-eat = Cena
+plan-on = Entra { $piece }
+plan-pull = Sale { $piece }, probablemente { $window }
+plan-rested = { $piece } ha reposado
+plan-ready = Lista { $window }. A las { $time }: { $chance }.
+plan-style = Cómo cargar
+plan-on-together = Todas entran a la vez
+plan-off-together = Todas salen a la vez
+plan-cost = Espera { $held } en total · tapa abierta { $openings ->
+    [one] una vez
+   *[other] { $openings } veces
+ } · fuego { $fuel } · a tiempo { $chance }
+plan-calendar = Guardar el plan para mi calendario
+plan-calendar-hint = El calendario del teléfono suena aunque esta página esté cerrada.
+pit-low = El ahumador marca { $temperature } y no se recupera.
+pit-high = El ahumador marca { $temperature } y no baja.
+pit-recovering = El ahumador marca { $temperature } y se recupera.
+pit-settling = El ahumador marca { $temperature } y va bajando.
+lever-raise = Subir el ahumador a { $temperature }
+lever-lower = Bajar el ahumador a { $temperature }
+lever-first = Servir primero { $pieces }
+lever-dinner = Comer a las { $time }
+lever-sooner = Cena { $span } antes; más seca por fuera
+lever-later = Cena { $span } después; menos seca por fuera
+lever-first-ready = Esas, listas a las { $time }; a tiempo { $chance }
+lever-chance = A tiempo { $chance }
+lever-choose = Hacerlo
+unit-min = min
+
+## Habits
+habits-title = Ahumador, parrilla y tiempos
+habits-pit = Tipo de ahumador
+pit-indirect = Leña o carbón a un lado
+pit-pellet = Pellets con ventilador
+pit-gas = Gas a un lado
+pit-drum = Tambor vertical
+habits-times = Cuánto tarda cada cosa
+habits-times-hint = En minutos. Alimentar 0 quiere decir que se alimenta solo.
+habits-preheat = De encender a caliente (min)
+habits-feed = Alimentar el fuego cada (min)
+habits-fridge = Fuera de la nevera antes (min)
+habits-season = Sazonar (min)
+habits-rest = Reposo con papel de aluminio (min)
+habits-carve = Cortar y guarniciones (min)
+rack-title = Sitios en la parrilla
+rack-any = Cabe todo, y se calienta por igual.
+rack-count = { $count ->
+    [one] Cabe una pieza.
+   *[other] Caben { $count } piezas a la vez.
+ } Las demás van por tandas. Toca un sitio que sea más caliente o más frío.
+rack-fewer = Un sitio menos
+rack-more = Un sitio más
+rack-place = { $number }: { $heat }
+rack-even = parejo
+rack-hot = caliente
+rack-cool = frío
+tonight-title = Para esta noche
+tonight-hint = La cena solo espera a estas. Toca una pieza para cambiarla.
+tonight-is = { $piece }: esta noche
+tonight-is-not = { $piece }: después
+
 ## Rest
 rest-title = Reposo
 rest-none = Todavía no hay nada fuera del ahumador.

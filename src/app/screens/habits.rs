@@ -1,0 +1,217 @@
+use cook_model::cook::{What, limits};
+use cook_model::heat::PitKind;
+use cook_model::plan::Habits;
+use cook_model::quantity::{Span, TemperatureDifference};
+use leptos::prelude::*;
+
+use crate::open_cook::open_cook;
+use crate::parts::{BackToCook, Choice, Heading, SettingField};
+use crate::{say, show};
+
+/// How much hotter or cooler than the rack's mean a hot or a cool spot is taken to be (common
+/// practice, no source).
+const SPOT: TemperatureDifference = TemperatureDifference::from_f(15.0);
+
+/// The kind of pit, its rack, how long things take around the cook, and what is for tonight.
+#[component]
+pub fn HabitsScreen() -> impl IntoView {
+    let cook = open_cook();
+    view! {
+        <section class="screen habits">
+            <div class="top">
+                <BackToCook />
+                <Heading text=Signal::derive(|| say!("habits-title")) />
+            </div>
+            <Choice
+                name="pit-kind"
+                label=Signal::derive(|| say!("habits-pit"))
+                options=vec![
+                    (PitKind::Indirect, Signal::derive(|| say!("pit-indirect"))),
+                    (PitKind::Pellet, Signal::derive(|| say!("pit-pellet"))),
+                    (PitKind::Gas, Signal::derive(|| say!("pit-gas"))),
+                    (PitKind::Drum, Signal::derive(|| say!("pit-drum"))),
+                ]
+                chosen=Signal::derive(move || cook.state().read().settings.pit_kind)
+                on_choose=move |pit| cook.record(What::PitKindSet { pit })
+            />
+            <Rack />
+            <Tonight />
+            <Times />
+        </section>
+    }
+}
+
+/// One way to read and to change one of the habits.
+type Part = (fn(&Habits) -> Span, fn(&mut Habits, Span));
+
+/// How long things take.
+#[component]
+fn Times() -> impl IntoView {
+    let cook = open_cook();
+    let field = move |name: &'static str, label: Signal<String>, (get, set): Part| {
+        view! {
+            <SettingField
+                name=name
+                label=label
+                value=Signal::derive(move || get(&cook.state().read().settings.habits))
+                limits=limits::HABIT
+                on_set=move |span: Span| {
+                    let mut habits = cook.state().read_untracked().settings.habits;
+                    set(&mut habits, span);
+                    cook.record(What::HabitsSet { habits });
+                }
+            />
+        }
+    };
+    view! {
+        <h2>{move || say!("habits-times")}</h2>
+        <p class="hint">{move || say!("habits-times-hint")}</p>
+        <div class="pair">
+            {field(
+                "preheat",
+                Signal::derive(|| say!("habits-preheat")),
+                (|h| h.fire.preheat, |h, span| h.fire.preheat = span),
+            )}
+            {field(
+                "feed",
+                Signal::derive(|| say!("habits-feed")),
+                (|h| h.fire.feed_every, |h, span| h.fire.feed_every = span),
+            )}
+            {field(
+                "fridge",
+                Signal::derive(|| say!("habits-fridge")),
+                (|h| h.out_of_fridge, |h, span| h.out_of_fridge = span),
+            )}
+            {field(
+                "seasoning",
+                Signal::derive(|| say!("habits-season")),
+                (|h| h.seasoning, |h, span| h.seasoning = span),
+            )}
+            {field(
+                "rest",
+                Signal::derive(|| say!("habits-rest")),
+                (|h| h.rest, |h, span| h.rest = span),
+            )}
+            {field(
+                "carving",
+                Signal::derive(|| say!("habits-carve")),
+                (|h| h.carving, |h, span| h.carving = span),
+            )}
+        </div>
+    }
+}
+
+/// The places on the rack, each even, hot or cool.
+#[component]
+fn Rack() -> impl IntoView {
+    let cook = open_cook();
+    let rack = move || cook.state().read().settings.rack.clone();
+    let set = move |places_c: Vec<TemperatureDifference>| cook.record(What::RackSet { places_c });
+    let fewer = move |_| {
+        let mut places = untrack(rack);
+        if places.pop().is_some() {
+            set(places);
+        }
+    };
+    let more = move |_| {
+        let mut places = untrack(rack);
+        if places.len() < limits::PLACES {
+            places.push(TemperatureDifference::ZERO);
+            set(places);
+        }
+    };
+    let turn = move |place: usize| {
+        let mut places = untrack(rack);
+        if let Some(heat) = places.get_mut(place) {
+            *heat = next_heat(*heat);
+            set(places);
+        }
+    };
+    let places = move || {
+        let rows = rack().into_iter().enumerate().map(|(place, heat)| {
+            let words = say!("rack-place", number = place + 1, heat = heat_words(heat));
+            view! {
+                <li>
+                    <button on:click=move |_| turn(place)>{words}</button>
+                </li>
+            }
+        });
+        rows.collect_view()
+    };
+    view! {
+        <h2>{move || say!("rack-title")}</h2>
+        <p class="hint">
+            {move || match rack().len() {
+                0 => say!("rack-any"),
+                count => say!("rack-count", count = count),
+            }}
+        </p>
+        <div class="stepper" role="group" aria-label=move || say!("rack-title")>
+            <button aria-label=move || say!("rack-fewer") on:click=fewer>
+                "\u{2212}"
+            </button>
+            <output class="stepped">{move || rack().len()}</output>
+            <button aria-label=move || say!("rack-more") on:click=more>
+                "+"
+            </button>
+        </div>
+        <ul class="rack">{places}</ul>
+    }
+}
+
+/// Even, hot, cool, and even again.
+fn next_heat(heat: TemperatureDifference) -> TemperatureDifference {
+    if heat == TemperatureDifference::ZERO {
+        SPOT
+    } else if heat > TemperatureDifference::ZERO {
+        -SPOT
+    } else {
+        TemperatureDifference::ZERO
+    }
+}
+
+fn heat_words(heat: TemperatureDifference) -> String {
+    if heat == TemperatureDifference::ZERO {
+        say!("rack-even")
+    } else if heat > TemperatureDifference::ZERO {
+        say!("rack-hot")
+    } else {
+        say!("rack-cool")
+    }
+}
+
+/// Which pieces are for tonight, and which for later.
+#[component]
+fn Tonight() -> impl IntoView {
+    let cook = open_cook();
+    let rows = move || {
+        let state = cook.state().read();
+        let rows = state.history.pieces.iter().map(|piece| {
+            let (id, tonight) = (piece.id, piece.tonight);
+            let name = show::piece(&state, id);
+            view! {
+                <li>
+                    <button
+                        class="toggle"
+                        aria-pressed=tonight.to_string()
+                        on:click=move |_| {
+                            cook.record(What::TonightSet { piece: id, tonight: !tonight });
+                        }
+                    >
+                        {if tonight {
+                            say!("tonight-is", piece = name)
+                        } else {
+                            say!("tonight-is-not", piece = name)
+                        }}
+                    </button>
+                </li>
+            }
+        });
+        rows.collect_view()
+    };
+    view! {
+        <h2>{move || say!("tonight-title")}</h2>
+        <p class="hint">{move || say!("tonight-hint")}</p>
+        <ul class="rack">{rows}</ul>
+    }
+}

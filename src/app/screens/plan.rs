@@ -1,0 +1,235 @@
+use cook_model::calendar::{Reminder, calendar};
+use cook_model::cook::What;
+use cook_model::forecast::Probability;
+use cook_model::plan::{Plan, PlanProblem, Style, plan};
+use cook_model::quantity::{Moment, Span};
+use leptos::prelude::*;
+
+use crate::device::{clock, files};
+use crate::navigate::{Screen, navigation};
+use crate::open_cook::open_cook;
+use crate::parts::{BackToCook, Choice, Heading, Timeline, Track, tracks};
+use crate::screens::plan_levers::Levers;
+use crate::{say, show};
+
+/// The kind of file the calendar is saved as.
+const KIND: &str = "text/calendar";
+/// A window shorter than this is told as one time.
+const ONE_TIME: Span = Span::minutes(2);
+
+/// The day back from dinner: its times, what it costs, and what could be done about it.
+#[component]
+pub fn PlanScreen() -> impl IntoView {
+    let cook = open_cook();
+    let navigation = navigation();
+    let problem = move || {
+        let state = cook.state().read();
+        if state.pieces.is_empty() {
+            return Some(say!("plan-no-pieces"));
+        }
+        let Some(request) = state.plan_request(cook.now()) else {
+            return Some(say!("plan-no-dinner"));
+        };
+        if cook.plan().read().is_some() {
+            return None;
+        }
+        plan(&request).err().map(in_words)
+    };
+    view! {
+        <section class="screen plan">
+            <div class="top">
+                <BackToCook />
+                <Heading text=Signal::derive(|| say!("plan-title")) />
+            </div>
+            {move || match problem() {
+                Some(words) => {
+                    view! {
+                        <p class="lead">{words}</p>
+                        <button
+                            class="main-action"
+                            on:click=move |_| navigation.go(Screen::SetOut)
+                        >
+                            {say!("more-set-out")}
+                        </button>
+                    }
+                        .into_any()
+                }
+                None => view! { <ThePlan /> }.into_any(),
+            }}
+            <button class="row" on:click=move |_| navigation.go(Screen::Habits)>
+                {move || say!("habits-title")}
+            </button>
+        </section>
+    }
+}
+
+fn in_words(problem: PlanProblem) -> String {
+    match problem {
+        PlanProblem::DinnerPast => say!("plan-dinner-past"),
+        PlanProblem::NeverDone => say!("plan-never-done"),
+        _ => say!("plan-no-pieces"),
+    }
+}
+
+/// A plan that could be made.
+#[component]
+fn ThePlan() -> impl IntoView {
+    let cook = open_cook();
+    let drawn = move || {
+        let plan = cook.plan().get()?;
+        let tracks = tracks(&cook.state().read(), &cook.forecast().read(), &plan);
+        let now = cook.now();
+        Some(view! {
+            <figure class="curve">
+                <Timeline tracks=tracks light=plan.light dinner=plan.dinner now=now />
+                <figcaption>{say!("plan-legend")}</figcaption>
+            </figure>
+        })
+    };
+    let steps = move || {
+        let plan = cook.plan().get()?;
+        let tracks = tracks(&cook.state().read(), &cook.forecast().read(), &plan);
+        let rows = times(&plan, &tracks).into_iter().map(|(at, what)| {
+            view! {
+                <li>
+                    <strong class="time">{show::clock(at)}</strong>
+                    <span class="facts">{what}</span>
+                </li>
+            }
+        });
+        Some(view! { <ol class="entries">{rows.collect_view()}</ol> })
+    };
+    view! {
+        {drawn}
+        <Levers />
+        <Ways />
+        {steps}
+        <CalendarFile />
+    }
+}
+
+/// What the plan says, in order of time: the whole drawing in words, and what it cannot show.
+fn times(plan: &Plan, tracks: &[Track]) -> Vec<(Moment, String)> {
+    let state = open_cook().state();
+    let state = state.read();
+    let name = |track: &Track| show::piece(&state, track.piece);
+    let mut times = vec![(plan.dinner, say!("plan-eat"))];
+    if state.began.is_none() {
+        times.push((plan.out_of_fridge, say!("do-out-of-fridge")));
+        times.push((plan.season, say!("do-season")));
+        times.push((plan.light, say!("do-light-fire")));
+    }
+    let now = cook_now();
+    times.extend(
+        plan.feeds.iter().filter(|feed| **feed > now).map(|feed| (*feed, say!("do-feed-fire"))),
+    );
+    for track in tracks {
+        let window = if track.pull.1 - track.pull.0 < ONE_TIME {
+            show::clock(track.pull.0)
+        } else {
+            show::clock_range(track.pull.0, track.pull.1)
+        };
+        times.push((track.on, say!("plan-on", piece = name(track))));
+        times.push((track.pull.0, say!("plan-pull", piece = name(track), window = window)));
+        times.push((track.rested, say!("plan-rested", piece = name(track))));
+    }
+    times.sort_by_key(|(at, _)| *at);
+    times
+}
+
+fn cook_now() -> Moment {
+    open_cook().now()
+}
+
+/// The two ways to load the pit, with what each costs.
+#[component]
+fn Ways() -> impl IntoView {
+    let cook = open_cook();
+    let begun = move || cook.state().read().history.pieces.iter().any(|p| !p.spells.is_empty());
+    let costs = Memo::new(move |_| {
+        let state = cook.state().read();
+        let request = state.plan_request(cook.plan().read().as_ref()?.light);
+        let each = [Style::OnTogether, Style::OffTogether].map(|style| {
+            let mut request = request.clone()?;
+            request.style = style;
+            request.now = request.now.min(cook.now());
+            plan(&request).ok()
+        });
+        Some(each)
+    });
+    let cost = move |way: usize| {
+        let costs = costs.get()?;
+        let plan = costs[way].as_ref()?;
+        Some(say!(
+            "plan-cost",
+            held = show::span(plan.held),
+            openings = plan.openings,
+            fuel = show::span(plan.fuel),
+            chance = percent(plan.in_time)
+        ))
+    };
+    view! {
+        <Show when=move || !begun()>
+            <Choice
+                name="style"
+                label=Signal::derive(|| say!("plan-style"))
+                options=vec![
+                    (Style::OnTogether, Signal::derive(|| say!("plan-on-together"))),
+                    (Style::OffTogether, Signal::derive(|| say!("plan-off-together"))),
+                ]
+                chosen=Signal::derive(move || cook.state().read().settings.style)
+                on_choose=move |style| cook.record(What::StyleSet { style })
+            />
+            <dl class="costs">
+                <dt>{move || say!("plan-on-together")}</dt>
+                <dd>{move || cost(0)}</dd>
+                <dt>{move || say!("plan-off-together")}</dt>
+                <dd>{move || cost(1)}</dd>
+            </dl>
+        </Show>
+    }
+}
+
+/// A chance as a whole percentage.
+pub fn percent(chance: Probability) -> String {
+    format!("{}\u{a0}%", (chance.value() * 100.0).round())
+}
+
+/// The plan as a file for the phone's own calendar, which rings when the app cannot.
+#[component]
+fn CalendarFile() -> impl IntoView {
+    let cook = open_cook();
+    let said = RwSignal::new(None::<String>);
+    let save = move |_| {
+        let Some(plan) = cook.plan().get_untracked() else { return };
+        let now = clock::now();
+        let tracks =
+            tracks(&cook.state().read_untracked(), &cook.forecast().read_untracked(), &plan);
+        let reminders: Vec<Reminder> = untrack(|| times(&plan, &tracks))
+            .into_iter()
+            .filter(|(at, _)| *at > now)
+            .map(|(at, summary)| Reminder {
+                uid: format!("{}-{}@pull-order", at.timestamp(), file_safe(&summary)),
+                at,
+                lasts: Span::zero(),
+                summary,
+                details: String::new(),
+            })
+            .collect();
+        let name = format!("pull-order-{}.ics", show::day_in_file(plan.dinner));
+        let saved = files::download(&name, KIND, &calendar(&reminders, now));
+        said.set(Some(if saved { say!("file-saved", name = name) } else { say!("file-refused") }));
+    };
+    view! {
+        <button class="row" on:click=save>
+            {move || say!("plan-calendar")}
+        </button>
+        <p class="hint">{move || say!("plan-calendar-hint")}</p>
+        <p role="status">{move || said.get()}</p>
+    }
+}
+
+/// The letters and digits of a text, which is all that an identifier should hold.
+fn file_safe(text: &str) -> String {
+    text.chars().filter(char::is_ascii_alphanumeric).collect()
+}

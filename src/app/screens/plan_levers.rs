@@ -1,0 +1,120 @@
+use cook_model::cook::What;
+use cook_model::plan::{Drift, Lever, Move, Outlook, levers, off_target};
+use cook_model::quantity::Span;
+use leptos::prelude::*;
+
+use crate::open_cook::{OpenCook, open_cook};
+use crate::screens::plan::percent;
+use crate::{describe, say, show};
+
+/// Where dinner stands, how the pit keeps its temperature, and what could be done about either.
+#[component]
+pub fn Levers() -> impl IntoView {
+    let cook = open_cook();
+    // Each lever costs a forecast of its own, so they follow the forecast, not the clock.
+    let offered = Memo::new(move |_| {
+        let state = cook.state().read();
+        let (forecast, plan) = (cook.forecast().read(), cook.plan().read());
+        let now = cook.outlook()?;
+        Some(levers(&state.history, &forecast, plan.as_ref(), &state.settings.habits, &now))
+    });
+    let drift = move || {
+        let state = cook.state().read();
+        let off = off_target(&state.history.pit, cook.now())?;
+        let read = show::temperature(off.read);
+        Some(match off.drift {
+            Drift::Low => say!("pit-low", temperature = read),
+            Drift::High => say!("pit-high", temperature = read),
+            Drift::Recovering => say!("pit-recovering", temperature = read),
+            Drift::Settling => say!("pit-settling", temperature = read),
+        })
+    };
+    let rows = move || {
+        let now = cook.outlook()?;
+        let rows = offered.get()?.into_iter().map(|lever| view! { <Row lever=lever now=now /> });
+        Some(rows.collect_view())
+    };
+    view! {
+        <section class="card" aria-labelledby="outlook">
+            <h2 id="outlook">{move || cook.outlook().map(|now| describe::dinner(&now))}</h2>
+            <p>{move || cook.outlook().map(|now| ready(&now))}</p>
+            {move || drift().map(|words| view! { <p class="note">{words}</p> })}
+            <ul class="rows">{rows}</ul>
+        </section>
+    }
+}
+
+fn ready(now: &Outlook) -> String {
+    say!(
+        "plan-ready",
+        window = show::clock_range(now.ready.low, now.ready.high),
+        time = show::clock(now.dinner),
+        chance = percent(now.in_time)
+    )
+}
+
+/// One thing that could be done, with what it changes.
+#[component]
+fn Row(
+    /// What could be done.
+    lever: Lever,
+    /// Where dinner stands without it.
+    now: Outlook,
+) -> impl IntoView {
+    let cook = open_cook();
+    let sooner = now.ready.middle - lever.outlook.ready.middle;
+    let effect = match &lever.action {
+        Move::MoveDinner { .. } => {
+            say!("lever-chance", chance = percent(lever.outlook.in_time))
+        }
+        Move::ServeFirst { .. } => say!(
+            "lever-first-ready",
+            time = show::clock(lever.outlook.ready.middle),
+            chance = percent(lever.outlook.in_time)
+        ),
+        _ if sooner > Span::zero() => say!("lever-sooner", span = show::span(sooner)),
+        _ => say!("lever-later", span = show::span(sooner)),
+    };
+    let what = in_words(cook, &lever.action);
+    let entry = entry(&lever.action);
+    view! {
+        <li class="lever">
+            <span class="facts">
+                <strong>{what.clone()}</strong>
+                <span>{effect}</span>
+            </span>
+            {entry
+                .map(|entry| {
+                    view! {
+                        <button
+                            class="small"
+                            aria-label=format!("{}: {what}", say!("lever-choose"))
+                            on:click=move |_| cook.record(entry.clone())
+                        >
+                            {say!("lever-choose")}
+                        </button>
+                    }
+                })}
+        </li>
+    }
+}
+
+fn in_words(cook: OpenCook, action: &Move) -> String {
+    match action {
+        Move::RaisePit { to } => say!("lever-raise", temperature = show::temperature(*to)),
+        Move::LowerPit { to } => say!("lever-lower", temperature = show::temperature(*to)),
+        Move::ServeFirst { pieces } => {
+            say!("lever-first", pieces = show::pieces(&cook.state().read(), pieces))
+        }
+        Move::MoveDinner { to } => say!("lever-dinner", time = show::clock(*to)),
+    }
+}
+
+/// What choosing it writes down; serving some first is the cook's own affair.
+fn entry(action: &Move) -> Option<What> {
+    match action {
+        Move::RaisePit { to } | Move::LowerPit { to } => Some(What::PitTargetSet { target: *to }),
+        Move::MoveDinner { to } => Some(What::DinnerSet { at: Some(*to) }),
+        Move::ServeFirst { .. } => None,
+    }
+}

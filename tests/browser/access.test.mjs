@@ -12,7 +12,7 @@ const AXE = await readFile(createRequire(import.meta.url).resolve("axe-core/axe.
 /** The smallest side of anything to tap, in CSS pixels. */
 const TARGET = 56;
 
-const SCREENS = ["start", "set-out", "cook", "piece-1", "pit", "curves", "rest", "log", "more", "settings", "alarms", "cautions"];
+const SCREENS = ["start", "set-out", "plan", "habits", "cook", "piece-1", "pit", "curves", "rest", "log", "more", "settings", "alarms", "cautions"];
 
 for (const look of ["Light", "Dark", "Sun"]) {
   test(`in the look "${look}" no screen breaks an accessibility rule`, async (t) => {

@@ -60,6 +60,8 @@ fn screen_view(screen: Screen) -> AnyView {
         Screen::Log => screens::CookLog().into_any(),
         Screen::More => screens::More().into_any(),
         Screen::Settings => screens::Settings().into_any(),
+        Screen::Safety => screens::Safety().into_any(),
+        Screen::ThermometerCheck => screens::ThermometerCheck().into_any(),
         Screen::Cautions => screens::Cautions().into_any(),
         Screen::AlarmsHere => screens::AlarmsHere().into_any(),
     }

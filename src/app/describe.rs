@@ -5,9 +5,8 @@ use cook_model::history::{CoreReading, Instrument};
 use cook_model::piece::PieceId;
 use cook_model::plan::Outlook;
 use cook_model::quantity::Span;
-use cook_model::safety::Shortfall;
 
-use crate::{say, show};
+use crate::{safety_words, say, show};
 
 /// What was just done, in one line.
 pub fn done(log: &Log, entries: &[Entry]) -> String {
@@ -57,7 +56,7 @@ pub fn entry(log: &Log, state: &CookState, entry: &Entry) -> String {
             temperature = show::temperature(*target)
         ),
         What::ProofRuleSet { rule } => {
-            say!("entry-proof-rule", temperature = show::temperature(rule.instant()))
+            say!("entry-proof-rule", rule = safety_words::rule(*rule))
         }
         What::PieceSetOut { piece: id, facts, .. } => {
             say!("entry-set-out", piece = piece(*id), facts = show::facts(facts))
@@ -102,9 +101,14 @@ pub fn entry(log: &Log, state: &CookState, entry: &Entry) -> String {
         What::TonightSet { piece: id, tonight: false } => say!("entry-later", piece = piece(*id)),
         What::TolerancesSet { .. } => say!("entry-tolerances"),
         What::CheckRiskSet { .. } => say!("entry-check-risk"),
-        What::ThermometerChecked { .. } => say!("entry-thermometer"),
-        What::PromptDismissed { .. } => say!("entry-prompt"),
-        What::PromptsSet { .. } => say!("entry-prompts"),
+        What::ThermometerChecked { instrument, offset } => say!(
+            "entry-thermometer",
+            thermometer = safety_words::instrument(*instrument),
+            offset = safety_words::offset(*offset)
+        ),
+        What::PromptDismissed { .. } => say!("entry-prompt-dismissed"),
+        What::PromptsSet { shown: true } => say!("entry-prompts-on"),
+        What::PromptsSet { shown: false } => say!("entry-prompts-off"),
         What::ClockJumped => say!("entry-clock-jumped"),
         What::Packed { piece: id } => say!("entry-packed", piece = piece(*id)),
         What::Noted { text } => text.clone(),
@@ -157,22 +161,6 @@ fn chore_done(chore: Chore) -> String {
         Chore::LightFire => say!("entry-light-fire"),
         Chore::FeedFire => say!("entry-feed-fire"),
     }
-}
-
-/// Why a reading does not prove its piece, where that is not plain from the reading itself.
-pub fn shortfall(why: Shortfall) -> Option<String> {
-    Some(match why {
-        Shortfall::BeforeThisSpell => say!("short-before"),
-        Shortfall::AfterPacking => say!("short-packed"),
-        Shortfall::FromTheFuture | Shortfall::TypedLate => say!("short-late"),
-        Shortfall::Copied => say!("short-copied"),
-        Shortfall::LeaveIn => say!("short-leave-in"),
-        Shortfall::TooFast => say!("short-too-fast"),
-        Shortfall::Doubted => say!("short-doubted"),
-        Shortfall::Contradicted { .. } => say!("short-contradicted"),
-        Shortfall::OnePlace => say!("short-one-place"),
-        _ => return None,
-    })
 }
 
 /// A step in words.

@@ -33,6 +33,10 @@ pub enum Screen {
     More,
     /// Units, look, hand, language.
     Settings,
+    /// What proves a piece, and how far the thermometers may be off.
+    Safety,
+    /// A thermometer in ice water and boiling water.
+    ThermometerCheck,
     /// What can hurt people.
     Cautions,
     /// What alarms do on this phone.
@@ -55,6 +59,8 @@ impl Screen {
             Self::Log => "log",
             Self::More => "more",
             Self::Settings => "settings",
+            Self::Safety => "safety",
+            Self::ThermometerCheck => "thermometer",
             Self::Cautions => "cautions",
             Self::AlarmsHere => "alarms",
         };
@@ -75,6 +81,8 @@ impl Screen {
             "log" => Self::Log,
             "more" => Self::More,
             "settings" => Self::Settings,
+            "safety" => Self::Safety,
+            "thermometer" => Self::ThermometerCheck,
             "cautions" => Self::Cautions,
             "alarms" => Self::AlarmsHere,
             other => Self::Piece(PieceId(other.strip_prefix("piece-")?.parse().ok()?)),
@@ -92,6 +100,8 @@ impl Screen {
                 | Self::Pit
                 | Self::Curves
                 | Self::Rest
+                | Self::Safety
+                | Self::ThermometerCheck
                 | Self::Log
         )
     }

@@ -63,7 +63,7 @@ impl OpenCook {
         let forecast = RwSignal::new(nothing_forecast());
         let plan = RwSignal::new(None);
         let folded = Memo::new(move |_| fold(&log.read()));
-        let state = Memo::new(move |_| folded.get().heed(&forecast.read().surprises));
+        let state = Memo::new(move |_| folded.get().heed_forecast(&forecast.read()));
         let steps = Memo::new(move |_| {
             let plan = plan.read();
             steps(&state.read(), &forecast.read(), plan.as_ref(), ticking.now())

@@ -2,14 +2,19 @@
 //! own clock.
 
 use cook_model::cook::CookState;
+use cook_model::history::CoreReading;
 use cook_model::piece::{Piece, PieceId};
 use cook_model::quantity::{
-    Length, LengthUnit, Mass, MassUnit, Moment, Span, Temperature, TemperatureUnit,
+    Length, LengthUnit, Mass, MassUnit, Moment, Span, Temperature, TemperatureDifference,
+    TemperatureUnit,
 };
 use wasm_bindgen::{JsCast, JsValue};
 
 use crate::preferences;
 use crate::say;
+
+/// A smaller offset does not show in a reading.
+pub const LEAST_OFFSET: TemperatureDifference = TemperatureDifference::from_f(0.05);
 
 /// A number with so many decimals, and none of them where they are nought.
 pub fn number(value: f64, decimals: usize) -> String {
@@ -32,6 +37,22 @@ pub fn temperature(value: Temperature) -> String {
 pub fn reading(value: Temperature) -> String {
     let unit = preferences::units().temperature;
     format!("{}\u{a0}{}", number(value.in_unit(unit), 1), temperature_unit())
+}
+
+/// A core reading as the thermometer showed it, and what it counts as where an offset acts.
+pub fn counted(of: &CoreReading) -> String {
+    let shown = reading(of.shown);
+    if (of.temperature - of.shown).abs() < LEAST_OFFSET {
+        shown
+    } else {
+        say!("reading-counted", shown = shown, counted = reading(of.temperature))
+    }
+}
+
+/// How far two temperatures are apart, to the tenth, with its unit; its sign is left out.
+pub fn difference(value: TemperatureDifference) -> String {
+    let unit = preferences::units().temperature;
+    format!("{}\u{a0}{}", number(value.abs().in_unit(unit), 1), temperature_unit())
 }
 
 /// A temperature to the whole degree, without its unit.

@@ -2,7 +2,10 @@
 
 use core::ops::RangeInclusive;
 
-use cook_model::quantity::{Length, Mass, Moment, NumberProblem, Span, Temperature, number};
+use cook_model::quantity::{
+    Length, LengthUnit, Mass, Moment, NumberProblem, Span, Temperature, TemperatureDifference,
+    number,
+};
 
 use crate::{preferences, say, show};
 
@@ -24,6 +27,21 @@ pub trait Typed: Copy + PartialOrd {
 }
 
 impl Typed for Temperature {
+    fn from_typed(value: f64) -> Self {
+        Self::from_unit(value, preferences::units().temperature)
+    }
+    fn in_unit(self) -> f64 {
+        self.in_unit(preferences::units().temperature)
+    }
+    fn decimals() -> usize {
+        1
+    }
+    fn unit() -> String {
+        show::temperature_unit()
+    }
+}
+
+impl Typed for TemperatureDifference {
     fn from_typed(value: f64) -> Self {
         Self::from_unit(value, preferences::units().temperature)
     }
@@ -80,6 +98,56 @@ impl Typed for Span {
     }
     fn unit() -> String {
         say!("unit-min")
+    }
+}
+
+/// A chance in whole percent.
+#[derive(Clone, Copy, Debug, PartialEq, PartialOrd)]
+pub struct Percent(pub u8);
+
+impl Typed for Percent {
+    fn from_typed(value: f64) -> Self {
+        Self(value.round().clamp(0.0, 255.0) as u8)
+    }
+    fn in_unit(self) -> f64 {
+        f64::from(self.0)
+    }
+    fn decimals() -> usize {
+        0
+    }
+    fn unit() -> String {
+        say!("unit-percent")
+    }
+}
+
+/// Inches in a foot.
+const INCHES: f64 = 12.0;
+
+/// A height above the sea, in feet or metres.
+#[derive(Clone, Copy, Debug, PartialEq, PartialOrd)]
+pub struct Altitude(pub Length);
+
+impl Typed for Altitude {
+    fn from_typed(value: f64) -> Self {
+        Self(match preferences::units().length {
+            LengthUnit::Inch => Length::from_inches(value * INCHES),
+            LengthUnit::Millimetre => Length::from_m(value),
+        })
+    }
+    fn in_unit(self) -> f64 {
+        match preferences::units().length {
+            LengthUnit::Inch => self.0.inches() / INCHES,
+            LengthUnit::Millimetre => self.0.m(),
+        }
+    }
+    fn decimals() -> usize {
+        0
+    }
+    fn unit() -> String {
+        match preferences::units().length {
+            LengthUnit::Inch => say!("unit-ft"),
+            LengthUnit::Millimetre => say!("unit-m"),
+        }
     }
 }
 

@@ -131,7 +131,7 @@ fn window_words(stage: Stage, forecast: Option<PieceForecast>) -> String {
         },
         Stage::Resting => match forecast.and_then(|forecast| forecast.peak) {
             Some(peak) => say!(
-                "live-peak",
+                "unproved-peak",
                 temperature = show::temperature(peak.temperature.middle),
                 time = show::clock(peak.at)
             ),
@@ -147,7 +147,7 @@ pub fn last_reading(history: Option<PieceHistory>, now: Moment) -> String {
     let Some(last) = history.and_then(|history| history.readings.last().copied()) else {
         return say!("live-no-reading");
     };
-    let (temperature, age) = (show::reading(last.temperature), show::age(last.at, now));
+    let (temperature, age) = (show::counted(&last), show::age(last.at, now));
     match last.instrument {
         Instrument::InstantRead => {
             say!("live-read-instant", temperature = temperature, age = age)

@@ -1,3 +1,4 @@
+use cook_model::safety::Caution;
 use leptos::prelude::*;
 
 use crate::open_cook::open_cook;
@@ -9,21 +10,43 @@ use crate::{say, show};
 pub fn Cautions() -> impl IntoView {
     let state = open_cook().state();
     let rule = move || show::temperature(state.read().settings.proof_rule.instant());
+    let caution = move |caution: Caution| {
+        let text = move || {
+            let (_, text) = words(caution, rule());
+            match caution.source() {
+                Some(source) => format!("{text} ({source})"),
+                None => text,
+            }
+        };
+        view! {
+            <h2>{move || words(caution, rule()).0}</h2>
+            <p>{text}</p>
+        }
+    };
     view! {
         <section class="screen cautions">
             <Heading text=Signal::derive(|| say!("cautions-title")) />
-            <h2>{move || say!("cautions-1-title")}</h2>
-            <p>{move || say!("cautions-1", rule = rule())}</p>
-            <h2>{move || say!("cautions-2-title")}</h2>
-            <p>{move || say!("cautions-2")}</p>
-            <h2>{move || say!("cautions-3-title")}</h2>
-            <p>{move || say!("cautions-3")}</p>
-            <h2>{move || say!("cautions-4-title")}</h2>
-            <p>{move || say!("cautions-4")}</p>
-            <h2>{move || say!("cautions-5-title")}</h2>
-            <p>{move || say!("cautions-5")}</p>
-            <h2>{move || say!("cautions-6-title")}</h2>
-            <p>{move || say!("cautions-6")}</p>
+            {Caution::ALL.map(caution).to_vec()}
         </section>
+    }
+}
+
+/// The heading of a caution, and its text.
+fn words(caution: Caution, rule: String) -> (String, String) {
+    match caution {
+        Caution::OnlyReadingsProve => (say!("caution-readings-title"), say!("caution-readings")),
+        Caution::InstantKill => {
+            (say!("caution-instant-title"), say!("caution-instant", rule = rule))
+        }
+        Caution::EveryPiece => (say!("caution-every-title"), say!("caution-every")),
+        Caution::CleanBetween => (say!("caution-clean-title"), say!("caution-clean")),
+        Caution::LocalCodesFirst => (say!("caution-codes-title"), say!("caution-codes")),
+        Caution::LicensedPractice => (say!("caution-licence-title"), say!("caution-licence")),
+        Caution::ThermometerMaker => {
+            (say!("caution-thermometer-title"), say!("caution-thermometer"))
+        }
+        Caution::HigherCare => (say!("caution-care-title"), say!("caution-care")),
+        Caution::WhatItKnows => (say!("caution-knows-title"), say!("caution-knows")),
+        Caution::WhatItCannotKnow => (say!("caution-cannot-title"), say!("caution-cannot")),
     }
 }

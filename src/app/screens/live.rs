@@ -1,10 +1,10 @@
-use cook_model::cook::Stage;
+use cook_model::cook::{Action, Stage};
 use cook_model::piece::PieceId;
 use leptos::prelude::*;
 
 use crate::navigate::{Screen, navigation};
 use crate::open_cook::open_cook;
-use crate::parts::{Heading, NextStep, PieceRow, Prompts, Question};
+use crate::parts::{BackOn, Heading, NearClocks, NextStep, PieceRow, Prompts, Question};
 use crate::{describe, say, show};
 
 /// What to do next, and the pieces in pull order.
@@ -25,7 +25,9 @@ pub fn Live() -> impl IntoView {
             </div>
             <Question />
             <NextStep />
+            <BackOnNow />
             <Prompts />
+            <NearClocks />
             <CookFacts />
             <Show when=move || !order.read().0.is_empty()>
                 <h2 class="list-name">{move || say!("live-order")}</h2>
@@ -45,6 +47,17 @@ pub fn Live() -> impl IntoView {
             </Show>
         </section>
     }
+}
+
+/// How long the piece that must go back now needs on the pit.
+#[component]
+fn BackOnNow() -> impl IntoView {
+    let cook = open_cook();
+    let back = Memo::new(move |_| {
+        let step = cook.step().filter(|step| step.action == Action::PutBack)?;
+        step.pieces.first().copied()
+    });
+    view! { {move || back.get().map(|piece| view! { <BackOn piece=piece /> })} }
 }
 
 /// The pieces still to come off, in pull order, and those that are off, the last ones to be

@@ -43,6 +43,10 @@ pub fn More() -> impl IntoView {
                 </Show>
                 {row(Signal::derive(|| say!("more-alarms")), Screen::AlarmsHere)}
                 {row(Signal::derive(|| say!("curves-title")), Screen::Curves)}
+                <Show when=move || cook.is_open()>
+                    {row(Signal::derive(|| say!("more-safety")), Screen::Safety)}
+                    {row(Signal::derive(|| say!("more-thermometer")), Screen::ThermometerCheck)}
+                </Show>
                 {row(Signal::derive(|| say!("more-cautions")), Screen::Cautions)}
                 {row(Signal::derive(|| say!("more-settings")), Screen::Settings)}
                 {row(Signal::derive(|| say!("more-end")), Screen::Start)}

@@ -6,9 +6,12 @@ use leptos::prelude::*;
 
 use crate::navigate::{Screen, navigation};
 use crate::open_cook::open_cook;
-use crate::parts::{BackToCook, Choice, CrossSection, Curve, Heading, Keypad, Zoom, last_reading};
+use crate::parts::{
+    BackToCook, Choice, CrossSection, Curve, ForecastLethality, Heading, Keypad, PullProposal,
+    Zoom, last_reading,
+};
 use crate::typed::quantity;
-use crate::{say, show};
+use crate::{safety_words, say, show};
 
 /// The chance of a misplaced leave-in from which it is drawn.
 const LIKELY_MISPLACED: f64 = 0.5;
@@ -55,6 +58,14 @@ pub fn Reading(
         (seating.misplaced.value() > LIKELY_MISPLACED)
             .then(|| view! { <CrossSection seating=seating thickest=thickest /> })
     };
+    let offset = move || {
+        let (instrument, offset) = (instrument.get(), state.read().offset(instrument.get()));
+        (offset.abs() >= show::LEAST_OFFSET).then(|| {
+            let thermometer = safety_words::instrument(instrument);
+            let offset = safety_words::offset(offset);
+            say!("check-now", thermometer = thermometer, offset = offset)
+        })
+    };
     let curve = move || {
         let (history, forecast) = (history.get()?, forecast.get()?);
         history.on()?;
@@ -88,6 +99,7 @@ pub fn Reading(
                     <p class="about">
                         {move || last_reading(history.get(), cook.now())}
                     </p>
+                    <p class="about">{offset}</p>
                 </div>
             </header>
             <div class="how">
@@ -114,10 +126,11 @@ pub fn Reading(
                 bad=bad
                 on_store=store
             />
+            <PullProposal piece=piece />
             <PieceActs piece=piece />
-            <Proposal piece=piece />
             {section}
             {curve}
+            <ForecastLethality piece=piece />
         </section>
     }
 }
@@ -165,54 +178,6 @@ fn PieceActs(
                 Some(Stage::Packed) | None => ().into_any(),
             }}
         </div>
-    }
-}
-
-/// The lowest pull whose rest can still prove this piece, beside the one chosen.
-#[component]
-fn Proposal(
-    /// Which piece.
-    piece: PieceId,
-) -> impl IntoView {
-    let cook = open_cook();
-    // It runs the model: once for each new forecast, not at every tick.
-    let proposal = Memo::new(move |_| {
-        let at = cook.forecast().read().at;
-        cook.state().read().propose_pull(piece, at)
-    });
-    view! {
-        {move || {
-            proposal
-                .get()
-                .filter(|proposal| proposal.chosen != proposal.lowest)
-                .map(|proposal| {
-                    let (lowest, chosen) = (proposal.lowest, proposal.chosen);
-                    let use_it = move |_| {
-                        cook.record(What::PullTargetSet { piece: Some(piece), target: lowest });
-                    };
-                    let words = if proposal.chosen_is_too_low() {
-                        say!(
-                            "proposal-higher",
-                            chosen = show::temperature(chosen),
-                            lowest = show::temperature(lowest)
-                        )
-                    } else {
-                        say!(
-                            "proposal-lower",
-                            chosen = show::temperature(chosen),
-                            lowest = show::temperature(lowest)
-                        )
-                    };
-                    view! {
-                        <section class="prompt" aria-label=move || say!("proposal")>
-                            <p>{words}</p>
-                            <button class="small" on:click=use_it>
-                                {say!("proposal-use", lowest = show::temperature(lowest))}
-                            </button>
-                        </section>
-                    }
-                })
-        }}
     }
 }
 

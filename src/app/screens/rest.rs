@@ -2,13 +2,15 @@ use cook_model::cook::{CookState, EntryId, SECOND_PLACE_WITHIN, Stage, What};
 use cook_model::history::{CoreReading, PieceHistory};
 use cook_model::piece::PieceId;
 use cook_model::quantity::Moment;
-use cook_model::safety::{Shortfall, shortfall};
+use cook_model::safety::{ProofRule, Shortfall, shortfall};
 use leptos::prelude::*;
 
 use crate::navigate::{Screen, navigation};
 use crate::open_cook::open_cook;
-use crate::parts::{Heading, PieceShape, last_reading, level, relative_size};
-use crate::{describe, say, show};
+use crate::parts::{
+    Heading, PieceClocks, PieceShape, ProofStatus, last_reading, level, relative_size,
+};
+use crate::{say, show};
 
 /// What is off the pit: covered, read near its peak, proved, and then served or packed.
 #[component]
@@ -26,10 +28,14 @@ pub fn Rest() -> impl IntoView {
         off.into_iter().map(|(_, id)| id).collect::<Vec<_>>()
     });
     let rule = move || show::temperature(state.read().settings.proof_rule.instant());
+    let held = move || matches!(state.read().settings.proof_rule, ProofRule::Held { .. });
     view! {
         <section class="screen rest">
             <Heading text=Signal::derive(|| say!("rest-title")) />
             <p class="caution">{move || say!("rest-lead", rule = rule())}</p>
+            <Show when=held>
+                <p>{move || say!("rest-lead-held")}</p>
+            </Show>
             <Show when=move || off.read().is_empty()>
                 <p class="lead">{move || say!("rest-none")}</p>
             </Show>
@@ -79,24 +85,6 @@ fn RestRow(
             }
         })
     };
-    let peak = move || {
-        let peak = forecast.get()?.peak?;
-        (stage.get() == Stage::Resting).then(|| {
-            say!(
-                "live-peak",
-                temperature = show::temperature(peak.temperature.middle),
-                time = show::clock(peak.at)
-            )
-        })
-    };
-    let short = move || {
-        let (standing, history) = known.get()?;
-        let state = state.read();
-        let rule = state.settings.proof_rule;
-        let last = history.readings.last().filter(|last| last.temperature >= rule.instant())?;
-        let why = shortfall(&state.history, &history, rule, state.doubted(), last)?;
-        (standing.stage == Stage::Resting).then(|| describe::shortfall(why)).flatten()
-    };
     let tap = move |words: String, what: What| {
         view! { <button on:click=move |_| cook.record(what.clone())>{words}</button> }
     };
@@ -131,11 +119,11 @@ fn RestRow(
                 <div class="facts">
                     <p class="name">{name}</p>
                     <p class="window">{standing}</p>
-                    <p class="last">{peak}</p>
                     <p class="last">{move || last_reading(history(), cook.now())}</p>
-                    <p class="note">{short}</p>
                 </div>
             </div>
+            <ProofStatus piece=piece />
+            <PieceClocks piece=piece />
             <div class="row-acts">{move || (stage.get() != Stage::Packed).then(acts)}</div>
         </li>
     }

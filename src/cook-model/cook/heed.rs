@@ -2,7 +2,7 @@
 
 use super::state::stage;
 use super::{CookState, EntryId};
-use crate::forecast::Surprise;
+use crate::forecast::{Forecast, Surprise};
 use crate::safety::prove;
 
 impl CookState {
@@ -18,6 +18,16 @@ impl CookState {
             standing.stage = stage(piece, standing.proof.is_some());
         }
         self
+    }
+
+    /// The same state with a forecast heeded: its surprises, and that it has not seen what was typed
+    /// after it was made. Such a reading proves nothing until a newer forecast finds that it fits.
+    #[must_use]
+    pub fn heed_forecast(mut self, forecast: &Forecast) -> Self {
+        let readings = self.history.pieces.iter().flat_map(|piece| &piece.readings);
+        let unseen = readings.filter(|reading| reading.typed > forecast.at);
+        self.doubted.extend(unseen.map(|reading| reading.entry));
+        self.heed(&forecast.surprises)
     }
 
     /// The readings of which the cook should be asked whether they are right.

@@ -1,10 +1,11 @@
 //! The offsets found by checking the thermometers, and what they do to readings.
 
+use super::CookState;
 use crate::history::{Instrument, PieceHistory};
 use crate::quantity::{Temperature, TemperatureDifference};
 
 /// What was found of one thermometer.
-#[derive(Clone, Copy, Default)]
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
 struct Found {
     /// The offset in force.
     now: TemperatureDifference,
@@ -13,7 +14,7 @@ struct Found {
 }
 
 /// What was found of both.
-#[derive(Default)]
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
 pub(super) struct Offsets {
     instant_read: Found,
     leave_in: Found,
@@ -51,5 +52,12 @@ impl Offsets {
             let lowest = reading.shown + self.of(reading.instrument).lowest;
             reading.for_proof = reading.shown.min(reading.temperature).min(lowest);
         }
+    }
+}
+
+impl CookState {
+    /// What is added to what a thermometer shows, by its last check; nothing if it was not checked.
+    pub fn offset(&self, instrument: Instrument) -> TemperatureDifference {
+        self.offsets.of(instrument).now
     }
 }

@@ -44,6 +44,8 @@ pub struct CookState {
     pub(super) doubted: Vec<EntryId>,
     /// Hygiene prompts dismissed; see [`CookState::prompts`].
     pub(super) dismissed: Vec<Prompt>,
+    /// What the checks of the thermometers found; see [`CookState::offset`].
+    pub(super) offsets: Offsets,
 }
 
 impl CookState {
@@ -261,6 +263,7 @@ impl Folding {
             ignored: self.ignored,
             doubted: Vec::new(),
             dismissed: self.dismissed,
+            offsets: self.offsets,
         }
     }
 }

@@ -25,8 +25,8 @@ fn why_not(cook: &Cook, number: u32) -> Option<Shortfall> {
 /// The state with the forecast's doubts heeded, as the screens show it.
 fn shown(cook: &Cook, minute: f64) -> CookState {
     let state = cook.state();
-    let surprises = forecast(&state.history, at(minute)).surprises;
-    state.heed(&surprises)
+    let coming = forecast(&state.history, at(minute));
+    state.heed_forecast(&coming)
 }
 
 /// A cook in which piece 1 was read at 166 F in two places at minute 75, and pulled.
@@ -36,6 +36,15 @@ fn proved_cook() -> Cook {
     cook.write(76.0, pulled(1));
     assert_eq!(cook.stage(1), Stage::Proved);
     cook
+}
+
+#[test]
+fn no_forecast_has_looked_at_the_reading_yet() {
+    let cook = proved_cook();
+    let before = forecast(&cook.state().history, at(74.0));
+    assert_eq!(cook.state().heed_forecast(&before).pieces[0].proof, None);
+    // One that has seen it finds nothing wrong with it.
+    assert!(shown(&cook, 76.0).pieces[0].proof.is_some());
 }
 
 #[test]

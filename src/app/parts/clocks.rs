@@ -1,0 +1,155 @@
+use cook_model::cook::CookState;
+use cook_model::forecast::Forecast;
+use cook_model::history::PieceHistory;
+use cook_model::piece::PieceId;
+use cook_model::quantity::{Moment, Span};
+use cook_model::safety::{COOL_FROM, Clock, ClockKind, cooling};
+use leptos::prelude::*;
+
+use crate::open_cook::{OpenCook, open_cook};
+use crate::{safety_words, say, show};
+
+/// A clock with less than this left is near its end: the cook's screen shows it.
+const NEAR: Span = Span::minutes(30);
+/// A clock nearer its end than this is counted down by the second; further off, the minute is
+/// enough.
+const BY_THE_SECOND: Span = Span::minutes(10);
+
+/// The clocks of one piece, each with its countdown.
+#[component]
+pub fn PieceClocks(
+    /// Which piece.
+    piece: PieceId,
+) -> impl IntoView {
+    let cook = open_cook();
+    let clocks = Memo::new(move |_| {
+        let (state, forecast) = (cook.state().read(), cook.forecast().read());
+        let own = state.clocks(&forecast).into_iter().filter(|(id, _)| *id == piece);
+        let mut clocks: Vec<Clock> = own.map(|(_, clock)| clock).collect();
+        if let Some(history) = state.history.piece(piece) {
+            clocks.extend(cooling_steps(history, &forecast));
+        }
+        clocks
+    });
+    tick_near_the_end(cook, move || clocks.read().clone());
+    view! {
+        <Show when=move || !clocks.read().is_empty()>
+            <ul class="clocks" aria-label=move || say!("clocks")>
+                {move || {
+                    let line = |clock| view! { <ClockLine clock=clock pieces=Vec::new() /> };
+                    clocks.get().into_iter().map(line).collect_view()
+                }}
+            </ul>
+        </Show>
+    }
+}
+
+/// The clocks of all pieces that are near their end or past it, one line for each kind.
+#[component]
+pub fn NearClocks() -> impl IntoView {
+    let cook = open_cook();
+    let running = Memo::new(move |_| {
+        let (state, forecast) = (cook.state().read(), cook.forecast().read());
+        state.clocks(&forecast)
+    });
+    let near = Memo::new(move |_| {
+        let (now, state, forecast) = (cook.now(), cook.state().read(), cook.forecast().read());
+        let near = |(piece, clock): &(PieceId, Clock)| {
+            clock.left(now) < NEAR || will_stall(&state, &forecast, *piece, clock)
+        };
+        let mut lines: Vec<(Clock, Vec<PieceId>)> = Vec::new();
+        for (piece, clock) in running.get().into_iter().filter(near) {
+            match lines.iter_mut().find(|(first, _)| first.kind == clock.kind) {
+                Some((_, pieces)) => pieces.push(piece),
+                None => lines.push((clock, vec![piece])),
+            }
+        }
+        lines
+    });
+    tick_near_the_end(cook, move || near.read().iter().map(|(clock, _)| *clock).collect());
+    view! {
+        <Show when=move || !near.read().is_empty()>
+            <ul class="clocks" aria-label=move || say!("clocks")>
+                {move || {
+                    let line = |(clock, pieces)| view! { <ClockLine clock=clock pieces=pieces /> };
+                    near.get().into_iter().map(line).collect_view()
+                }}
+            </ul>
+        </Show>
+    }
+}
+
+/// One clock: what is left, what must be reached by when, and why.
+#[component]
+fn ClockLine(
+    /// The clock.
+    clock: Clock,
+    /// The pieces it is told for; none where that is plain.
+    pieces: Vec<PieceId>,
+) -> impl IntoView {
+    let cook = open_cook();
+    let over = Memo::new(move |_| clock.has_run_out(cook.now()));
+    let left = move || {
+        let left = clock.left(cook.now());
+        let near = left.abs() <= BY_THE_SECOND;
+        let span = if near { show::countdown(left) } else { show::span(left) };
+        if over.get() { say!("clock-over", over = span) } else { say!("clock-left", left = span) }
+    };
+    let words = move || safety_words::clock(&clock, cook.now());
+    let what = move || {
+        let what = words().what;
+        if pieces.is_empty() {
+            return what;
+        }
+        say!("clock-of", pieces = show::pieces(&cook.state().read(), &pieces), what = what)
+    };
+    view! {
+        <li class="clock" class:over=move || over.get()>
+            <strong class="left">{left}</strong>
+            <span class="what">{what}</span>
+            <span class="why">
+                {move || words().why} " " {move || words().expected.unwrap_or_default()}
+            </span>
+        </li>
+    }
+}
+
+/// Whether the forecast says that a piece on its way up does not get hot in time.
+fn will_stall(state: &CookState, forecast: &Forecast, piece: PieceId, clock: &Clock) -> bool {
+    let known = state.history.piece(piece).is_some_and(PieceHistory::is_on)
+        && forecast.piece(piece).is_some_and(|forecast| forecast.pull.is_some());
+    clock.kind == ClockKind::WarmUp && known && clock.is_expected_to_run_out()
+}
+
+/// The two steps of cooling of a piece off the pit, once a reading or the forecast has it below the
+/// temperature from which they count. What they expect is the forecast's warm side.
+fn cooling_steps(history: &PieceHistory, forecast: &Forecast) -> Vec<Clock> {
+    let Some(off) = history.off().filter(|_| history.packed.is_none()) else { return Vec::new() };
+    let coming = forecast.piece(history.id);
+    let readings: Vec<_> = history
+        .readings
+        .iter()
+        .filter(|reading| reading.at >= off)
+        .map(|reading| (reading.at, reading.shown.max(reading.temperature)))
+        .collect();
+    let read_cool = readings.last().is_some_and(|(_, core)| *core < COOL_FROM);
+    let likely_cool = coming.is_some_and(|coming| coming.core.low < COOL_FROM);
+    if !read_cool && !likely_cool {
+        return Vec::new();
+    }
+    let curve = coming.map(|coming| coming.curve.as_slice()).unwrap_or_default();
+    let warm: Vec<_> =
+        curve.iter().filter(|(at, _)| *at >= off).map(|(at, core)| (*at, core.high)).collect();
+    cooling(off, &readings, &warm).into_iter().filter(|step| step.done.is_none()).collect()
+}
+
+/// Ticks every second while a clock is about to run out.
+fn tick_near_the_end(cook: OpenCook, clocks: impl Fn() -> Vec<Clock> + Send + Sync + 'static) {
+    cook.each_second_while(move || {
+        let now: Moment = cook.now();
+        clocks().iter().any(|clock| {
+            let left = clock.left(now);
+            left > Span::zero() && left <= BY_THE_SECOND
+        })
+    });
+}

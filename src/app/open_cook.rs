@@ -261,7 +261,8 @@ impl OpenCook {
             words: describe::done(&grown, &written),
             entries: written.iter().map(|entry| entry.id).collect(),
         };
-        self.log.set(grown);
+        // Another window's entries may have come in meanwhile: they stay.
+        self.log.update(|log| written.into_iter().for_each(|entry| log.insert(entry)));
         self.ticking.look();
         self.done.set(Some(done.clone()));
         let fade = move || {

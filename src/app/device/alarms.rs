@@ -6,11 +6,12 @@
 //! cannot ring: see the table in README.md.
 
 use std::cell::{Cell, RefCell};
+use std::collections::BTreeMap;
 use std::rc::Rc;
 
 use cook_model::cook::alarms::{Alarm, AlarmId, AlarmKind};
 use cook_model::cook::ringing::{self, Mark, Marks, Ring};
-use cook_model::quantity::Moment;
+use cook_model::quantity::{Moment, Span};
 use gloo_timers::callback::Timeout;
 use leptos::prelude::{GetUntracked, ReadSignal, RwSignal, Set};
 use wasm_bindgen_futures::spawn_local;
@@ -26,6 +27,10 @@ const CHANNEL: &str = "pull-order-alarms";
 
 /// Browsers keep a timer's span in 31 bits of milliseconds.
 const LONGEST_TIMER_MS: i64 = i32::MAX as i64;
+
+/// How long the storage may take to say whether another window has rung an alarm. It answers in
+/// milliseconds unless the browser hangs.
+const PATIENCE: Span = Span::seconds(25);
 
 /// Vibrations in milliseconds, with the pauses between.
 const VIBRATION: [u32; 5] = [400, 150, 400, 150, 400];
@@ -45,7 +50,7 @@ struct Inner {
     marks: RefCell<Marks>,
     waiting: RwSignal<Vec<Waiting>>,
     timer: RefCell<Option<Timeout>>,
-    looking: Cell<bool>,
+    asking: RefCell<BTreeMap<AlarmId, Moment>>,
     listening: Cell<bool>,
     others: Option<BroadcastChannel>,
 }
@@ -61,7 +66,7 @@ impl Alarms {
             marks: RefCell::default(),
             waiting: RwSignal::new(Vec::new()),
             timer: RefCell::default(),
-            looking: Cell::new(false),
+            asking: RefCell::default(),
             listening: Cell::new(false),
             others: windows::channel(CHANNEL),
         }));
@@ -126,23 +131,23 @@ impl Alarms {
 
     /// Rings what is due, and waits for the next.
     fn look(&self) {
-        if self.0.looking.replace(true) {
+        let now = clock::now();
+        self.wait(now);
+        self.show_waiting();
+        let Some(cook) = self.0.cook.get() else { return };
+        let due = ringing::due(&self.0.alarms.borrow(), &self.0.marks.borrow(), now);
+        if due.is_empty() {
             return;
         }
         let this = self.clone();
         spawn_local(async move {
-            if let Some(cook) = this.0.cook.get() {
-                this.ring_due(cook).await;
-            }
-            this.0.looking.set(false);
+            this.ring(cook, due, now).await;
             this.show_waiting();
-            this.wait();
+            this.wait(clock::now());
         });
     }
 
-    async fn ring_due(&self, cook: CookId) {
-        let now = clock::now();
-        let due = ringing::due(&self.0.alarms.borrow(), &self.0.marks.borrow(), now);
+    async fn ring(&self, cook: CookId, due: Vec<Ring>, now: Moment) {
         let mut rings = Vec::new();
         for ring in due {
             if self.claim(cook, ring.alarm, now).await {
@@ -160,32 +165,44 @@ impl Alarms {
         vibrate::vibrate(&VIBRATION);
         for ring in &rings {
             let notice = Notice { tag: tag(cook, ring.alarm.id), ..(self.0.words)(ring) };
-            notify::show(&notice).await;
+            // Not waited for: a phone that is slow to show it must not hold up the next alarm.
+            spawn_local(async move {
+                notify::show(&notice).await;
+            });
         }
     }
 
-    /// Remembers that the alarm rings now. False if it has rung already, in another window.
+    /// Remembers that the alarm rings now. False if it has rung already, here or in another window.
     async fn claim(&self, cook: CookId, alarm: Alarm, now: Moment) -> bool {
-        let rung = |mark: Option<Mark>| {
+        let rung = move |mark: Option<Mark>| {
             ringing::ring(&alarm, mark.as_ref(), now).map(|ring| Mark::rung(&ring, now))
         };
-        let (mark, new) = match self.0.store.change_mark(cook, alarm.id, rung).await {
-            Ok(changed) => changed,
-            // Without storage the alarm rings all the same: what is remembered here is enough.
-            Err(_) => (rung(self.0.marks.borrow().get(&alarm.id).copied()), true),
+        let in_memory = || rung(self.0.marks.borrow().get(&alarm.id).copied());
+        let asked = self.0.asking.borrow().get(&alarm.id).copied();
+        let (mark, new) = match asked {
+            Some(since) if now - since < PATIENCE => (None, false),
+            // The storage does not answer: what is remembered here must do.
+            Some(_) => (in_memory(), true),
+            None => {
+                self.0.asking.borrow_mut().insert(alarm.id, now);
+                let changed = self.0.store.change_mark(cook, alarm.id, rung).await;
+                self.0.asking.borrow_mut().remove(&alarm.id);
+                // Without storage the alarm rings all the same.
+                changed.unwrap_or_else(|_| (in_memory(), true))
+            }
         };
         if let Some(mark) = mark {
             self.0.marks.borrow_mut().insert(alarm.id, mark);
         }
-        new
+        new && mark.is_some()
     }
 
-    /// Sets the timer for the next alarm.
-    fn wait(&self) {
-        let next = ringing::next(&self.0.alarms.borrow(), &self.0.marks.borrow());
+    /// Sets the timer for the next alarm to come.
+    fn wait(&self, now: Moment) {
+        let next = ringing::next(&self.0.alarms.borrow(), &self.0.marks.borrow(), now);
         let timer = next.map(|next| {
             // A millisecond more, lest the timer comes just before the moment.
-            let span = (next - clock::now()).num_milliseconds() + 1;
+            let span = (next - now).num_milliseconds() + 1;
             let this = self.clone();
             Timeout::new(span.clamp(0, LONGEST_TIMER_MS) as u32, move || this.look())
         });

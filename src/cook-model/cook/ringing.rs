@@ -69,9 +69,10 @@ pub fn due(alarms: &[Alarm], marks: &Marks, now: Moment) -> Vec<Ring> {
     rings
 }
 
-/// The next moment at which an alarm rings, now or later.
-pub fn next(alarms: &[Alarm], marks: &Marks) -> Option<Moment> {
-    alarms.iter().filter_map(|alarm| rings_at(alarm, marks.get(&alarm.id))).min()
+/// The next moment after `now` at which an alarm rings.
+pub fn next(alarms: &[Alarm], marks: &Marks, now: Moment) -> Option<Moment> {
+    let times = alarms.iter().filter_map(|alarm| rings_at(alarm, marks.get(&alarm.id)));
+    times.filter(|at| *at > now).min()
 }
 
 /// The alarms that rang, still make sense, and were neither answered nor snoozed.

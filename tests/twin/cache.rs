@@ -6,6 +6,7 @@ use std::path::{Path, PathBuf};
 use serde::{Deserialize, Serialize};
 
 use crate::cooks;
+use crate::cores;
 use crate::record::Record;
 
 #[derive(Serialize, Deserialize)]
@@ -23,8 +24,8 @@ pub fn records(first: u64, count: u64, directory: &Path) -> Vec<Record> {
     if let Some(records) = read(&path, &sample).filter(|records| records.len() as u64 >= count) {
         return records.into_iter().take(count as usize).collect();
     }
-    let records: Vec<Record> =
-        (first..first + count).map(|seed| Record::run(&cooks::draw(seed))).collect();
+    let seeds: Vec<u64> = (first..first + count).collect();
+    let records = cores::each(&seeds, |seed| Record::run(&cooks::draw(*seed)));
     let stored = Stored { sample, records };
     // Without the file the next study is slower, no more.
     let _ = fs::create_dir_all(directory).and_then(|()| {

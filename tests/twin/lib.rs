@@ -7,6 +7,7 @@ pub mod breast;
 pub mod cache;
 pub mod cook;
 pub mod cooks;
+pub mod cores;
 pub mod diary;
 pub mod meat;
 pub mod piece;

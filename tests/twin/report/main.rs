@@ -20,7 +20,7 @@ use twin::study::model::Model;
 use twin::study::seating::{self, Seats};
 use twin::study::table::{self, Row, Score};
 use twin::study::{self};
-use twin::{cache, cooks};
+use twin::{cache, cooks, cores};
 
 /// Cooks in the whole study.
 const COOKS: u64 = 300;
@@ -91,7 +91,7 @@ fn report(count: u64) -> Result<(), std::io::Error> {
     let mut findings = study(KNOWN, count);
     let fresh = study(FRESH, count);
     eprintln!("following the advice");
-    findings.followed = findings.cooks.iter().map(|(setup, _)| advice::follow(setup)).collect();
+    findings.followed = cores::each(&findings.cooks, |(setup, _)| advice::follow(setup));
     let results = Path::new(env!("CARGO_MANIFEST_DIR")).join("results");
     fs::create_dir_all(&results)?;
     fs::write(results.join("errors.svg"), plots::errors(&findings))?;

@@ -19,7 +19,7 @@ pub struct Said {
 }
 
 /// Foresees pull times.
-pub trait Forecaster {
+pub trait Forecaster: Sync {
     /// What it is called in the tables.
     fn name(&self) -> &'static str;
 

@@ -1,6 +1,7 @@
 //! Pull-time errors and window coverage by what had been read.
 
 use crate::cook::Setup;
+use crate::cores;
 use crate::diary::{self, Diary};
 use crate::record::{LOADING, Record};
 
@@ -83,32 +84,41 @@ impl Score {
 
 /// Scores a forecaster on one row over all cooks.
 pub fn score(forecaster: &dyn Forecaster, row: Row, cooks: &[(Setup, Record)]) -> Score {
-    let mut signed = Vec::new();
-    let mut below = [0usize; 3];
-    for (setup, record) in cooks {
-        for case in cases(row, setup, record) {
-            let said = forecaster.say(case.diary.log(), diary::moment(case.now));
-            for &piece in &case.pieces {
-                let truth = record.pull[piece] / 60.0;
-                let pull = of_piece(&said, diary::id(piece)).and_then(|said| said.pull);
-                let window = pull.unwrap_or([f64::INFINITY; 3]);
-                signed.push(window[1] - truth);
-                for (count, end) in below.iter_mut().zip(window) {
-                    *count += usize::from(pull.is_some() && truth <= end);
-                }
-            }
-        }
-    }
-    let count = signed.len().max(1) as f64;
+    let tried: Vec<(Option<[f64; 3]>, f64)> =
+        cores::each(cooks, |(setup, record)| try_cook(forecaster, row, setup, record)).concat();
+    let count = tried.len().max(1) as f64;
+    let below = core::array::from_fn(|end| {
+        let before = |(window, truth): &&(Option<[f64; 3]>, f64)| {
+            window.is_some_and(|window| *truth <= window[end])
+        };
+        tried.iter().filter(before).count() as f64 / count
+    });
+    let mut signed: Vec<f64> = tried
+        .iter()
+        .map(|(window, truth)| window.map_or(f64::INFINITY, |w| w[1]) - truth)
+        .collect();
     let mut errors: Vec<f64> = signed.iter().map(|e| e.abs()).collect();
     errors.sort_by(f64::total_cmp);
     signed.sort_by(f64::total_cmp);
-    Score {
-        row,
-        errors,
-        below: below.map(|b| b as f64 / count),
-        bias: super::quantile(&signed, 0.5),
+    Score { row, errors, below, bias: super::quantile(&signed, 0.5) }
+}
+
+/// The pull windows told of one cook's pieces, if any, and the true times, min.
+fn try_cook(
+    forecaster: &dyn Forecaster,
+    row: Row,
+    setup: &Setup,
+    record: &Record,
+) -> Vec<(Option<[f64; 3]>, f64)> {
+    let mut tried = Vec::new();
+    for case in cases(row, setup, record) {
+        let said = forecaster.say(case.diary.log(), diary::moment(case.now));
+        tried.extend(case.pieces.iter().map(|&piece| {
+            let window = of_piece(&said, diary::id(piece)).and_then(|said| said.pull);
+            (window, record.pull[piece] / 60.0)
+        }));
     }
+    tried
 }
 
 /// The log up to and including `now` of the pieces named, with the readings chosen.

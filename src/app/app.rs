@@ -7,6 +7,7 @@ use leptos::task::spawn_local;
 
 use crate::device::clock;
 use crate::device::storage::{CookId, Store};
+use crate::kitchen::OpenKitchen;
 use crate::navigate::{Navigation, Screen};
 use crate::open_cook::OpenCook;
 use crate::parts::{AlarmBar, DemoBanner, Dock, NewVersion, Trouble};
@@ -26,10 +27,13 @@ pub fn App() -> impl IntoView {
     provide_context(navigation);
     let watching = Watching::new();
     provide_context(cook);
+    let kitchen = OpenKitchen::start(cook);
+    provide_context(kitchen);
     provide_context(watching);
     let ready = RwSignal::new(false);
     spawn_local(async move {
         open_stored(cook, watching, navigation).await;
+        kitchen.open().await;
         ready.set(true);
     });
     view! {
@@ -64,6 +68,7 @@ fn screen_view(screen: Screen) -> AnyView {
         Screen::ThermometerCheck => screens::ThermometerCheck().into_any(),
         Screen::Cautions => screens::Cautions().into_any(),
         Screen::AlarmsHere => screens::AlarmsHere().into_any(),
+        other => screens::kitchen::view_of(other),
     }
 }
 

@@ -4,6 +4,7 @@ mod app;
 mod demo;
 mod describe;
 mod device;
+mod kitchen;
 mod navigate;
 mod open_cook;
 mod parts;

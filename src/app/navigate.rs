@@ -1,13 +1,16 @@
 //! Which screen shows. Each screen has an address behind `#`, so the phone's own back works, and a
 //! reload comes back to the same screen.
 
+use cook_model::history::{DeviceId, EntryId};
+use cook_model::kitchen::card::{Card, CardProblem};
+use cook_model::kitchen::log::BagId;
 use cook_model::piece::PieceId;
 use leptos::ev;
 use leptos::prelude::*;
 use wasm_bindgen::JsValue;
 
 /// A screen.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq)]
 pub enum Screen {
     /// Begin a cook or go on with one.
     Start,
@@ -41,6 +44,20 @@ pub enum Screen {
     Cautions,
     /// What alarms do on this phone.
     AlarmsHere,
+    /// The bags in the refrigerator and the freezer.
+    Kitchen,
+    /// The cook's own rub, and brines.
+    Rub,
+    /// Who gets which piece, and bags.
+    Portions,
+    /// How fast bags cool, and in which order to pack.
+    Chill,
+    /// One bag and its label.
+    Bag(BagId),
+    /// Labels to print.
+    Labels,
+    /// How long a bag needs in the bath, by its label's code.
+    Reheat(Result<Card, CardProblem>),
 }
 
 impl Screen {
@@ -63,6 +80,13 @@ impl Screen {
             Self::ThermometerCheck => "thermometer",
             Self::Cautions => "cautions",
             Self::AlarmsHere => "alarms",
+            Self::Kitchen | Self::Reheat(Err(_)) => "kitchen",
+            Self::Rub => "rub",
+            Self::Portions => "portions",
+            Self::Chill => "chill",
+            Self::Bag(bag) => return format!("#bag-{}-{}", bag.count, bag.device.0),
+            Self::Labels => "labels",
+            Self::Reheat(Ok(card)) => return format!("#{}", card.fragment()),
         };
         format!("#{name}")
     }
@@ -85,8 +109,43 @@ impl Screen {
             "thermometer" => Self::ThermometerCheck,
             "cautions" => Self::Cautions,
             "alarms" => Self::AlarmsHere,
-            other => Self::Piece(PieceId(other.strip_prefix("piece-")?.parse().ok()?)),
+            "kitchen" => Self::Kitchen,
+            "rub" => Self::Rub,
+            "portions" => Self::Portions,
+            "chill" => Self::Chill,
+            "labels" => Self::Labels,
+            other => return Self::with_a_number(other),
         })
+    }
+
+    /// The screen of one piece, one bag or one label.
+    fn with_a_number(address: &str) -> Option<Self> {
+        if let Some(piece) = address.strip_prefix("piece-") {
+            return Some(Self::Piece(PieceId(piece.parse().ok()?)));
+        }
+        if let Some(bag) = address.strip_prefix("bag-") {
+            let (count, device) = bag.split_once('-')?;
+            let device = DeviceId(device.parse().ok()?);
+            return Some(Self::Bag(EntryId { count: count.parse().ok()?, device }));
+        }
+        match Card::read(address) {
+            Err(CardProblem::NotACard) => None,
+            card => Some(Self::Reheat(card)),
+        }
+    }
+
+    /// Whether it is one of the kitchen's, which works with no cook open.
+    pub const fn is_kitchen(self) -> bool {
+        matches!(
+            self,
+            Self::Kitchen
+                | Self::Rub
+                | Self::Portions
+                | Self::Chill
+                | Self::Bag(_)
+                | Self::Labels
+                | Self::Reheat(_)
+        )
     }
 
     /// Whether it shows something of an open cook.

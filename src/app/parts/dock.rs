@@ -2,6 +2,7 @@ use cook_model::cook::{Stage, What};
 use leptos::prelude::*;
 
 use super::perform;
+use crate::kitchen::KitchenDock;
 use crate::navigate::{Screen, navigation};
 use crate::open_cook::open_cook;
 use crate::{describe, say};
@@ -14,16 +15,19 @@ pub fn Dock() -> impl IntoView {
     let navigation = navigation();
     let at_the_cook = move || matches!(navigation.screen(), Screen::Live);
     let typing = move || matches!(navigation.screen(), Screen::Piece(_) | Screen::Pit);
+    let at_the_kitchen = move || navigation.screen().is_kitchen();
     view! {
         <footer class="dock" class:typing=typing>
-            <LastDone />
+            <Show when=at_the_kitchen fallback=|| view! { <LastDone /> }>
+                <KitchenDock />
+            </Show>
             <Show when=move || at_the_cook() && cook.step().is_some()>
                 <NextButton />
             </Show>
             <Show when=move || navigation.screen() == Screen::SetOut>
                 <AllOnButton />
             </Show>
-            <Show when=move || cook.is_open() && !typing()>
+            <Show when=move || cook.is_open() && !typing() && !at_the_kitchen()>
                 <Tabs />
             </Show>
         </footer>

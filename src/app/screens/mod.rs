@@ -5,6 +5,7 @@ mod cautions;
 mod cook_log;
 mod curves;
 mod habits;
+pub mod kitchen;
 mod live;
 mod more;
 mod pit_reading;

@@ -41,6 +41,7 @@ pub fn More() -> impl IntoView {
                     {row(Signal::derive(|| say!("plan-title")), Screen::Plan)}
                     {row(Signal::derive(|| say!("habits-title")), Screen::Habits)}
                 </Show>
+                {row(Signal::derive(|| say!("kitchen-entry")), Screen::Kitchen)}
                 {row(Signal::derive(|| say!("more-alarms")), Screen::AlarmsHere)}
                 {row(Signal::derive(|| say!("curves-title")), Screen::Curves)}
                 <Show when=move || cook.is_open()>

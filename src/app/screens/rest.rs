@@ -16,6 +16,7 @@ use crate::{say, show};
 #[component]
 pub fn Rest() -> impl IntoView {
     let cook = open_cook();
+    let navigation = navigation();
     let state = cook.state();
     let off = Memo::new(move |_| {
         let state = state.read();
@@ -44,6 +45,9 @@ pub fn Rest() -> impl IntoView {
                     <RestRow piece=id />
                 </For>
             </ul>
+            <button class="second-action" on:click=move |_| navigation.go(Screen::Kitchen)>
+                {move || say!("kitchen-entry")}
+            </button>
         </section>
     }
 }

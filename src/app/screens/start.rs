@@ -48,6 +48,9 @@ pub fn Start() -> impl IntoView {
             <button class="second-action" on:click=demo>
                 {move || say!("start-demo")}
             </button>
+            <button class="second-action" on:click=move |_| navigation.go(Screen::Kitchen)>
+                {move || say!("kitchen-entry")}
+            </button>
             {move || {
                 let cooks = stored.get()?;
                 (!cooks.is_empty()).then(|| view! { <Earlier cooks=cooks /> })

@@ -566,3 +566,274 @@ prompts = Clean hands, clean tools
 prompt-probe = Clean the probe before the next piece.
 prompt-plate = Take a clean plate for what comes off.
 prompt-done = Done
+
+## Kitchen: before the cook and after the rest
+kitchen-entry = Kitchen: rub, portions, bags
+kitchen-title = Kitchen
+kitchen-tabs = Parts of the kitchen
+kitchen-tab-bags = Bags
+kitchen-tab-portions = Portions
+kitchen-tab-rub = Rub
+kitchen-empty = No bags yet. After the rest, share out the pieces and pack them here.
+kitchen-weight = { $weight } in bags. The top one is eaten first.
+kitchen-to-portions = Share out and pack
+kitchen-to-chill = How fast bags cool
+kitchen-to-labels = Print labels
+kitchen-reminders = Reminders for the calendar
+kitchen-no-reminders = There is nothing to be reminded of.
+kitchen-gone = Used and thrown away
+grams = { $count } g
+teaspoons = { $count } tsp
+tablespoons = { $count } tbsp
+form-whole = whole
+form-sliced = sliced
+form-chunked = in chunks
+form-shredded = shredded
+place-fridge = Fridge
+place-freezer = Freezer
+goes-tonight = Tonight
+packing-plain = Plain bag
+packing-covered = In broth or sauce
+packing-vacuum = Vacuum-sealed
+cooling-fridge = In the fridge
+cooling-on-ice = On ice
+cooling-ice-bath = In an ice bath
+
+bag-number = Bag { $number }
+bag-name = { $name }, bag { $number }
+bag-facts = { $weight }, { $form }. { $packing }. { $place }. Cooked { $cooked }.
+bag-eat-by = eat by { $day }
+bag-best-by = best by { $day }
+bag-past = Past its day: throw it away
+bag-used = Used
+bag-used-which = Bag { $number } was used
+bag-throw-away = Throw away
+bag-to-fridge = Move to the fridge
+bag-to-freezer = Move to the freezer
+bag-reheat = Reheat this bag
+bag-not-packed = This bag was never packed
+bag-gone = This bag was used or thrown away.
+bag-unknown = This phone knows no such bag.
+done-packed = { $count ->
+    [one] 1 bag packed
+   *[other] { $count } bags packed
+ }
+done-moved = Bag { $number } moved: { $place }
+done-used = Bag { $number } used
+done-thrown = Bag { $number } thrown away
+done-weighed = Weighing stored
+done-rub = Rub stored
+done-undone = Undone
+remind-use = Use by tomorrow: { $bag }
+remind-throw = Throw away: { $bag }
+remind-freezer = Use from the freezer soon: { $bag }
+
+label-title = Label
+label-what = Chicken breast, { $form }
+label-dates = Cooked { $cooked }, { $keeps }
+label-bath = Bath { $bath }, { $minutes } min
+label-bath-flat = Bath { $bath }, { $minutes } min, lying flat
+label-code = Open this label's reheat screen
+label-hint = Write these lines on the bag, or print them. The code opens how to reheat this bag, with no signal. The bath time is that for now: frozen bags need longer than chilled ones.
+label-unread = Label not read
+label-later = This label was made by a later version of the app. Update the app to read it.
+label-damaged = This label's code is damaged. Choose the bag from the list instead.
+labels-title = Print labels
+labels-which = Which bags
+labels-today = Packed today
+labels-all = All bags
+labels-sheet = Sheet
+labels-sheet-drawn = The sheet as it prints
+sheet-letter-thirty = Letter, 30
+sheet-letter-ten = Letter, 10
+sheet-a4-twenty-one = A4, 21
+sheet-a4-fourteen = A4, 14
+labels-gone = Labels used already
+labels-gone-hint = How many are gone from the top of a sheet begun before.
+labels-none = No bags to label.
+labels-used-up = No label is left on that sheet. Type fewer, or 0 for a new sheet.
+labels-print = { $count ->
+    [one] Print 1 label
+   *[other] Print { $count } labels
+ }
+labels-print-hint = Print at full size (100 %), without margins. Try plain paper first.
+labels-no-print = This browser cannot print. Write the label by hand.
+
+portions-title = Portions
+portions-none = No piece is proved yet. Pieces come here once a reading proves them; cooked pieces can be typed in too.
+portions-estimate = { $count ->
+    [one] 1 piece, about { $weight } cooked, give or take { $spread }.
+   *[other] { $count } pieces, about { $weight } cooked, give or take { $spread }.
+ }
+portions-weighed = { $count ->
+    [one] 1 piece, { $weight } cooked.
+   *[other] { $count } pieces, { $weight } cooked.
+ }
+portions-weigh = All on the scale together ({ $unit })
+portions-weigh-hint = Leave blank to go by the estimate. Each weighing makes later estimates better.
+portions-type-pieces = Type in cooked pieces
+portions-how-many = How many
+portions-cooked-each = Cooked weight each ({ $unit })
+portions-add-cooked = Add cooked pieces
+portions-clear-typed = Take the typed pieces away
+portions-typed-piece = Typed piece { $number }
+portions-tap-hint = Tap a piece to move it to the next use. The others are shared out anew, with the least left over.
+portions-move = { $piece }, { $weight }: move to { $to }
+portions-dinner-name = Dinner
+portions-rest-name = Freezer
+portions-new-name = Lunches
+portions-change-which = Change { $name }
+portions-done = Done
+portions-add = Add a use
+portions-remove = Remove this use
+portions-choose-again = Let the app share out again
+portions-left = Not used
+portions-name = Name
+portions-wanted = How much
+wanted-servings = Servings
+wanted-pieces = Pieces
+wanted-rest = What is left
+portions-each = Each gets ({ $unit })
+portions-form = Cut up
+portions-goes = Where it goes
+portions-bags = Bags (blank: one each)
+portions-thickness = Bag thickness ({ $unit })
+portions-packing = In what
+portions-servings-of = { $count } × { $each }
+portions-pieces-of = { $count ->
+    [one] 1 piece
+   *[other] { $count } pieces
+ }
+portions-serving = Gets { $weight }: { $count } × { $each }
+portions-gets = { $count ->
+    [one] Gets 1 piece, { $weight }
+   *[other] Gets { $count } pieces, { $weight }
+ }
+portions-short = Gets { $weight }, { $short } short
+portions-pieces-short = Gets { $weight }, { $count } pieces short
+portions-content = A portion, about: { $energy } kcal, { $protein } g protein, { $fat } g fat, { $salt } g salt
+portions-no-lots = There is nowhere to put the pieces. Add a use.
+portions-too-many = That is too much at once. Up to 40 pieces and 12 uses are accepted.
+portions-bad-weight = Each piece and each serving must weigh more than nothing.
+pack-title = Bags to pack
+pack-all = { $count ->
+    [one] Pack 1 bag
+   *[other] Pack { $count } bags
+ }
+pack-done = These bags are in the stock.
+pack-again = Pack them once more
+pack-demo = The demo packs no bags.
+
+chill-title = Chill
+chill-none = No bags to chill. Share out the pieces first.
+chill-core = Core when bagged ({ $unit })
+chill-core-hint = Read the thickest piece. The times are a model's, not a reading.
+chill-batch = { $what }: { $count } × { $weight }
+chill-times = To 70 °F (21 °C) { $middle }, to 41 °F (5 °C) { $cold }.
+chill-keeps = Keeps the two-step limit.
+chill-order-title = Pack in this order
+chill-where = Cooled where
+chill-minutes = Minutes to pack a bag
+chill-in-time = In the cold by { $by }; packed at { $done }
+chill-late = Should have been in the cold by { $by }: { $span } late
+chill-helps-title = What helps
+chill-helps-split = Cut thick pieces up, or put fewer in a bag.
+chill-helps-flat = Press bags flat, an inch (25 mm) or less, and lay them side by side.
+chill-helps-ice = Sealed bags in ice water, stirred now and then, cool several times as fast as in the fridge.
+
+reheat-which = Reheat { $bag }
+reheat-facts = { $weight }, { $form }, cooked { $cooked }.
+reheat-not-here = This bag is not in this phone's stock. All below comes from its label.
+reheat-time = In a { $bath } bath
+reheat-likely = Likely { $likely } to a core of { $core }; the longer time is sure for a bag an eighth thicker. Put in now, ready at { $ready }. Read the core.
+reheat-from = It comes
+reheat-chilled = Chilled
+reheat-frozen = Frozen
+reheat-bath = Bath ({ $unit })
+reheat-core = Core wanted ({ $unit })
+reheat-thickness = Thickness of the bag ({ $unit })
+reheat-thickness-hint = Of the flat bag, or of a whole piece at its thickest. It decides most.
+reheat-bath-too-cool = The bath must be at least 3 °F (2 °C) hotter than the core wanted.
+reheat-bath-too-hot = Water boils at 212 °F (100 °C). A bath up to that is accepted.
+reheat-core-bad = A core of 130 °F to 185 °F (54 °C to 85 °C) is accepted. Colder must not be held for long.
+reheat-too-long = That would take more than a day. Use a hotter bath or a thinner bag.
+reheat-bag-bad = A bag of 10 g to 5 kg and 5 to 100 mm (0.2 to 4 in) thick is accepted.
+reheat-thaw-title = Thaw first
+reheat-thaw = In the fridge about { $fridge }, on a plate. In cold water about { $water }, changed every half hour, and then heated at once.
+reheat-other-title = Pan or oven
+reheat-pan-stir = Pan: low flame, lid on, a splash of broth; stir until { $advised } is read in the middle.
+reheat-pan-turn = Pan: low flame, lid on, a splash of broth; turn it until { $advised } is read in the middle.
+reheat-oven = Oven: { $oven } or more, covered, a splash of broth, until { $advised } is read in the middle.
+
+caution-leftovers = USDA advises { $advised } for leftovers. The FDA Food Code lets food that was cooked and chilled properly be reheated to any temperature if it is served at once.
+caution-no-hold = Do not hold it below 130 °F (54 °C) for long. Serve at once, or keep it at 135 °F (57 °C) or more.
+caution-slow-to-warm = Its core is below 130 °F (54 °C) for more than four hours. Thaw it first, or use a thinner bag.
+caution-vacuum = Vacuum-sealed: without air, Clostridium botulinum can grow above 38 °F (3 °C), with no smell. Keep it at or below 38 °F or frozen, and open the bag before it thaws.
+caution-two-hours = Into the cold within two hours of the pit; one hour where it is above 90 °F (32 °C).
+caution-first-step = Takes more than two hours from 135 °F to 70 °F (57 °C to 21 °C): cut it up, spread it thinner, or use ice.
+caution-second-step = Takes more than six hours from 135 °F to 41 °F (57 °C to 5 °C) in all: use ice or a thinner bag.
+caution-past-eat-by = Past its eat-by day. Throw it away, whatever it smells like.
+caution-local-code = Your local food code comes before anything here.
+
+rub-title = Rub
+rub-own-name = My rub
+rub-new-name = Name of another rub
+rub-new = New rub
+rub-measure = A part is
+rub-by-volume = A spoon or cup
+rub-by-weight = A weight
+rub-parts = Parts
+rub-parts-of = Parts: { $parts }
+rub-spice = What
+rub-ingredient = Your name for it
+rub-blend-salt = Salt in it (% by weight)
+rub-blend-hint = 2.5 g of sodium is 6.4 g of salt.
+rub-add = Add to the rub
+rub-take-out = Remove
+rub-take-out-which = Remove { $name }
+rub-empty = Nothing in it yet. Add each ingredient with its parts.
+rub-salt-share = { $share } % salt by weight
+rub-heavy-fact = Rubs under about 20 % salt can go on heavily (common practice, no source).
+rub-mix-title = To mix
+rub-for-cook = { $count ->
+    [one] For the open cook: 1 piece, { $weight } raw
+   *[other] For the open cook: { $count } pieces, { $weight } raw
+ }
+rub-no-pieces = There are no pieces to rub.
+rub-bad = Parts must be 0 or more, and the salt in a blend 0 to 100 %.
+rub-coat = Coat
+coat-light = Light
+coat-medium = Medium
+coat-heavy = Heavy
+rub-limit = Most salt (g on 100 g of meat)
+rub-total = Rub for all: { $weight } g
+rub-level = Salt: { $level } g on 100 g of meat; { $saltiest } g on the smallest piece.
+rub-oil = Oil to make it stick: { $oil }
+rub-over = The smallest piece gets { $saltiest } g of salt on 100 g; your limit is { $limit } g. Use a lighter coat or less salt.
+brine-title = Salt ahead
+brine-none = No brine
+brine-dry = Dry brine
+brine-wet = Wet brine
+brine-level = Salt wanted (g on 100 g)
+brine-water = Water ({ $unit })
+brine-salt = Weigh out { $grams } g of salt
+brine-between = { $quick } to { $slow }
+brine-outer = Outer half seasoned: { $span }
+brine-middle = Seasoned to the middle: { $span }
+brine-guide = A guide by the thickest piece: salt spreads at very different speeds. Keep it in the fridge, and leave the salt out of the rub.
+brine-outlasts = The middle may take longer than raw chicken keeps in the fridge (two days). Cook it by then.
+spice-table-salt = Table salt
+spice-coarse-salt = Coarse salt
+spice-flake-salt = Flake salt
+spice-sugar = Sugar
+spice-brown-sugar = Brown sugar
+spice-paprika = Paprika
+spice-black-pepper = Black pepper
+spice-garlic = Garlic powder
+spice-onion = Onion powder
+spice-chilli = Chilli powder
+spice-cumin = Cumin
+spice-cayenne = Cayenne
+spice-mustard = Mustard powder
+spice-other = Another spice
+spice-blend = A blend with salt

@@ -566,3 +566,274 @@ prompts = Manos y útiles limpios
 prompt-probe = Limpia la sonda antes de la siguiente pieza.
 prompt-plate = Toma un plato limpio para lo que sale.
 prompt-done = Hecho
+
+## Kitchen: before the cook and after the rest
+kitchen-entry = Cocina: adobo, raciones, bolsas
+kitchen-title = Cocina
+kitchen-tabs = Partes de la cocina
+kitchen-tab-bags = Bolsas
+kitchen-tab-portions = Raciones
+kitchen-tab-rub = Adobo
+kitchen-empty = Aún no hay bolsas. Después del reposo, reparte las piezas y envásalas aquí.
+kitchen-weight = { $weight } en bolsas. La de arriba se come primero.
+kitchen-to-portions = Repartir y envasar
+kitchen-to-chill = Cuánto tardan en enfriarse
+kitchen-to-labels = Imprimir etiquetas
+kitchen-reminders = Avisos para el calendario
+kitchen-no-reminders = No hay nada que avisar.
+kitchen-gone = Usadas y tiradas
+grams = { $count } g
+teaspoons = { $count } cdta.
+tablespoons = { $count } cda.
+form-whole = entera
+form-sliced = en lonchas
+form-chunked = en trozos
+form-shredded = deshebrada
+place-fridge = Nevera
+place-freezer = Congelador
+goes-tonight = Esta noche
+packing-plain = Bolsa normal
+packing-covered = En caldo o salsa
+packing-vacuum = Al vacío
+cooling-fridge = En la nevera
+cooling-on-ice = Sobre hielo
+cooling-ice-bath = En agua con hielo
+
+bag-number = Bolsa { $number }
+bag-name = { $name }, bolsa { $number }
+bag-facts = { $weight }, { $form }. { $packing }. { $place }. Cocinado { $cooked }.
+bag-eat-by = comer antes del { $day }
+bag-best-by = mejor antes del { $day }
+bag-past = Pasada de fecha: tírala
+bag-used = Usada
+bag-used-which = La bolsa { $number } se usó
+bag-throw-away = Tirar
+bag-to-fridge = Pasar a la nevera
+bag-to-freezer = Pasar al congelador
+bag-reheat = Recalentar esta bolsa
+bag-not-packed = Esta bolsa nunca se envasó
+bag-gone = Esta bolsa se usó o se tiró.
+bag-unknown = Este teléfono no conoce esa bolsa.
+done-packed = { $count ->
+    [one] 1 bolsa envasada
+   *[other] { $count } bolsas envasadas
+ }
+done-moved = Bolsa { $number } movida: { $place }
+done-used = Bolsa { $number } usada
+done-thrown = Bolsa { $number } tirada
+done-weighed = Pesada guardada
+done-rub = Adobo guardado
+done-undone = Deshecho
+remind-use = Usar a más tardar mañana: { $bag }
+remind-throw = Tirar: { $bag }
+remind-freezer = Usar pronto, del congelador: { $bag }
+
+label-title = Etiqueta
+label-what = Pechuga de pollo, { $form }
+label-dates = Cocinado { $cooked }, { $keeps }
+label-bath = Baño { $bath }, { $minutes } min
+label-bath-flat = Baño { $bath }, { $minutes } min, acostada
+label-code = Abrir la pantalla de recalentar de esta etiqueta
+label-hint = Escribe estas líneas en la bolsa, o imprímelas. El código abre cómo recalentar esta bolsa, sin señal. El tiempo de baño vale para ahora: una bolsa congelada tarda más que una fría.
+label-unread = Etiqueta sin leer
+label-later = Esta etiqueta es de una versión posterior de la aplicación. Actualízala para leerla.
+label-damaged = El código de esta etiqueta está dañado. Elige la bolsa en la lista.
+labels-title = Imprimir etiquetas
+labels-which = Qué bolsas
+labels-today = Envasadas hoy
+labels-all = Todas
+labels-sheet = Hoja
+labels-sheet-drawn = La hoja tal como se imprime
+sheet-letter-thirty = Carta, 30
+sheet-letter-ten = Carta, 10
+sheet-a4-twenty-one = A4, 21
+sheet-a4-fourteen = A4, 14
+labels-gone = Etiquetas ya usadas
+labels-gone-hint = Cuántas faltan arriba en una hoja ya empezada.
+labels-none = No hay bolsas que etiquetar.
+labels-used-up = En esa hoja no queda ninguna etiqueta. Escribe menos, o 0 para una hoja nueva.
+labels-print = { $count ->
+    [one] Imprimir 1 etiqueta
+   *[other] Imprimir { $count } etiquetas
+ }
+labels-print-hint = Imprime a tamaño real (100 %), sin márgenes. Prueba antes en papel normal.
+labels-no-print = Este navegador no puede imprimir. Escribe la etiqueta a mano.
+
+portions-title = Raciones
+portions-none = Aún no hay piezas comprobadas. Llegan aquí cuando una lectura las comprueba; también se pueden escribir piezas ya cocinadas.
+portions-estimate = { $count ->
+    [one] 1 pieza, unos { $weight } cocinada, con { $spread } de más o de menos.
+   *[other] { $count } piezas, unos { $weight } cocinadas, con { $spread } de más o de menos.
+ }
+portions-weighed = { $count ->
+    [one] 1 pieza, { $weight } cocinada.
+   *[other] { $count } piezas, { $weight } cocinadas.
+ }
+portions-weigh = Todas juntas en la balanza ({ $unit })
+portions-weigh-hint = Déjalo vacío para seguir la estimación. Cada pesada mejora las próximas.
+portions-type-pieces = Escribir piezas cocinadas
+portions-how-many = Cuántas
+portions-cooked-each = Peso cocinado de cada una ({ $unit })
+portions-add-cooked = Añadir piezas cocinadas
+portions-clear-typed = Quitar las piezas escritas
+portions-typed-piece = Pieza escrita { $number }
+portions-tap-hint = Toca una pieza para pasarla al uso siguiente. Las demás se reparten de nuevo, con lo mínimo de sobra.
+portions-move = { $piece }, { $weight }: pasar a { $to }
+portions-dinner-name = Cena
+portions-rest-name = Congelador
+portions-new-name = Almuerzos
+portions-change-which = Cambiar { $name }
+portions-done = Listo
+portions-add = Añadir un uso
+portions-remove = Quitar este uso
+portions-choose-again = Que reparta otra vez la aplicación
+portions-left = Sin usar
+portions-name = Nombre
+portions-wanted = Cuánto
+wanted-servings = Raciones
+wanted-pieces = Piezas
+wanted-rest = Lo que queda
+portions-each = A cada uno ({ $unit })
+portions-form = Corte
+portions-goes = Adónde va
+portions-bags = Bolsas (vacío: una por cada)
+portions-thickness = Grosor de la bolsa ({ $unit })
+portions-packing = En qué
+portions-servings-of = { $count } × { $each }
+portions-pieces-of = { $count ->
+    [one] 1 pieza
+   *[other] { $count } piezas
+ }
+portions-serving = Recibe { $weight }: { $count } × { $each }
+portions-gets = { $count ->
+    [one] Recibe 1 pieza, { $weight }
+   *[other] Recibe { $count } piezas, { $weight }
+ }
+portions-short = Recibe { $weight }, faltan { $short }
+portions-pieces-short = Recibe { $weight }, faltan { $count } piezas
+portions-content = Una ración, más o menos: { $energy } kcal, { $protein } g de proteína, { $fat } g de grasa, { $salt } g de sal
+portions-no-lots = No hay adónde llevar las piezas. Añade un uso.
+portions-too-many = Es demasiado a la vez. Se aceptan hasta 40 piezas y 12 usos.
+portions-bad-weight = Cada pieza y cada ración debe pesar más que nada.
+pack-title = Bolsas por envasar
+pack-all = { $count ->
+    [one] Envasar 1 bolsa
+   *[other] Envasar { $count } bolsas
+ }
+pack-done = Estas bolsas ya están guardadas.
+pack-again = Envasarlas una vez más
+pack-demo = La demostración no envasa bolsas.
+
+chill-title = Enfriar
+chill-none = No hay bolsas que enfriar. Reparte antes las piezas.
+chill-core = Centro al embolsar ({ $unit })
+chill-core-hint = Mide la pieza más gruesa. Los tiempos son de un modelo, no una lectura.
+chill-batch = { $what }: { $count } × { $weight }
+chill-times = Hasta 70 °F (21 °C) { $middle }, hasta 41 °F (5 °C) { $cold }.
+chill-keeps = Cumple el límite de dos pasos.
+chill-order-title = Envasa en este orden
+chill-where = Dónde se enfría
+chill-minutes = Minutos para envasar una bolsa
+chill-in-time = Al frío antes de las { $by }; envasado a las { $done }
+chill-late = Debía estar en el frío a las { $by }: { $span } tarde
+chill-helps-title = Lo que ayuda
+chill-helps-split = Corta las piezas gruesas, o pon menos en cada bolsa.
+chill-helps-flat = Aplana las bolsas, a 25 mm o menos, y ponlas una al lado de otra.
+chill-helps-ice = Las bolsas cerradas en agua con hielo, removida a ratos, se enfrían varias veces más rápido que en la nevera.
+
+reheat-which = Recalentar { $bag }
+reheat-facts = { $weight }, { $form }, cocinado { $cooked }.
+reheat-not-here = Esta bolsa no está entre las de este teléfono. Todo lo de abajo sale de su etiqueta.
+reheat-time = En un baño a { $bath }
+reheat-likely = Probable: { $likely } hasta { $core } en el centro; el tiempo largo basta aun para una bolsa un octavo más gruesa. Si entra ahora, lista a las { $ready }. Mide el centro.
+reheat-from = Viene
+reheat-chilled = Fría
+reheat-frozen = Congelada
+reheat-bath = Baño ({ $unit })
+reheat-core = Centro deseado ({ $unit })
+reheat-thickness = Grosor de la bolsa ({ $unit })
+reheat-thickness-hint = De la bolsa plana, o de una pieza entera en lo más grueso. Es lo que más decide.
+reheat-bath-too-cool = El baño debe estar al menos 3 °F (2 °C) más caliente que el centro deseado.
+reheat-bath-too-hot = El agua hierve a 212 °F (100 °C). Se acepta un baño hasta ahí.
+reheat-core-bad = Se acepta un centro de 130 °F a 185 °F (54 °C a 85 °C). Más frío no se debe mantener mucho.
+reheat-too-long = Tardaría más de un día. Usa un baño más caliente o una bolsa más fina.
+reheat-bag-bad = Se acepta una bolsa de 10 g a 5 kg y de 5 a 100 mm (0.2 a 4 in) de grosor.
+reheat-thaw-title = Descongelar antes
+reheat-thaw = En la nevera unas { $fridge }, sobre un plato. En agua fría unas { $water }, cambiada cada media hora, y después al calor enseguida.
+reheat-other-title = Sartén u horno
+reheat-pan-stir = Sartén: fuego bajo, tapada, un chorrito de caldo; remueve hasta leer { $advised } en el centro.
+reheat-pan-turn = Sartén: fuego bajo, tapada, un chorrito de caldo; dale vueltas hasta leer { $advised } en el centro.
+reheat-oven = Horno: { $oven } o más, tapado, un chorrito de caldo, hasta leer { $advised } en el centro.
+
+caution-leftovers = El USDA aconseja { $advised } para las sobras. El FDA Food Code deja recalentar a cualquier temperatura lo que se cocinó y enfrió bien, si se sirve al momento.
+caution-no-hold = No lo mantengas mucho por debajo de 130 °F (54 °C). Sirve al momento, o mantenlo a 135 °F (57 °C) o más.
+caution-slow-to-warm = Su centro está más de cuatro horas por debajo de 130 °F (54 °C). Descongélala antes, o usa una bolsa más fina.
+caution-vacuum = Al vacío: sin aire, Clostridium botulinum puede crecer por encima de 38 °F (3 °C), sin oler. Guárdala a 38 °F o menos, o congelada, y abre la bolsa antes de que se descongele.
+caution-two-hours = Al frío dentro de dos horas desde el fuego; una hora si hace más de 90 °F (32 °C).
+caution-first-step = Tarda más de dos horas de 135 °F a 70 °F (57 °C a 21 °C): córtala, extiéndela más fina, o usa hielo.
+caution-second-step = Tarda más de seis horas de 135 °F a 41 °F (57 °C a 5 °C) en total: usa hielo o una bolsa más fina.
+caution-past-eat-by = Pasó su fecha. Tírala, huela como huela.
+caution-local-code = Las normas sanitarias de tu lugar van antes que todo lo de aquí.
+
+rub-title = Adobo
+rub-own-name = Mi adobo
+rub-new-name = Nombre de otro adobo
+rub-new = Adobo nuevo
+rub-measure = Una parte es
+rub-by-volume = Una cuchara o taza
+rub-by-weight = Un peso
+rub-parts = Partes
+rub-parts-of = Partes: { $parts }
+rub-spice = Qué
+rub-ingredient = Tu nombre para ello
+rub-blend-salt = Sal que lleva (% en peso)
+rub-blend-hint = 2,5 g de sodio son 6,4 g de sal.
+rub-add = Añadir al adobo
+rub-take-out = Quitar
+rub-take-out-which = Quitar { $name }
+rub-empty = Aún no lleva nada. Añade cada ingrediente con sus partes.
+rub-salt-share = { $share } % de sal en peso
+rub-heavy-fact = Los adobos con menos de un 20 % de sal admiten una capa gruesa (práctica común, sin fuente).
+rub-mix-title = Para mezclar
+rub-for-cook = { $count ->
+    [one] Para el asado abierto: 1 pieza, { $weight } en crudo
+   *[other] Para el asado abierto: { $count } piezas, { $weight } en crudo
+ }
+rub-no-pieces = No hay piezas que adobar.
+rub-bad = Las partes deben ser 0 o más, y la sal de una mezcla de 0 a 100 %.
+rub-coat = Capa
+coat-light = Ligera
+coat-medium = Media
+coat-heavy = Gruesa
+rub-limit = Sal como mucho (g por 100 g de carne)
+rub-total = Adobo para todas: { $weight } g
+rub-level = Sal: { $level } g por 100 g de carne; { $saltiest } g en la pieza más pequeña.
+rub-oil = Aceite para que se pegue: { $oil }
+rub-over = La pieza más pequeña lleva { $saltiest } g de sal por 100 g; tu límite es { $limit } g. Pon una capa más ligera o menos sal.
+brine-title = Salar antes
+brine-none = Sin salmuera
+brine-dry = Salmuera seca
+brine-wet = Salmuera líquida
+brine-level = Sal deseada (g por 100 g)
+brine-water = Agua ({ $unit })
+brine-salt = Pesa { $grams } g de sal
+brine-between = de { $quick } a { $slow }
+brine-outer = Mitad de fuera sazonada: { $span }
+brine-middle = Sazonada hasta el centro: { $span }
+brine-guide = Una guía según la pieza más gruesa: la sal avanza a velocidades muy distintas. Guárdala en la nevera, y no pongas sal en el adobo.
+brine-outlasts = El centro puede tardar más de lo que dura el pollo crudo en la nevera (dos días). Cocínalo antes.
+spice-table-salt = Sal fina
+spice-coarse-salt = Sal gruesa
+spice-flake-salt = Sal en escamas
+spice-sugar = Azúcar
+spice-brown-sugar = Azúcar moreno
+spice-paprika = Pimentón
+spice-black-pepper = Pimienta negra
+spice-garlic = Ajo en polvo
+spice-onion = Cebolla en polvo
+spice-chilli = Chile en polvo
+spice-cumin = Comino
+spice-cayenne = Cayena
+spice-mustard = Mostaza en polvo
+spice-other = Otra especia
+spice-blend = Una mezcla con sal

@@ -4,6 +4,7 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use super::log::read_entry;
 use crate::history::EntryId;
+use crate::kitchen::log::KitchenEntry;
 
 /// The stored texts of one cook, each under the id of its entry.
 pub type Stored = BTreeMap<EntryId, String>;
@@ -60,9 +61,10 @@ impl Healed {
     }
 }
 
-/// Whether a text is an entry that can be read, and the one that belongs here.
+/// Whether a text is an entry, of a cook or of the kitchen, that can be read, and the one that belongs here.
 fn is_whole(id: EntryId, text: &str) -> bool {
-    read_entry(text).is_ok_and(|entry| entry.id == id)
+    let of_a_cook = read_entry(text).is_ok_and(|entry| entry.id == id);
+    of_a_cook || serde_json::from_str::<KitchenEntry>(text).is_ok_and(|entry| entry.id == id)
 }
 
 #[cfg(test)]

@@ -13,10 +13,11 @@ use std::cell::{Cell, RefCell};
 use std::collections::BTreeMap;
 use std::rc::Rc;
 
-use cook_model::cook::Entry;
 use cook_model::cook::alarms::AlarmId;
 use cook_model::cook::heal::{Stored, heal};
 use cook_model::cook::ringing::{Mark, Marks};
+use cook_model::cook::{Entry, EntryId};
+use cook_model::kitchen::log::KitchenEntry;
 use cook_model::quantity::Moment;
 use indexed_db_futures::error::{DomException, Error};
 use wasm_bindgen_futures::spawn_local;
@@ -43,6 +44,9 @@ impl CookId {
         Moment::from_timestamp_millis((self.0 / 1024) as i64).unwrap_or_default()
     }
 }
+
+/// Under which the kitchen's own log lies: bags outlive every cook, so it is none of them.
+pub const KITCHEN: CookId = CookId(0);
 
 /// What is known of a stored cook without reading it.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -102,11 +106,13 @@ impl Store {
                 *most = entries.max(*most);
             }
         }
+        cooks.remove(&KITCHEN);
         Ok(cooks.into_iter().rev().map(|(id, entries)| CookSummary { id, entries }).collect())
     }
 
     /// The stored texts of one cook, for [`cook_model::cook::Log::from_stored`], after each copy
-    /// was healed from the other. It becomes the cook that has a second copy.
+    /// was healed from the other. It becomes the cook that has a second copy; the kitchen keeps its
+    /// own besides.
     ///
     /// # Errors
     /// A [`StorageProblem`] if the database cannot be read.
@@ -116,7 +122,8 @@ impl Store {
         }
         let database = self.database().await?;
         for (other, _) in second_copy::cooks() {
-            if other != cook && heal_cook(&database, other).await.is_ok() {
+            let drops = cook != KITCHEN && other != KITCHEN && other != cook;
+            if drops && heal_cook(&database, other).await.is_ok() {
                 second_copy::drop_cook(other);
             }
         }
@@ -130,10 +137,29 @@ impl Store {
     pub async fn append(&self, cook: CookId, entry: &Entry) -> Result<(), StorageProblem> {
         let text =
             serde_json::to_string(entry).map_err(|error| Trouble::Failed(error.to_string()))?;
-        let kept = second_copy::set(cook, entry.id, &text);
-        match self.add(cook, entry, &text).await {
+        self.append_text(cook, entry.id, &text).await
+    }
+
+    /// Stores one entry of the kitchen's, as [`Store::append`] does one of a cook's.
+    ///
+    /// # Errors
+    /// A [`StorageProblem`]; the caller keeps the entry in memory and tells the person.
+    pub async fn append_to_kitchen(&self, entry: &KitchenEntry) -> Result<(), StorageProblem> {
+        let text =
+            serde_json::to_string(entry).map_err(|error| Trouble::Failed(error.to_string()))?;
+        self.append_text(KITCHEN, entry.id, &text).await
+    }
+
+    async fn append_text(
+        &self,
+        cook: CookId,
+        id: EntryId,
+        text: &str,
+    ) -> Result<(), StorageProblem> {
+        let kept = second_copy::set(cook, id, text);
+        match self.add(cook, id, text).await {
             Ok(()) => {
-                self.0.windows.tell(cook, &text);
+                self.0.windows.tell(cook, text);
                 self.ask_for_persistence();
                 Ok(())
             }
@@ -170,9 +196,9 @@ impl Store {
         Ok(database.change_mark(cook, id, change).await.map_err(Trouble::from)?)
     }
 
-    async fn add(&self, cook: CookId, entry: &Entry, text: &str) -> Result<(), Trouble> {
+    async fn add(&self, cook: CookId, id: EntryId, text: &str) -> Result<(), Trouble> {
         let database = self.database().await?;
-        let Err(error) = database.add(cook, entry.id, text).await else { return Ok(()) };
+        let Err(error) = database.add(cook, id, text).await else { return Ok(()) };
         if database.is_replaced() {
             return Err(Trouble::Replaced);
         }
@@ -184,10 +210,10 @@ impl Store {
             // Browsers drop the connection now and then, above all after sleep: one more try.
             self.0.database.replace(None);
             let database = self.database().await?;
-            let Err(_) = database.add(cook, entry.id, text).await else { return Ok(()) };
+            let Err(_) = database.add(cook, id, text).await else { return Ok(()) };
         }
         // Something lies under this id: this very entry, if an earlier try was stored after all.
-        match self.database().await?.get(cook, entry.id).await? {
+        match self.database().await?.get(cook, id).await? {
             Some(found) if found == text => Ok(()),
             Some(_) => Err(Trouble::Taken),
             None => Err(Trouble::Failed("it was not written".to_owned())),

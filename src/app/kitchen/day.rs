@@ -1,0 +1,144 @@
+//! The day's cooked pieces, and the bags that a use of them makes.
+
+use cook_model::cook::{CookState, Stage};
+use cook_model::kitchen::cooked_weight::{CookedWeight, OwnLoss};
+use cook_model::kitchen::log::Bag;
+use cook_model::kitchen::portions::{CookedPiece, Share};
+use cook_model::piece::{Piece, PieceId, Shape};
+use cook_model::quantity::{Mass, Moment, Temperature};
+
+use super::{Draft, Goes, LotDraft, Wanted};
+
+/// Where breast that was typed in ended up, for its raw weight.
+const USUAL_END: Temperature = Temperature::from_f(165.0);
+/// The end temperatures that cooked weights are known for.
+const ENDS: [Temperature; 2] = [Temperature::from_f(130.0), Temperature::from_f(212.0)];
+/// Numbers of typed pieces start behind those of any cook.
+const TYPED_FROM: u32 = 1001;
+
+/// One cooked piece.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct DayPiece {
+    /// Which piece.
+    pub id: PieceId,
+    /// Its raw facts; the weight of a typed piece is reckoned back.
+    pub facts: Piece,
+    /// Its cooked weight, weighed or estimated.
+    pub cooked: Mass,
+    /// When it came off the pit.
+    pub off: Moment,
+    /// The highest temperature read in it.
+    pub end: Temperature,
+}
+
+/// All of them.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Day {
+    /// The pieces: the cook's, then those typed in.
+    pub pieces: Vec<DayPiece>,
+    /// Their estimated weight with its spread; none where they were weighed.
+    pub estimate: Option<CookedWeight>,
+}
+
+impl Day {
+    /// One piece.
+    pub fn piece(&self, id: PieceId) -> Option<&DayPiece> {
+        self.pieces.iter().find(|piece| piece.id == id)
+    }
+
+    /// As the model allots them.
+    pub fn cooked(&self) -> Vec<CookedPiece> {
+        self.pieces.iter().map(|p| CookedPiece { id: p.id, weight: p.cooked }).collect()
+    }
+
+    /// Cooked weight of all.
+    pub fn weight(&self) -> Mass {
+        self.pieces.iter().map(|piece| piece.cooked).sum()
+    }
+
+    /// The pieces of a cook, which have a raw weight that was weighed.
+    pub fn of_the_cook(&self) -> impl Iterator<Item = &DayPiece> {
+        self.pieces.iter().filter(|piece| piece.id.0 < TYPED_FROM)
+    }
+}
+
+/// A typed piece's place among the typed ones, if it is one.
+pub fn typed_place(id: PieceId) -> Option<usize> {
+    id.0.checked_sub(TYPED_FROM).map(|place| place as usize)
+}
+
+/// The proved and packed pieces of the open cook, and those typed in.
+pub fn day(state: &CookState, draft: &Draft, own: OwnLoss, now: Moment) -> Day {
+    let mut pieces: Vec<DayPiece> = state
+        .each_piece()
+        .filter(|(standing, _)| matches!(standing.stage, Stage::Proved | Stage::Packed))
+        .map(|(standing, history)| {
+            let read = history.readings.iter().map(|reading| reading.temperature);
+            let proof = standing.proof.as_ref().map(|proof| proof.temperature);
+            let end = read.chain(proof).fold(ENDS[0], Temperature::max).min(ENDS[1]);
+            let facts = history.piece;
+            let cooked = facts.weight * share_left(own, end);
+            let off = history.off().unwrap_or(now);
+            DayPiece { id: history.id, facts, cooked, off, end }
+        })
+        .collect();
+    let typed = (TYPED_FROM..).zip(&draft.typed).map(|(id, cooked)| DayPiece {
+        id: PieceId(id),
+        facts: plain(*cooked * (1.0 / share_left(own, USUAL_END))),
+        cooked: *cooked,
+        off: now,
+        end: USUAL_END,
+    });
+    let estimate = estimate(&pieces, own);
+    pieces.extend(typed);
+    let Some(weighed) = draft.weighed else { return Day { pieces, estimate } };
+    let guessed: Mass = pieces.iter().map(|piece| piece.cooked).sum();
+    for piece in &mut pieces {
+        piece.cooked = piece.cooked * (weighed.g() / guessed.g());
+    }
+    Day { pieces, estimate: None }
+}
+
+/// A piece of which only the raw weight is known.
+pub fn plain(weight: Mass) -> Piece {
+    Piece { weight, thickest: None, shape: Shape::Natural, start: Temperature::from_f(38.0) }
+}
+
+fn share_left(own: OwnLoss, end: Temperature) -> f64 {
+    const KILOGRAM: Mass = Mass::from_kg(1.0);
+    own.predict(KILOGRAM, 1, end).map_or(1.0, |cooked| cooked.mean.kg())
+}
+
+fn estimate(pieces: &[DayPiece], own: OwnLoss) -> Option<CookedWeight> {
+    let raw: Mass = pieces.iter().map(|piece| piece.facts.weight).sum();
+    let count = u16::try_from(pieces.len()).ok()?;
+    let end = pieces.iter().map(|piece| piece.end).reduce(Temperature::max)?;
+    own.predict(raw, count, end).ok()
+}
+
+/// The bags of one use: a whole piece to a bag where the numbers agree, else equal weights.
+pub fn bags_of(lot: &LotDraft, share: &Share, day: &Day) -> Vec<Bag> {
+    let taken: Vec<&DayPiece> = share.pieces.iter().filter_map(|id| day.piece(*id)).collect();
+    let Some(off) = taken.iter().map(|piece| piece.off).min() else { return Vec::new() };
+    let usual = match lot.wanted {
+        Wanted::Servings => usize::from(lot.count),
+        Wanted::Pieces | Wanted::Rest => taken.len(),
+    };
+    let count = lot.bags.map_or(usual, usize::from);
+    if count == 0 || lot.goes == Goes::Tonight {
+        return Vec::new();
+    }
+    let weight = |place: usize| match taken.get(place) {
+        Some(piece) if count == taken.len() && !lot.form.lies_flat() => piece.cooked,
+        _ => share.weight * (1.0 / count as f64),
+    };
+    let bag = |place| Bag {
+        name: lot.name.clone(),
+        form: lot.form,
+        weight: weight(place),
+        thickness: lot.thickness,
+        packing: lot.packing,
+        cooked: off,
+    };
+    (0..count).map(bag).collect()
+}

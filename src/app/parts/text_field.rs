@@ -1,0 +1,32 @@
+use leptos::prelude::*;
+
+/// A few words to type, kept as soon as they are typed.
+#[component]
+pub fn TextField(
+    /// Names the field on the page; unique there.
+    name: &'static str,
+    /// What to type.
+    #[prop(into)]
+    label: Signal<String>,
+    /// The text that holds.
+    #[prop(into)]
+    text: Signal<String>,
+    /// Called with each change.
+    #[prop(into)]
+    on_type: Callback<String>,
+) -> impl IntoView {
+    view! {
+        <div class="field">
+            <label for=name>{move || label.get()}</label>
+            <input
+                id=name
+                type="text"
+                autocomplete="off"
+                enterkeyhint="done"
+                maxlength="40"
+                prop:value=move || text.get()
+                on:input=move |event| on_type.run(event_target_value(&event))
+            />
+        </div>
+    }
+}

@@ -1,0 +1,152 @@
+use cook_model::kitchen::card::Card;
+use cook_model::kitchen::log::{BagId, KitchenWhat};
+use cook_model::kitchen::storage::Place;
+use leptos::prelude::*;
+
+use crate::kitchen::{label_of, open_kitchen, words};
+use crate::navigate::{Screen, navigation};
+use crate::open_cook::open_cook;
+use crate::parts::Heading;
+use crate::{say, show};
+
+/// One bag: its label with its code, and what can be done with it.
+#[component]
+pub fn Bag(
+    /// Which bag.
+    bag: BagId,
+) -> impl IntoView {
+    let kitchen = open_kitchen();
+    let cook = open_cook();
+    let state = Memo::new(move |_| kitchen.state().read().bag(bag).cloned());
+    let title = Signal::derive(move || match state.get() {
+        Some(state) => words::bag(&state),
+        None => say!("bag-number", number = bag.count),
+    });
+    let facts = move || {
+        let state = state.get()?;
+        let (form, weight) = (words::form(state.bag.form), show::mass(state.bag.weight));
+        let lies_in = words::packing(state.bag.packing);
+        let place = state.place().map(words::place).unwrap_or_default();
+        Some(say!(
+            "bag-facts",
+            form = form,
+            weight = weight,
+            packing = lies_in,
+            place = place,
+            cooked = words::day(state.bag.cooked)
+        ))
+    };
+    let cautions = move || {
+        let state = state.get()?;
+        let told = state.cautions(cook.now()).into_iter();
+        Some(
+            told.map(|caution| view! { <p class="caution">{words::caution(caution)}</p> })
+                .collect_view(),
+        )
+    };
+    view! {
+        <section class="screen bag">
+            <Heading text=title />
+            <Show
+                when=move || state.read().is_some()
+                fallback=|| view! { <p class="lead">{move || say!("bag-unknown")}</p> }
+            >
+                <p>{facts}</p>
+                <p class="window">
+                    {move || state.get().map(|state| words::keeps(&state))}
+                </p>
+                {cautions}
+                <Show
+                    when=move || state.get().is_some_and(|state| state.ended.is_none())
+                    fallback=|| view! { <p class="lead">{move || say!("bag-gone")}</p> }
+                >
+                    <Acts bag=bag />
+                    <LabelToWrite bag=bag />
+                    <button
+                        class="plain"
+                        on:click=move |_| kitchen.record(vec![KitchenWhat::Undone { entry: bag }])
+                    >
+                        {move || say!("bag-not-packed")}
+                    </button>
+                </Show>
+            </Show>
+        </section>
+    }
+}
+
+/// What can be done with a bag that is still there.
+#[component]
+fn Acts(
+    /// Which bag.
+    bag: BagId,
+) -> impl IntoView {
+    let kitchen = open_kitchen();
+    let navigation = navigation();
+    let card = Memo::new(move |_| Card::of(kitchen.state().read().bag(bag)?));
+    let other = move || match card.get().map(|card| card.place) {
+        Some(Place::Fridge) => Place::Freezer,
+        _ => Place::Fridge,
+    };
+    let reheat = move |_| {
+        if let Some(card) = card.get_untracked() {
+            navigation.go(Screen::Reheat(Ok(card)));
+        }
+    };
+    view! {
+        <button class="main-action" on:click=reheat>
+            {move || say!("bag-reheat")}
+        </button>
+        <div class="row-acts bag-acts">
+            <button on:click=move |_| kitchen.record(vec![KitchenWhat::BagUsed { bag }])>
+                {move || say!("bag-used")}
+            </button>
+            <button on:click=move |_| {
+                kitchen.record(vec![KitchenWhat::BagMoved { bag, to: untrack(other) }]);
+            }>
+                {move || match other() {
+                    Place::Fridge => say!("bag-to-fridge"),
+                    Place::Freezer => say!("bag-to-freezer"),
+                }}
+            </button>
+            <button on:click=move |_| kitchen.record(vec![KitchenWhat::BagThrownAway { bag }])>
+                {move || say!("bag-throw-away")}
+            </button>
+        </div>
+    }
+}
+
+/// The label, to write by hand, and its code.
+#[component]
+fn LabelToWrite(
+    /// Which bag.
+    bag: BagId,
+) -> impl IntoView {
+    let kitchen = open_kitchen();
+    let navigation = navigation();
+    let label = Memo::new(move |_| label_of(kitchen, kitchen.state().read().bag(bag)?));
+    let lines = move || {
+        let lines = label.get()?.lines;
+        Some(lines.into_iter().map(|line| view! { <p>{line}</p> }).collect_view())
+    };
+    let code = move || {
+        let label = label.get()?;
+        let code = label.code?;
+        let side = code.size;
+        Some(view! {
+            <a class="code" href=label.address aria-label=say!("label-code")>
+                <svg viewBox=format!("0 0 {side} {side}") aria-hidden="true">
+                    <rect class="ground" width=side height=side />
+                    <path class="modules" d=code.path />
+                </svg>
+            </a>
+        })
+    };
+    view! {
+        <h2>{move || say!("label-title")}</h2>
+        <div class="card label">{lines} {code}</div>
+        <p class="hint">{move || say!("label-hint")}</p>
+        <button class="second-action" on:click=move |_| navigation.go(Screen::Labels)>
+            {move || say!("kitchen-to-labels")}
+        </button>
+    }
+}

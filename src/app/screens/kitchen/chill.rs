@@ -1,0 +1,219 @@
+use cook_model::kitchen::caution::Caution;
+use cook_model::kitchen::chill::{Chilled, Cooling, chill, into_cold_by};
+use cook_model::kitchen::log::Bag;
+use cook_model::kitchen::packing_order::{ToPack, packing_order};
+use cook_model::kitchen::shape::Portion;
+use cook_model::quantity::{Mass, Span, Temperature};
+use leptos::prelude::*;
+
+use super::pack::{is_packed, planned};
+use super::portions::Today;
+use crate::kitchen::{Count, OpenKitchen, open_kitchen, words};
+use crate::open_cook::open_cook;
+use crate::parts::{Choice, Heading, SettingField};
+use crate::{say, show};
+
+/// A rested piece as it is bagged, until the person types what theirs reads.
+const USUAL_CORE: Temperature = Temperature::from_f(140.0);
+/// What is still to be chilled.
+const CORES: core::ops::RangeInclusive<Temperature> =
+    Temperature::from_f(42.0)..=Temperature::from_f(212.0);
+/// Bags packed longer ago are cold, or lost.
+const STILL_COOLING: Span = Span::hours(6);
+const MINUTES: core::ops::RangeInclusive<Count> = Count(1)..=Count(30);
+
+/// Bags alike: they cool alike.
+#[derive(Clone, Debug, PartialEq)]
+struct Batch {
+    like: Bag,
+    count: usize,
+}
+
+impl Batch {
+    /// The heaviest of them, which cools last.
+    fn portion(&self) -> Portion {
+        self.like.portion()
+    }
+
+    fn name(&self) -> String {
+        let (form, weight) = (words::form(self.like.form), show::mass(self.like.weight));
+        let what = if self.like.name.is_empty() { form } else { self.like.name.clone() };
+        say!("chill-batch", what = what, count = self.count, weight = weight)
+    }
+}
+
+/// How fast the bags cool in the refrigerator, on ice and in an ice bath, and which to pack first.
+#[component]
+pub fn Chill() -> impl IntoView {
+    let (kitchen, cook) = (open_kitchen(), open_cook());
+    let today = Today::start();
+    let core = RwSignal::new(USUAL_CORE);
+    let batches = Memo::new(move |_| batches(kitchen, today, cook.now()));
+    view! {
+        <section class="screen chill">
+            <Heading text=Signal::derive(|| say!("chill-title")) />
+            <p class="caution">{move || words::caution(Caution::TwoHours)}</p>
+            <Show
+                when=move || !batches.read().is_empty()
+                fallback=|| view! { <p class="lead">{move || say!("chill-none")}</p> }
+            >
+                <SettingField
+                    name="chill-core"
+                    label=Signal::derive(|| say!("chill-core", unit = show::temperature_unit()))
+                    value=core
+                    limits=CORES
+                    on_set=move |typed| core.set(typed)
+                    hint=Signal::derive(|| say!("chill-core-hint"))
+                />
+                {move || {
+                    let cards = batches.get().into_iter();
+                    cards.map(|batch| view! { <Times batch=batch core=core /> }).collect_view()
+                }}
+                <Order batches=batches core=core />
+            </Show>
+            <h2>{move || say!("chill-helps-title")}</h2>
+            <p>{move || say!("chill-helps-split")}</p>
+            <p>{move || say!("chill-helps-flat")}</p>
+            <p>{move || say!("chill-helps-ice")}</p>
+        </section>
+    }
+}
+
+/// The bags planned and not packed yet, or else those packed lately.
+fn batches(kitchen: OpenKitchen, today: Today, now: cook_model::quantity::Moment) -> Vec<Batch> {
+    let state = kitchen.state().read();
+    let lately = state
+        .bags
+        .iter()
+        .filter(|bag| bag.ended.is_none() && now - bag.stays[0].from < STILL_COOLING)
+        .map(|bag| bag.bag.clone());
+    let mut bags: Vec<Bag> = lately.collect();
+    if !is_packed(kitchen) {
+        bags.extend(planned(kitchen, today).into_iter().map(|(bag, _)| bag));
+    }
+    let mut batches: Vec<Batch> = Vec::new();
+    for bag in bags {
+        let alike = |batch: &&mut Batch| {
+            let like = &batch.like;
+            like.name == bag.name && like.form == bag.form && like.thickness == bag.thickness
+        };
+        if let Some(batch) = batches.iter_mut().find(alike) {
+            batch.count += 1;
+            batch.like.weight = heavier(batch.like.weight, bag.weight);
+            batch.like.cooked = batch.like.cooked.min(bag.cooked);
+        } else {
+            batches.push(Batch { like: bag, count: 1 });
+        }
+    }
+    batches
+}
+
+fn heavier(a: Mass, b: Mass) -> Mass {
+    if b > a { b } else { a }
+}
+
+/// One batch in each kind of cold.
+#[component]
+fn Times(
+    /// The batch.
+    batch: Batch,
+    /// Its core as it is bagged.
+    core: RwSignal<Temperature>,
+) -> impl IntoView {
+    let portion = batch.portion();
+    let rows = move || {
+        Cooling::ALL.map(|cooling| {
+            let told = chill(&portion, core.get(), Span::zero(), cooling);
+            let text = told.map_or_else(|_| say!("reheat-bag-bad"), |chilled| in_words(&chilled));
+            view! {
+                <li>
+                    <span class="what">{words::cooling(cooling)}</span>
+                    <span class="last">{text}</span>
+                </li>
+            }
+        })
+    };
+    view! {
+        <section class="card">
+            <h2>{move || batch.name()}</h2>
+            <ul class="rows bag-list">{rows}</ul>
+        </section>
+    }
+}
+
+fn in_words(chilled: &Chilled) -> String {
+    let times = say!(
+        "chill-times",
+        middle = show::span(chilled.to_middle),
+        cold = show::span(chilled.to_cold)
+    );
+    let broken = if chilled.cautions.contains(&Caution::FirstStepSlow) {
+        words::caution(Caution::FirstStepSlow)
+    } else if chilled.cautions.contains(&Caution::SecondStepSlow) {
+        words::caution(Caution::SecondStepSlow)
+    } else {
+        say!("chill-keeps")
+    };
+    format!("{times} {broken}")
+}
+
+/// The order of packing, by when each batch must be in the cold.
+#[component]
+fn Order(
+    /// The batches.
+    batches: Memo<Vec<Batch>>,
+    /// Their core as they are bagged.
+    core: RwSignal<Temperature>,
+) -> impl IntoView {
+    let cook = open_cook();
+    let cooling = RwSignal::new(Cooling::Fridge);
+    let minutes = RwSignal::new(Count(2));
+    let kinds = Cooling::ALL.map(|kind| (kind, Signal::derive(move || words::cooling(kind))));
+    let turns = move || {
+        let batches = batches.get();
+        let ambient = cook.state().read().settings.ambient;
+        let each = Span::minutes(i64::from(minutes.get().0));
+        let to_pack = batches.iter().enumerate().filter_map(|(id, batch)| {
+            let chilled = chill(&batch.portion(), core.get(), Span::zero(), cooling.get()).ok()?;
+            let by = into_cold_by(batch.like.cooked, ambient, None, &chilled);
+            Some(ToPack { id, takes: each * i32::try_from(batch.count).ok()?, by })
+        });
+        let turns = packing_order(cook.now(), &to_pack.collect::<Vec<_>>());
+        let rows = turns.into_iter().map(|turn| {
+            let by = show::clock(turn.done + turn.spare);
+            let late = turn.spare < Span::zero();
+            let text = if late {
+                say!("chill-late", by = by, span = show::span(turn.spare))
+            } else {
+                say!("chill-in-time", by = by, done = show::clock(turn.done))
+            };
+            view! {
+                <li>
+                    <span class="what">{batches.get(turn.id).map(Batch::name)}</span>
+                    <span class:last=!late class:bad=late>
+                        {text}
+                    </span>
+                </li>
+            }
+        });
+        rows.collect_view()
+    };
+    view! {
+        <h2>{move || say!("chill-order-title")}</h2>
+        <Choice
+            name="chill-where"
+            label=Signal::derive(|| say!("chill-where"))
+            options=kinds.to_vec()
+            chosen=cooling
+            on_choose=move |kind| cooling.set(kind)
+        />
+        <SettingField
+            name="chill-minutes"
+            label=Signal::derive(|| say!("chill-minutes"))
+            value=minutes
+            limits=MINUTES
+            on_set=move |typed| minutes.set(typed)
+        />
+        <ol class="rows bag-list">{turns}</ol>
+    }
+}

@@ -1,0 +1,217 @@
+use cook_model::kitchen::log::{BagId, Ending, KitchenWhat};
+use cook_model::kitchen::storage::Place;
+use cook_model::quantity::Moment;
+use leptos::prelude::*;
+use leptos::task::spawn_local;
+
+use crate::device::{clock, files};
+use crate::kitchen::{open_kitchen, reminder_file, words};
+use crate::navigate::{Screen, navigation};
+use crate::open_cook::open_cook;
+use crate::parts::Heading;
+use crate::{say, show};
+
+/// The kind of file reminders are saved as (RFC 5545).
+const CALENDAR: &str = "text/calendar";
+/// How many bags that are gone are listed.
+const GONE_LISTED: usize = 10;
+
+/// What is in the refrigerator and the freezer, the one to eat first at the front.
+#[component]
+pub fn Home() -> impl IntoView {
+    let kitchen = open_kitchen();
+    let navigation = navigation();
+    let state = kitchen.state();
+    let some = move || state.read().bags.iter().any(|bag| bag.ended.is_none());
+    view! {
+        <section class="screen kitchen">
+            <Heading text=Signal::derive(|| say!("kitchen-title")) />
+            <Show
+                when=some
+                fallback=|| view! { <p class="lead">{move || say!("kitchen-empty")}</p> }
+            >
+                <p class="lead">
+                    {move || say!("kitchen-weight", weight = show::mass(state.read().weight()))}
+                </p>
+            </Show>
+            <Stock place=Place::Fridge />
+            <Stock place=Place::Freezer />
+            <ul class="rows">
+                <li>
+                    <button class="row" on:click=move |_| navigation.go(Screen::Portions)>
+                        {move || say!("kitchen-to-portions")}
+                    </button>
+                </li>
+                <li>
+                    <button class="row" on:click=move |_| navigation.go(Screen::Chill)>
+                        {move || say!("kitchen-to-chill")}
+                    </button>
+                </li>
+                <Show when=some>
+                    <li>
+                        <button class="row" on:click=move |_| navigation.go(Screen::Labels)>
+                            {move || say!("kitchen-to-labels")}
+                        </button>
+                    </li>
+                    <Reminders />
+                </Show>
+            </ul>
+            <Gone />
+            <p class="hint">{move || say!("caution-local-code")}</p>
+        </section>
+    }
+}
+
+/// The bags of one place.
+#[component]
+fn Stock(
+    /// Which place.
+    place: Place,
+) -> impl IntoView {
+    let state = open_kitchen().state();
+    let bags = Memo::new(move |_| {
+        state.read().in_place(place).iter().map(|bag| bag.id).collect::<Vec<_>>()
+    });
+    view! {
+        <Show when=move || !bags.read().is_empty()>
+            <h2>{move || words::place(place)}</h2>
+            <ul class="rows">
+                <For each=move || bags.get() key=|id| *id let:id>
+                    <BagRow bag=id />
+                </For>
+            </ul>
+        </Show>
+    }
+}
+
+/// One bag: what it is, until when it keeps, and that it was used.
+#[component]
+fn BagRow(
+    /// Which bag.
+    bag: BagId,
+) -> impl IntoView {
+    let kitchen = open_kitchen();
+    let cook = open_cook();
+    let navigation = navigation();
+    let known = Memo::new(move |_| kitchen.state().read().bag(bag).cloned());
+    let past = Memo::new(move |_| known.get().is_some_and(|bag| bag.is_past(cook.now())));
+    let facts = move || {
+        known.get().map(|state| {
+            format!("{}, {}", words::form(state.bag.form), show::mass(state.bag.weight))
+        })
+    };
+    view! {
+        <li class="bag-row" class:past=past>
+            <button class="row facts" on:click=move |_| navigation.go(Screen::Bag(bag))>
+                <span class="name">{move || known.get().map(|state| words::bag(&state))}</span>
+                <span class="weight">{facts}</span>
+                <span class="window">{move || known.get().map(|state| words::keeps(&state))}</span>
+                <Show when=move || past.get()>
+                    <span class="bad">{move || say!("bag-past")}</span>
+                </Show>
+            </button>
+            <button
+                class="small"
+                aria-label=move || say!("bag-used-which", number = bag.count)
+                on:click=move |_| kitchen.record(vec![KitchenWhat::BagUsed { bag }])
+            >
+                {move || say!("bag-used")}
+            </button>
+        </li>
+    }
+}
+
+/// Reminders for the phone's own calendar.
+#[component]
+fn Reminders() -> impl IntoView {
+    let kitchen = open_kitchen();
+    let said = RwSignal::new(None::<String>);
+    let save = move |_| {
+        let now = clock::now();
+        let Some(text) = reminder_file(&kitchen.state().get_untracked(), now) else {
+            return said.set(Some(say!("kitchen-no-reminders")));
+        };
+        let name = format!("pull-order-{}.ics", now.format("%Y-%m-%d"));
+        spawn_local(async move {
+            let taken = files::share(&name, CALENDAR, &text).await
+                || files::download(&name, CALENDAR, &text);
+            said.set(Some(if taken {
+                say!("file-saved", name = name)
+            } else {
+                say!("file-refused")
+            }));
+        });
+    };
+    view! {
+        <li>
+            <button class="row" on:click=save>
+                {move || say!("kitchen-reminders")}
+            </button>
+            <p role="status">{move || said.get()}</p>
+        </li>
+    }
+}
+
+/// The bags that were used or thrown away last, each to be brought back.
+#[component]
+fn Gone() -> impl IntoView {
+    let kitchen = open_kitchen();
+    let gone = Memo::new(move |_| {
+        let state = kitchen.state().read();
+        let mut gone: Vec<(Moment, BagId, Ending)> = state
+            .bags
+            .iter()
+            .filter_map(|bag| bag.ended.map(|ended| (ended.at, bag.id, ended.how)))
+            .collect();
+        gone.sort_by_key(|(at, id, _)| (*at, *id));
+        gone.into_iter().rev().take(GONE_LISTED).collect::<Vec<_>>()
+    });
+    let row = move |(at, bag, how): (Moment, BagId, Ending)| {
+        let number = bag.count;
+        let what = move || match how {
+            Ending::Used => say!("done-used", number = number),
+            Ending::ThrownAway => say!("done-thrown", number = number),
+        };
+        view! {
+            <li>
+                <span class="facts">
+                    <span class="what">{what}</span>
+                    <span class="last">{move || words::day(at)}</span>
+                </span>
+                <button
+                    class="small"
+                    aria-label=move || say!("log-bring-back", what = what())
+                    on:click=move |_| {
+                        let ended = ending(kitchen.log().read_untracked().entries(), bag);
+                        kitchen.record(ended.into_iter().collect());
+                    }
+                >
+                    {move || say!("log-bring-back-short")}
+                </button>
+            </li>
+        }
+    };
+    view! {
+        <Show when=move || !gone.read().is_empty()>
+            <h2>{move || say!("kitchen-gone")}</h2>
+            <ol class="rows entries">
+                <For each=move || gone.get() key=|gone| (gone.0, gone.1) let:one>
+                    {row(one)}
+                </For>
+            </ol>
+        </Show>
+    }
+}
+
+/// The undoing of the entry that ended a bag.
+fn ending(
+    entries: &[cook_model::kitchen::log::KitchenEntry],
+    wanted: BagId,
+) -> Option<KitchenWhat> {
+    let ends = |what: &KitchenWhat| match what {
+        KitchenWhat::BagUsed { bag } | KitchenWhat::BagThrownAway { bag } => *bag == wanted,
+        _ => false,
+    };
+    let last = entries.iter().rfind(|entry| ends(&entry.what))?;
+    Some(KitchenWhat::Undone { entry: last.id })
+}

@@ -1,0 +1,165 @@
+use cook_model::kitchen::label_sheet::{Sheet, Spot, fill};
+use cook_model::quantity::{Length, Span};
+use leptos::prelude::*;
+
+use crate::device::print::print_page;
+use crate::kitchen::{Count, Label, label_of, open_kitchen};
+use crate::open_cook::open_cook;
+use crate::parts::{Choice, Heading, SettingField};
+use crate::say;
+
+/// Bags packed within this are today's.
+const TODAY: Span = Span::hours(18);
+/// Height of a capital over the height of type: where the first line's foot stands.
+const CAPITAL: f64 = 0.8;
+
+/// The labels of the bags, laid out on a sheet to print.
+#[component]
+pub fn Labels() -> impl IntoView {
+    let (kitchen, cook) = (open_kitchen(), open_cook());
+    let sheet = RwSignal::new(Sheet::LetterThirty);
+    let all = RwSignal::new(false);
+    let gone = RwSignal::new(Count(0));
+    let said = RwSignal::new(None::<String>);
+    let labels = Memo::new(move |_| {
+        let state = kitchen.state().read();
+        let there = state.bags.iter().filter(|bag| bag.ended.is_none());
+        let now = cook.now();
+        let wanted = there.filter(|bag| all.get() || now - bag.stays[0].from < TODAY);
+        wanted.filter_map(|bag| label_of(kitchen, bag)).collect::<Vec<_>>()
+    });
+    let pages = Memo::new(move |_| {
+        sheet.get().lay_out(labels.read().len(), usize::from(gone.get().0)).ok()
+    });
+    let print = move |_| {
+        if !print_page() {
+            said.set(Some(say!("labels-no-print")));
+        }
+    };
+    let sheets = vec![
+        (Sheet::LetterThirty, Signal::derive(|| say!("sheet-letter-thirty"))),
+        (Sheet::LetterTen, Signal::derive(|| say!("sheet-letter-ten"))),
+        (Sheet::A4TwentyOne, Signal::derive(|| say!("sheet-a4-twenty-one"))),
+        (Sheet::A4Fourteen, Signal::derive(|| say!("sheet-a4-fourteen"))),
+    ];
+    let which = vec![
+        (false, Signal::derive(|| say!("labels-today"))),
+        (true, Signal::derive(|| say!("labels-all"))),
+    ];
+    let papers = move || {
+        let labels = labels.get();
+        let mut rest = labels.into_iter();
+        let pages = pages.get()?.into_iter();
+        let drawn = pages.map(|page| {
+            let filled = page.into_iter().zip(rest.by_ref()).collect::<Vec<_>>();
+            paper(sheet.get(), &filled)
+        });
+        Some(drawn.collect::<Vec<_>>())
+    };
+    view! {
+        <section class="screen labels">
+            <div class="screen on-screen">
+                <Heading text=Signal::derive(|| say!("labels-title")) />
+                <Choice
+                    name="labels-which"
+                    label=Signal::derive(|| say!("labels-which"))
+                    options=which
+                    chosen=all
+                    on_choose=move |chosen| all.set(chosen)
+                />
+                <Choice
+                    name="labels-sheet"
+                    label=Signal::derive(|| say!("labels-sheet"))
+                    options=sheets
+                    chosen=sheet
+                    on_choose=move |chosen| sheet.set(chosen)
+                />
+                <SettingField
+                    name="labels-gone"
+                    label=Signal::derive(|| say!("labels-gone"))
+                    value=gone
+                    limits=Count(0)..=Count(29)
+                    on_set=move |typed| gone.set(typed)
+                    hint=Signal::derive(|| say!("labels-gone-hint"))
+                />
+                <Show
+                    when=move || !labels.read().is_empty()
+                    fallback=|| view! { <p class="lead">{move || say!("labels-none")}</p> }
+                >
+                    <Show when=move || pages.read().is_none()>
+                        <p class="bad" role="alert">
+                            {move || say!("labels-used-up")}
+                        </p>
+                    </Show>
+                    <button class="main-action" on:click=print>
+                        {move || say!("labels-print", count = labels.read().len())}
+                    </button>
+                    <p class="hint">{move || say!("labels-print-hint")}</p>
+                </Show>
+                <p role="status">{move || said.get()}</p>
+            </div>
+            {papers}
+        </section>
+    }
+}
+
+/// One sheet of paper, drawn in millimetres.
+fn paper(sheet: Sheet, labels: &[(Spot, Label)]) -> impl IntoView + use<> {
+    let [width, height] = sheet.page().map(Length::mm);
+    let class = match sheet {
+        Sheet::LetterThirty | Sheet::LetterTen => "paper letter",
+        Sheet::A4TwentyOne | Sheet::A4Fourteen => "paper a4",
+    };
+    let labels = labels.iter().map(|(spot, label)| one_label(sheet, *spot, label));
+    view! {
+        <div class=class>
+            <svg viewBox=format!("0 0 {width} {height}") role="img" aria-label=say!("labels-sheet-drawn")>
+                {labels.collect::<Vec<_>>()}
+            </svg>
+        </div>
+    }
+}
+
+fn one_label(sheet: Sheet, spot: Spot, label: &Label) -> impl IntoView + use<> {
+    let modules = label.code.as_ref().map_or(1, |code| code.size);
+    let filling = fill(sheet, &label.lines, modules);
+    let [left, top] = [spot.left.mm(), spot.top.mm()];
+    let code = label.code.clone().zip(filling.code).map(|(code, place)| {
+        let side = code.size;
+        view! {
+            <svg
+                x=left + place.left.mm()
+                y=top + place.top.mm()
+                width=place.width.mm()
+                height=place.height.mm()
+                viewBox=format!("0 0 {side} {side}")
+            >
+                <path class="modules" d=code.path />
+            </svg>
+        }
+    });
+    let [x, y] = [left + filling.text[0].mm(), top + filling.text[1].mm()];
+    let (size, step) = (filling.type_size.mm(), filling.line.mm());
+    let lines = label.lines.iter().enumerate().map(|(place, line)| {
+        let foot = y + size * CAPITAL + step * place as f64;
+        view! {
+            <text x=x y=foot font-size=size>
+                {line.clone()}
+            </text>
+        }
+    });
+    view! {
+        <g class="one-label">
+            <rect
+                class="cut"
+                x=left
+                y=top
+                width=spot.width.mm()
+                height=spot.height.mm()
+                rx="2"
+            />
+            {code}
+            {lines.collect::<Vec<_>>()}
+        </g>
+    }
+}

@@ -1,0 +1,85 @@
+use cook_model::kitchen::log::{Bag, KitchenWhat};
+use cook_model::kitchen::storage::Place;
+use leptos::prelude::*;
+
+use super::portions::Today;
+use crate::device::clock;
+use crate::kitchen::{OpenKitchen, bags_of, open_kitchen, words};
+use crate::navigate::{Screen, navigation};
+use crate::open_cook::open_cook;
+use crate::{say, show};
+
+/// The bags that the draft makes, in the order of its uses.
+pub fn planned(kitchen: OpenKitchen, today: Today) -> Vec<(Bag, Place)> {
+    let Ok(allotment) = today.allotment.get() else { return Vec::new() };
+    let (draft, day) = (kitchen.draft().read(), today.day.read());
+    let uses = draft.lots.iter().zip(&allotment.shares);
+    uses.filter_map(|(lot, share)| Some((lot.goes.place()?, bags_of(lot, share, &day))))
+        .flat_map(|(place, bags)| bags.into_iter().map(move |bag| (bag, place)))
+        .collect()
+}
+
+/// Whether the draft's bags are in the stock already.
+pub fn is_packed(kitchen: OpenKitchen) -> bool {
+    let Some(at) = kitchen.draft().read().packed else { return false };
+    kitchen.state().read().bags.iter().any(|bag| bag.stays[0].from >= at)
+}
+
+/// The bags to pack, and the one tap that puts them into the stock.
+#[component]
+pub fn Pack(
+    /// The day.
+    today: Today,
+) -> impl IntoView {
+    let (kitchen, cook, navigation) = (open_kitchen(), open_cook(), navigation());
+    let bags = Memo::new(move |_| planned(kitchen, today));
+    let pack = move |_| {
+        kitchen.draft().update(|draft| draft.packed = Some(clock::now()));
+        let packed = bags.get_untracked().into_iter();
+        kitchen.record(packed.map(|(bag, place)| KitchenWhat::BagPacked { bag, place }).collect());
+    };
+    let rows = move || {
+        let bags = bags.get();
+        let rows = bags.iter().map(|(bag, place)| {
+            let what = format!("{}, {}", words::form(bag.form), show::mass(bag.weight));
+            view! {
+                <li>
+                    <span class="what">{bag.name.clone()}</span>
+                    <span class="last">{what} ", " {words::place(*place)}</span>
+                </li>
+            }
+        });
+        rows.collect_view()
+    };
+    view! {
+        <Show when=move || !bags.read().is_empty()>
+            <h2>{move || say!("pack-title")}</h2>
+            <ul class="rows bag-list">{rows}</ul>
+            <p class="caution">{move || say!("caution-two-hours")}</p>
+            <button class="second-action" on:click=move |_| navigation.go(Screen::Chill)>
+                {move || say!("kitchen-to-chill")}
+            </button>
+            <Show when=move || cook.is_demo()>
+                <p class="hint">{move || say!("pack-demo")}</p>
+            </Show>
+            <Show
+                when=move || is_packed(kitchen)
+                fallback=move || {
+                    view! {
+                        <button class="main-action" on:click=pack>
+                            {move || say!("pack-all", count = bags.read().len())}
+                        </button>
+                    }
+                }
+            >
+                <p class="window">{move || say!("pack-done")}</p>
+                <button class="main-action" on:click=move |_| navigation.go(Screen::Labels)>
+                    {move || say!("kitchen-to-labels")}
+                </button>
+                <button class="plain" on:click=pack>
+                    {move || say!("pack-again")}
+                </button>
+            </Show>
+        </Show>
+    }
+}

@@ -1,0 +1,181 @@
+use cook_model::kitchen::cooked_weight::Weighing;
+use cook_model::kitchen::log::KitchenWhat;
+use cook_model::piece::PieceId;
+use cook_model::quantity::{Mass, Temperature};
+use leptos::prelude::*;
+
+use super::portions::Today;
+use crate::kitchen::{Count, open_kitchen, words};
+use crate::parts::{Field, OptionalField};
+use crate::typed::quantity;
+use crate::{say, show};
+
+/// What all pieces of a day can weigh together.
+const TOGETHER: core::ops::RangeInclusive<Mass> = Mass::from_g(50.0)..=Mass::from_kg(20.0);
+/// What one cooked piece can weigh.
+const ONE: core::ops::RangeInclusive<Mass> = Mass::from_g(30.0)..=Mass::from_g(1000.0);
+const USUAL: Mass = Mass::from_g(180.0);
+const COUNTS: core::ops::RangeInclusive<Count> = Count(1)..=Count(40);
+
+/// What there is to share out: estimated, or weighed; and pieces of no cook here.
+#[component]
+pub fn Pieces(
+    /// The day.
+    today: Today,
+) -> impl IntoView {
+    let kitchen = open_kitchen();
+    let draft = kitchen.draft();
+    let summary = move || {
+        let day = today.day.read();
+        let count = day.pieces.len();
+        match (count, day.estimate) {
+            (0, _) => say!("portions-none"),
+            (_, Some(estimate)) if estimate.spread > Mass::ZERO => say!(
+                "portions-estimate",
+                count = count,
+                weight = show::mass(day.weight()),
+                spread = show::mass(estimate.spread)
+            ),
+            _ => say!("portions-weighed", count = count, weight = show::mass(day.weight())),
+        }
+    };
+    let weighed = move |typed: Option<Mass>| {
+        draft.update(|draft| draft.weighed = typed);
+        if let Some(weighing) = typed.and_then(|cooked| weighing(today, cooked)) {
+            kitchen.record(vec![KitchenWhat::Weighed { weighing }]);
+        }
+    };
+    view! {
+        <p class="lead">{summary}</p>
+        <Show when=move || !today.day.read().pieces.is_empty()>
+            <OptionalField
+                name="weighed"
+                label=Signal::derive(|| say!("portions-weigh", unit = show::mass_unit()))
+                value=Signal::derive(move || draft.read().weighed)
+                limits=TOGETHER
+                example=USUAL
+                on_set=weighed
+                hint=Signal::derive(|| say!("portions-weigh-hint"))
+            />
+        </Show>
+        <AddCooked />
+    }
+}
+
+/// The weighing, where every piece on the scale was weighed raw too.
+fn weighing(today: Today, cooked: Mass) -> Option<Weighing> {
+    let day = today.day.get_untracked();
+    if day.of_the_cook().count() != day.pieces.len() {
+        return None;
+    }
+    Some(Weighing {
+        pieces: u16::try_from(day.pieces.len()).ok()?,
+        raw: day.pieces.iter().map(|piece| piece.facts.weight).sum(),
+        cooked,
+        end: day.pieces.iter().map(|piece| piece.end).reduce(Temperature::max)?,
+    })
+}
+
+/// Cooked pieces that no cook here knows of, by weight.
+#[component]
+fn AddCooked() -> impl IntoView {
+    let draft = open_kitchen().draft();
+    let open = RwSignal::new(false);
+    let (count, weight) = (RwSignal::new("1".to_owned()), RwSignal::new(String::new()));
+    let (bad_count, bad_weight) = (RwSignal::new(None), RwSignal::new(None));
+    let add = move |_| {
+        let number = quantity(&count.get_untracked(), &COUNTS, Count(1));
+        let each = quantity(&weight.get_untracked(), &ONE, USUAL);
+        match (number, each) {
+            (Ok(number), Ok(each)) => draft.update(|draft| {
+                draft.typed.extend((0..number.0).map(|_| each));
+            }),
+            (number, each) => {
+                bad_count.set(number.err());
+                bad_weight.set(each.err());
+            }
+        }
+    };
+    view! {
+        <Show
+            when=move || open.get()
+            fallback=move || {
+                view! {
+                    <button class="second-action" on:click=move |_| open.set(true)>
+                        {move || say!("portions-type-pieces")}
+                    </button>
+                }
+            }
+        >
+            <div class="card">
+                <div class="pair">
+                    <Field
+                        name="cooked-count"
+                        label=Signal::derive(|| say!("portions-how-many"))
+                        text=count
+                        bad=bad_count
+                    />
+                    <Field
+                        name="cooked-weight"
+                        label=Signal::derive(|| {
+                            say!("portions-cooked-each", unit = show::mass_unit())
+                        })
+                        text=weight
+                        bad=bad_weight
+                    />
+                </div>
+                <button on:click=add>{move || say!("portions-add-cooked")}</button>
+                <Show when=move || !draft.read().typed.is_empty()>
+                    <button
+                        class="plain"
+                        on:click=move |_| draft.update(|draft| draft.typed.clear())
+                    >
+                        {move || say!("portions-clear-typed")}
+                    </button>
+                </Show>
+            </div>
+        </Show>
+    }
+}
+
+/// One piece; a tap moves it to the next use, and the words say to which.
+#[component]
+pub fn PieceButton(
+    /// Which piece.
+    piece: PieceId,
+    /// The use that has it; none where no use does.
+    from: Option<u32>,
+    /// The day.
+    today: Today,
+) -> impl IntoView {
+    let draft = open_kitchen().draft();
+    let next = move || {
+        let draft = draft.read();
+        let place = draft.lots.iter().position(|lot| Some(lot.key) == from);
+        let next = place.map_or(0, |place| (place + 1) % draft.lots.len().max(1));
+        draft.lots.get(next).map(|lot| (lot.key, lot.name.clone()))
+    };
+    let weight = move || {
+        let weight = today.day.read().piece(piece).map(|known| known.cooked);
+        weight.map(show::mass).unwrap_or_default()
+    };
+    let name = move || words::piece(piece);
+    let label = move || {
+        let to = next().map(|(_, name)| name).unwrap_or_default();
+        say!("portions-move", piece = name(), weight = weight(), to = to)
+    };
+    let tap = move |_| {
+        let Some((key, _)) = untrack(next) else { return };
+        draft.update(|draft| {
+            draft.chosen.retain(|(chosen, _)| *chosen != piece);
+            draft.chosen.push((piece, key));
+        });
+    };
+    let fixed = move || draft.read().chosen.iter().any(|(chosen, _)| *chosen == piece);
+    view! {
+        <button class="piece-button" class:fixed=fixed aria-label=label on:click=tap>
+            <span class="name">{name}</span>
+            <span class="weight">{weight}</span>
+        </button>
+    }
+}

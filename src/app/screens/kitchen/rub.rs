@@ -1,0 +1,270 @@
+use cook_model::kitchen::log::KitchenWhat;
+use cook_model::kitchen::rub::{Ingredient, Measure, Recipe};
+use cook_model::kitchen::spice::Spice;
+use leptos::prelude::*;
+
+use super::brine::Brines;
+use super::rub_mix::Mixed;
+use crate::kitchen::{OpenKitchen, Plain, open_kitchen, words};
+use crate::parts::{Choice, Field, Heading, TextField};
+use crate::typed::quantity;
+use crate::{say, show};
+
+/// Everything that can go into a rub, salts first.
+const SPICES: [Spice; 15] = [
+    Spice::TableSalt,
+    Spice::CoarseSalt,
+    Spice::FlakeSalt,
+    Spice::Sugar,
+    Spice::BrownSugar,
+    Spice::Paprika,
+    Spice::BlackPepper,
+    Spice::GarlicPowder,
+    Spice::OnionPowder,
+    Spice::ChilliPowder,
+    Spice::Cumin,
+    Spice::Cayenne,
+    Spice::MustardPowder,
+    Spice::Other,
+    Spice::Blend { salt: 0.0 },
+];
+const PARTS: core::ops::RangeInclusive<Plain> = Plain(0.05)..=Plain(100.0);
+const PER_CENT: core::ops::RangeInclusive<Plain> = Plain(0.0)..=Plain(100.0);
+
+/// The cook's own rub in parts, how much to mix of it, and brines.
+#[component]
+pub fn Rub() -> impl IntoView {
+    let kitchen = open_kitchen();
+    let draft = kitchen.draft();
+    if draft.read_untracked().rub.is_none() {
+        let first = kitchen.state().read_untracked().rubs.first().map(|rub| rub.name.clone());
+        let name = first.unwrap_or_else(|| say!("rub-own-name"));
+        draft.update(|draft| draft.rub = Some(name));
+    }
+    let recipe = Memo::new(move |_| {
+        let name = draft.read().rub.clone().unwrap_or_default();
+        let state = kitchen.state().read();
+        let kept = state.rubs.iter().find(|rub| rub.name == name).cloned();
+        kept.unwrap_or_else(|| Recipe { name, ..Recipe::default() })
+    });
+    view! {
+        <section class="screen rub">
+            <Heading text=Signal::derive(|| say!("rub-title")) />
+            <Rubs recipe=recipe />
+            <Ingredients recipe=recipe />
+            <AddIngredient recipe=recipe />
+            <Mixed recipe=recipe />
+            <Brines />
+        </section>
+    }
+}
+
+/// The rubs kept, and a new one.
+#[component]
+fn Rubs(
+    /// The one shown.
+    recipe: Memo<Recipe>,
+) -> impl IntoView {
+    let kitchen = open_kitchen();
+    let draft = kitchen.draft();
+    let new_name = RwSignal::new(String::new());
+    let choose = move |name: String| draft.update(|draft| draft.rub = Some(name));
+    let names = Memo::new(move |_| {
+        kitchen.state().read().rubs.iter().map(|rub| rub.name.clone()).collect::<Vec<_>>()
+    });
+    let toggle = move |name: String| {
+        let (shown, chosen) = (name.clone(), name.clone());
+        view! {
+            <button
+                class="toggle"
+                aria-pressed=move || (recipe.read().name == shown).to_string()
+                on:click=move |_| choose(chosen.clone())
+            >
+                {name}
+            </button>
+        }
+    };
+    let begin = move |_| {
+        let name = new_name.get_untracked().trim().to_owned();
+        if !name.is_empty() {
+            choose(name);
+            new_name.set(String::new());
+        }
+    };
+    let measures = vec![
+        (Measure::Volume, Signal::derive(|| say!("rub-by-volume"))),
+        (Measure::Weight, Signal::derive(|| say!("rub-by-weight"))),
+    ];
+    view! {
+        <Show when=move || !names.read().is_empty()>
+            <div class="row-acts rub-names">
+                <For each=move || names.get() key=Clone::clone let:name>
+                    {toggle(name)}
+                </For>
+            </div>
+        </Show>
+        <div class="pair">
+            <TextField
+                name="rub-new"
+                label=Signal::derive(|| say!("rub-new-name"))
+                text=new_name
+                on_type=move |typed| new_name.set(typed)
+            />
+            <button on:click=begin>{move || say!("rub-new")}</button>
+        </div>
+        <h2>{move || recipe.get().name}</h2>
+        <Choice
+            name="rub-measure"
+            label=Signal::derive(|| say!("rub-measure"))
+            options=measures
+            chosen=Signal::derive(move || recipe.read().measure)
+            on_choose=move |measure| {
+                keep(kitchen, Recipe { measure, ..recipe.get_untracked() });
+            }
+        />
+    }
+}
+
+/// Keeps a rub; one with nothing in it is no longer wanted.
+fn keep(kitchen: OpenKitchen, recipe: Recipe) {
+    kitchen.record(vec![if recipe.ingredients.is_empty() {
+        KitchenWhat::RubDropped { name: recipe.name }
+    } else {
+        KitchenWhat::RubKept { recipe }
+    }]);
+}
+
+/// The lines of the recipe, each to be taken out.
+#[component]
+fn Ingredients(
+    /// The recipe.
+    recipe: Memo<Recipe>,
+) -> impl IntoView {
+    let kitchen = open_kitchen();
+    let row = move |place: usize, line: &Ingredient| {
+        let (name, parts) = (line.name.clone(), show::number(line.parts, 2));
+        let which = name.clone();
+        let take_out = move |_| {
+            let mut left = recipe.get_untracked();
+            left.ingredients.remove(place);
+            keep(kitchen, left);
+        };
+        view! {
+            <li class="set-out-row">
+                <span class="facts">
+                    <span class="name">{name}</span>
+                    <span class="weight">{say!("rub-parts-of", parts = parts)}</span>
+                </span>
+                <button
+                    class="small"
+                    aria-label=say!("rub-take-out-which", name = which)
+                    on:click=take_out
+                >
+                    {say!("rub-take-out")}
+                </button>
+            </li>
+        }
+    };
+    let rows = move || {
+        let recipe = recipe.get();
+        let lines = recipe.ingredients.iter().enumerate();
+        lines.map(|(place, line)| row(place, line)).collect_view()
+    };
+    let share = move || {
+        let share = recipe.get().salt_share().ok()?;
+        Some(say!("rub-salt-share", share = show::number(100.0 * share, 0)))
+    };
+    view! {
+        <Show
+            when=move || !recipe.read().ingredients.is_empty()
+            fallback=|| view! { <p class="lead">{move || say!("rub-empty")}</p> }
+        >
+            <ul class="rows">{rows}</ul>
+            <p class="window">{share}</p>
+            <p class="hint">{move || say!("rub-heavy-fact")}</p>
+        </Show>
+    }
+}
+
+/// One more line.
+#[component]
+fn AddIngredient(
+    /// The recipe.
+    recipe: Memo<Recipe>,
+) -> impl IntoView {
+    let kitchen = open_kitchen();
+    let place = RwSignal::new(0_usize);
+    let name = RwSignal::new(String::new());
+    let (parts, salt) = (RwSignal::new("1".to_owned()), RwSignal::new(String::new()));
+    let (bad_parts, bad_salt) = (RwSignal::new(None), RwSignal::new(None));
+    let spice = move || SPICES.get(place.get()).copied().unwrap_or(Spice::Other);
+    let is_blend = move || matches!(spice(), Spice::Blend { .. });
+    let add = move |_| {
+        let mut spice = untrack(spice);
+        if untrack(is_blend) {
+            match quantity(&salt.get_untracked(), &PER_CENT, Plain(20.0)) {
+                Ok(share) => spice = Spice::Blend { salt: share.0 / 100.0 },
+                Err(message) => return bad_salt.set(Some(message)),
+            }
+        }
+        match quantity(&parts.get_untracked(), &PARTS, Plain(2.0)) {
+            Ok(parts) => {
+                let own = name.get_untracked().trim().to_owned();
+                let name = if own.is_empty() { words::spice(spice) } else { own };
+                let mut grown = recipe.get_untracked();
+                grown.ingredients.push(Ingredient { name, spice, parts: parts.0 });
+                keep(kitchen, grown);
+            }
+            Err(message) => return bad_parts.set(Some(message)),
+        }
+        name.set(String::new());
+    };
+    let options = SPICES.into_iter().enumerate().map(|(number, spice)| {
+        view! {
+            <option value=number prop:selected=move || place.get() == number>
+                {move || words::spice(spice)}
+            </option>
+        }
+    });
+    view! {
+        <div class="card">
+            <div class="pair">
+                <div class="field">
+                    <label for="rub-spice">{move || say!("rub-spice")}</label>
+                    <select
+                        id="rub-spice"
+                        on:change=move |event| {
+                            place.set(event_target_value(&event).parse().unwrap_or_default());
+                        }
+                    >
+                        {options.collect_view()}
+                    </select>
+                </div>
+                <Field
+                    name="rub-parts"
+                    label=Signal::derive(|| say!("rub-parts"))
+                    text=parts
+                    bad=bad_parts
+                />
+            </div>
+            <Show when=move || matches!(spice(), Spice::Blend { .. } | Spice::Other)>
+                <TextField
+                    name="rub-ingredient"
+                    label=Signal::derive(|| say!("rub-ingredient"))
+                    text=name
+                    on_type=move |typed| name.set(typed)
+                />
+            </Show>
+            <Show when=is_blend>
+                <Field
+                    name="rub-blend-salt"
+                    label=Signal::derive(|| say!("rub-blend-salt"))
+                    text=salt
+                    bad=bad_salt
+                    hint=Signal::derive(|| say!("rub-blend-hint"))
+                />
+            </Show>
+            <button on:click=add>{move || say!("rub-add")}</button>
+        </div>
+    }
+}

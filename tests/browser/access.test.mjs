@@ -2,15 +2,10 @@
 // nothing that runs off a small screen.
 
 import assert from "node:assert/strict";
-import { readFile } from "node:fs/promises";
-import { createRequire } from "node:module";
 import { test } from "node:test";
 import { EVENING, FOUR, Person } from "./cook.mjs";
 import { openApp, siteAndPhone } from "./harness.mjs";
-
-const AXE = await readFile(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
-/** The smallest side of anything to tap, in CSS pixels. */
-const TARGET = 56;
+import { brokenRules, show, smallTargets } from "./look.mjs";
 
 const SCREENS = ["start", "set-out", "plan", "habits", "cook", "piece-1", "pit", "curves", "rest", "log", "more", "settings", "alarms", "cautions"];
 
@@ -21,8 +16,7 @@ for (const look of ["Light", "Dark", "Sun"]) {
     await phone.page.setViewportSize({ width: 360, height: 2600 });
     for (const screen of SCREENS) {
       await show(phone.page, screen);
-      const broken = await phone.page.evaluate(runAxe, AXE);
-      assert.deepEqual(broken, [], `${screen} in ${look}`);
+      assert.deepEqual(await brokenRules(phone.page), [], `${screen} in ${look}`);
     }
   });
 }
@@ -31,14 +25,7 @@ test("everything to tap is at least 56 pixels high and wide", async (t) => {
   const phone = await midCook(t, "Light");
   for (const screen of SCREENS) {
     await show(phone.page, screen);
-    const small = await phone.page.evaluate((least) => {
-      const targets = [...document.querySelectorAll("button, input:not(.choice input), .choice label")];
-      return targets
-        .map((element) => [element.innerText || element.id, element.getBoundingClientRect()])
-        .filter(([, box]) => box.width > 0 && (box.width < least || box.height < least))
-        .map(([name, box]) => `${name}: ${box.width} x ${box.height}`);
-    }, TARGET);
-    assert.deepEqual(small, [], screen);
+    assert.deepEqual(await smallTargets(phone.page), [], screen);
   }
 });
 
@@ -82,21 +69,4 @@ async function midCook(t, look) {
   await show(phone.page, "settings");
   await phone.page.getByText(look, { exact: true }).tap();
   return phone;
-}
-
-async function show(page, screen) {
-  await page.evaluate((address) => {
-    history.replaceState(null, "", `#${address}`);
-    dispatchEvent(new PopStateEvent("popstate"));
-  }, screen);
-  await page.waitForTimeout(150);
-}
-
-async function runAxe(source) {
-  if (!window.axe) (0, eval)(source);
-  const { violations } = await window.axe.run(document, {
-    runOnly: ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"],
-    rules: { "color-contrast-enhanced": { enabled: true }, "target-size": { enabled: true } },
-  });
-  return violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(" | ")}`);
 }

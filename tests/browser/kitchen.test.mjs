@@ -4,6 +4,7 @@ import assert from "node:assert/strict";
 import { test } from "node:test";
 import { EVENING, FOUR, Person } from "./cook.mjs";
 import { goOffline, goOnline, keptOffline, openApp, siteAndPhone, started } from "./harness.mjs";
+import { brokenRules, show, smallTargets } from "./look.mjs";
 import { pageSizes, textRuns } from "./printed.mjs";
 
 const DAYS = 24 * 60 * 60 * 1000;
@@ -158,6 +159,36 @@ test("a rub in parts says how much to mix, and when it is too salty", async (t) 
   await person.picture("rub");
 });
 
+for (const look of ["Light", "Dark", "Sun"]) {
+  test(`in the look "${look}" the kitchen breaks no accessibility rule and fits a small screen`, async (t) => {
+    const { site, phone } = await siteAndPhone(t, { time: EVENING });
+    const person = new Person(phone);
+    await openApp(phone, site);
+    await show(phone.page, "settings");
+    await phone.page.getByText(look, { exact: true }).tap();
+    await show(phone.page, "kitchen");
+    await threeTypedAndPacked(person, phone);
+    await person.goTo("Bags");
+    await phone.page.locator(".bag-row button.row").first().tap();
+    const reheat = await phone.page.locator("a.code").getAttribute("href");
+    const bag = new URL(phone.page.url()).hash.slice(1);
+    const screens = ["start", "kitchen", "portions", "rub", "chill", "labels", bag, reheat.split("#")[1]];
+    for (const screen of screens) {
+      // So tall that the bar at the bottom lies over nothing.
+      await phone.page.setViewportSize({ width: 360, height: 2600 });
+      await show(phone.page, screen);
+      assert.deepEqual(await brokenRules(phone.page), [], `${screen} in ${look}`);
+      assert.deepEqual(await smallTargets(phone.page), [], `${screen} in ${look}`);
+      for (const [width, size] of [[360, "200%"], [320, "100%"]]) {
+        await phone.page.setViewportSize({ width, height: 640 });
+        await phone.page.evaluate((size) => document.documentElement.style.setProperty("font-size", size), size);
+        const wide = await phone.page.evaluate(() => document.documentElement.scrollWidth);
+        assert.ok(wide <= width, `${screen} at ${width}, ${size}: ${wide} wide`);
+      }
+    }
+  });
+}
+
 /** Four breasts cooked, each proved by a reading in two places while on, and pulled. */
 async function fourProved(person, phone) {
   await person.tap("New cook");
@@ -166,14 +197,11 @@ async function fourProved(person, phone) {
   await person.stored("on");
   await phone.context.clock.fastForward("70:00");
   for (const piece of [1, 2, 3, 4]) {
-    await person.goTo("Cook");
-    const row = phone.page.getByRole("button", { name: new RegExp(`^Piece ${piece}`) });
-    await row.first().tap();
+    await person.openPiece(piece);
     await person.tap("Lowest of two");
     await person.typeReading("167");
     await person.stored(`Piece ${piece} reads 167`);
-    await person.goTo("Cook");
-    await row.first().tap();
+    await person.openPiece(piece);
     await person.tap(`Pull Piece ${piece}`);
     await person.stored(`Piece ${piece} off`);
   }

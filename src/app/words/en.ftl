@@ -687,6 +687,7 @@ portions-done = Done
 portions-add = Add a use
 portions-remove = Remove this use
 portions-choose-again = Let the app share out again
+portions-fixed = you chose
 portions-left = Not used
 portions-name = Name
 portions-wanted = How much

@@ -687,6 +687,7 @@ portions-done = Listo
 portions-add = Añadir un uso
 portions-remove = Quitar este uso
 portions-choose-again = Que reparta otra vez la aplicación
+portions-fixed = lo elegiste
 portions-left = Sin usar
 portions-name = Nombre
 portions-wanted = Cuánto

@@ -71,6 +71,7 @@ fn is_whole(id: EntryId, text: &str) -> bool {
 mod tests {
     use super::super::{DeviceId, Entry, Log, VERSION, What};
     use super::*;
+    use crate::kitchen::log::KitchenWhat;
     use crate::quantity::Moment;
     use proptest::prelude::*;
 
@@ -101,6 +102,18 @@ mod tests {
     fn repaired(mut copy: Stored, repairs: &[Repair]) -> Stored {
         copy.extend(repairs.iter().map(|repair| (repair.id, repair.text.clone())));
         copy
+    }
+
+    #[test]
+    fn a_whole_entry_of_the_kitchen_wins_over_a_damaged_one() {
+        let what = KitchenWhat::RubDropped { name: "plain".to_owned() };
+        let at = Moment::UNIX_EPOCH;
+        let entry = KitchenEntry { v: 1, id: id(1), happened: at, typed: at, what };
+        let text = serde_json::to_string(&entry).unwrap();
+        let damaged = text[..text.len() / 2].to_owned();
+        let healed =
+            heal(&Stored::from([(id(1), damaged.clone())]), &Stored::from([(id(1), text.clone())]));
+        assert_eq!(healed.first, [Repair { id: id(1), text, replaces: Some(damaged) }]);
     }
 
     #[test]

@@ -1,4 +1,4 @@
-use cook_model::kitchen::log::{BagId, Ending, KitchenWhat};
+use cook_model::kitchen::log::{BagId, Ending, KitchenEntry, KitchenWhat};
 use cook_model::kitchen::storage::Place;
 use cook_model::quantity::Moment;
 use leptos::prelude::*;
@@ -57,6 +57,7 @@ pub fn Home() -> impl IntoView {
                 </Show>
             </ul>
             <Gone />
+            <SetAside />
             <p class="hint">{move || say!("caution-local-code")}</p>
         </section>
     }
@@ -203,11 +204,27 @@ fn Gone() -> impl IntoView {
     }
 }
 
+/// Stored entries that could not be read: kept, and shown, never dropped.
+#[component]
+fn SetAside() -> impl IntoView {
+    let log = open_kitchen().log();
+    let rows = move || {
+        let set_aside = log.read().set_aside().to_vec().into_iter();
+        set_aside
+            .map(|one| view! { <li><p>{one.why}</p><code>{one.text}</code></li> })
+            .collect_view()
+    };
+    view! {
+        <Show when=move || !log.read().set_aside().is_empty()>
+            <h2>{move || say!("log-set-aside-title")}</h2>
+            <p>{move || say!("log-set-aside-lead")}</p>
+            <ul class="rows set-aside">{rows}</ul>
+        </Show>
+    }
+}
+
 /// The undoing of the entry that ended a bag.
-fn ending(
-    entries: &[cook_model::kitchen::log::KitchenEntry],
-    wanted: BagId,
-) -> Option<KitchenWhat> {
+fn ending(entries: &[KitchenEntry], wanted: BagId) -> Option<KitchenWhat> {
     let ends = |what: &KitchenWhat| match what {
         KitchenWhat::BagUsed { bag } | KitchenWhat::BagThrownAway { bag } => *bag == wanted,
         _ => false,

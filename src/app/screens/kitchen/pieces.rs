@@ -1,5 +1,6 @@
+use cook_model::history::EntryId;
 use cook_model::kitchen::cooked_weight::Weighing;
-use cook_model::kitchen::log::KitchenWhat;
+use cook_model::kitchen::log::{KitchenEntry, KitchenWhat};
 use cook_model::piece::PieceId;
 use cook_model::quantity::{Mass, Temperature};
 use leptos::prelude::*;
@@ -41,9 +42,11 @@ pub fn Pieces(
     };
     let weighed = move |typed: Option<Mass>| {
         draft.update(|draft| draft.weighed = typed);
-        if let Some(weighing) = typed.and_then(|cooked| weighing(today, cooked)) {
-            kitchen.record(vec![KitchenWhat::Weighed { weighing }]);
-        }
+        let new = typed.and_then(|cooked| weighing(today, cooked));
+        let before = weighed_before(today, kitchen.log().read_untracked().entries());
+        let undone = before.map(|entry| KitchenWhat::Undone { entry });
+        let kept = new.map(|weighing| KitchenWhat::Weighed { weighing });
+        kitchen.record(undone.into_iter().chain(kept).collect());
     };
     view! {
         <p class="lead">{summary}</p>
@@ -74,6 +77,17 @@ fn weighing(today: Today, cooked: Mass) -> Option<Weighing> {
         cooked,
         end: day.pieces.iter().map(|piece| piece.end).reduce(Temperature::max)?,
     })
+}
+
+/// What was weighed of the same pieces before: one cook counts once.
+fn weighed_before(today: Today, entries: &[KitchenEntry]) -> Option<EntryId> {
+    let day = today.day.get_untracked();
+    let raw: Mass = day.of_the_cook().map(|piece| piece.facts.weight).sum();
+    let of_these = |what: &KitchenWhat| match what {
+        KitchenWhat::Weighed { weighing } => weighing.raw == raw,
+        _ => false,
+    };
+    entries.iter().rfind(|entry| of_these(&entry.what)).map(|entry| entry.id)
 }
 
 /// Cooked pieces that no cook here knows of, by weight.
@@ -176,6 +190,9 @@ pub fn PieceButton(
         <button class="piece-button" class:fixed=fixed aria-label=label on:click=tap>
             <span class="name">{name}</span>
             <span class="weight">{weight}</span>
+            <Show when=fixed>
+                <span class="note">{move || say!("portions-fixed")}</span>
+            </Show>
         </button>
     }
 }

@@ -1,0 +1,42 @@
+// What is wrong with the look of a screen: rules of accessibility, and targets for a gloved thumb.
+
+import { readFile } from "node:fs/promises";
+import { createRequire } from "node:module";
+
+const AXE = await readFile(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
+/** The smallest side of anything to tap, in CSS pixels. */
+const TARGET = 56;
+
+/** Shows the screen of this address. */
+export async function show(page, screen) {
+  await page.evaluate((address) => {
+    history.replaceState(null, "", `#${address}`);
+    dispatchEvent(new PopStateEvent("popstate"));
+  }, screen);
+  await page.waitForTimeout(150);
+}
+
+/** What breaks a rule that axe-core can check. */
+export function brokenRules(page) {
+  return page.evaluate(runAxe, AXE);
+}
+
+/** Everything to tap that is too small. */
+export function smallTargets(page) {
+  return page.evaluate((least) => {
+    const targets = [...document.querySelectorAll("button, select, input:not(.choice input), .choice label")];
+    return targets
+      .map((element) => [element.innerText || element.id, element.getBoundingClientRect()])
+      .filter(([, box]) => box.width > 0 && (box.width < least || box.height < least))
+      .map(([name, box]) => `${name}: ${box.width} x ${box.height}`);
+  }, TARGET);
+}
+
+async function runAxe(source) {
+  if (!window.axe) (0, eval)(source);
+  const { violations } = await window.axe.run(document, {
+    runOnly: ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"],
+    rules: { "color-contrast-enhanced": { enabled: true }, "target-size": { enabled: true } },
+  });
+  return violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(" | ")}`);
+}

@@ -1,126 +1,156 @@
-//! A body as the solver sees it: one radial coordinate over the half-thickness.
+//! A body as the solver sees it.
 
 use std::sync::Arc;
 
+use super::column::{Area, Column};
+use super::footprint::{Footprint, Outline};
 use super::medium::Medium;
-use crate::piece::{Dimensions, Piece};
+use super::shape::{self, Reduced};
+use crate::piece::{Dimensions, Piece, Shape};
 use crate::quantity::Length;
 
-/// Cells over the half-thickness: with the grading below, a pull time moves by under 0.1 % when
-/// they are doubled.
-const CELLS: usize = 20;
-/// How much finer the grid is at the surface than at the middle: the cells' widths run linearly
-/// from `1 + GRADING` to `1 - GRADING` of their mean.
-const GRADING: f64 = 0.6;
+/// Cells over the half-thickness and over the half-width: a pull time moves by under 0.1 % when
+/// they are doubled and the time steps halved.
+const CELLS: (usize, usize) = (16, 10);
 
-/// A body of a given medium, reduced to one radial coordinate.
+/// A body of a given medium, with the grid it is computed on.
 ///
-/// Heat flows along `r` from the surface at `r = L`, the half-thickness, to the middle at `r = 0`,
-/// through areas that grow as `r^(n-1)`: `n` is 1 in a slab, 2 in a cylinder, 3 in a sphere and
-/// between them in a piece whose ends and edges help a little. `edge` is how much more surface the
-/// true body has, for its volume, than that coordinate gives it.
+/// Heat flows along `x`, from the surface through the half-thickness to the middle, and along `y`,
+/// from the edge to the middle. A slab, a cylinder and a sphere have only the first.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Body {
     pub(super) medium: Medium,
     /// Half-thickness, m.
     pub(super) half: f64,
-    pub(super) exponent: f64,
-    pub(super) edge: f64,
-    /// Time steps are this many times shorter than usual.
+    form: Form,
+    /// Cells and time steps are this many times smaller than usual.
     pub(super) refinement: usize,
     pub(super) grid: Arc<Grid>,
 }
 
-/// The nodes and the control volumes between them, on a half-thickness of one.
+/// What the grid is made from.
+#[derive(Clone, Copy, Debug, PartialEq)]
+struct Form {
+    area: Area,
+    footprint: Option<(Reduced, Outline)>,
+}
+
+/// The nodes: through the thickness, and out to the edge.
 #[derive(Clone, Debug, PartialEq)]
 pub(super) struct Grid {
-    /// Place of each node, 0 at the middle, 1 at the surface.
-    pub x: Vec<f64>,
-    /// One over the volume of each node's cell.
-    pub per_volume: Vec<f64>,
-    /// Area over distance between each node and the next.
-    pub conductance: Vec<f64>,
+    pub column: Column,
+    pub footprint: Option<Footprint>,
 }
 
 impl Grid {
-    fn new(cells: usize, exponent: f64) -> Self {
-        let x: Vec<f64> = (0..=cells)
-            .map(|i| {
-                let s = i as f64 / cells as f64;
-                s + GRADING * s * (1.0 - s)
-            })
-            .collect();
-        let faces: Vec<f64> = (0..cells).map(|i| 0.5 * (x[i] + x[i + 1])).collect();
-        let inside = |i: usize| if i == 0 { 0.0 } else { libm::pow(faces[i - 1], exponent) };
-        let outside = |i: usize| if i == cells { 1.0 } else { libm::pow(faces[i], exponent) };
+    fn new(form: &Form, refinement: usize) -> Self {
+        let (through, out) = CELLS;
         Self {
-            per_volume: (0..=cells).map(|i| exponent / (outside(i) - inside(i))).collect(),
-            conductance: (0..cells)
-                .map(|i| libm::pow(faces[i], exponent - 1.0) / (x[i + 1] - x[i]))
-                .collect(),
-            x,
+            column: Column::new(through * refinement, form.area),
+            footprint: form
+                .footprint
+                .map(|(reduced, outline)| Footprint::new(out * refinement, &reduced, outline)),
+        }
+    }
+
+    /// Nodes through the thickness.
+    pub fn through(&self) -> usize {
+        self.column.x.len()
+    }
+
+    /// All nodes: those through the thickness, then those out to the edge without the middle one,
+    /// which is the mean of the former.
+    pub fn nodes(&self) -> usize {
+        self.through() + self.footprint.as_ref().map_or(0, |f| f.y.len() - 1)
+    }
+
+    /// Volume over surface, in half-thicknesses.
+    pub fn volume_per_surface(&self) -> f64 {
+        match &self.footprint {
+            Some(f) => f.per_volume.iter().map(|per| 1.0 / per).sum::<f64>() / f.whole_surface(),
+            None => self.column.per_volume.iter().map(|per| 1.0 / per).sum(),
         }
     }
 }
 
 impl Body {
-    fn new(medium: Medium, half: Length, exponent: f64, edge: f64) -> Self {
-        let grid = Arc::new(Grid::new(CELLS, exponent));
-        Self { medium, half: half.m(), exponent, edge, refinement: 1, grid }
+    fn new(medium: Medium, thickness: Length, form: Form) -> Self {
+        let grid = Arc::new(Grid::new(&form, 1));
+        Self { medium, half: 0.5 * thickness.m(), form, refinement: 1, grid }
     }
 
-    /// A raw breast.
+    fn radial(medium: Medium, thickness: Length, exponent: f64) -> Self {
+        Self::new(medium, thickness, Form { area: Area::Power(exponent), footprint: None })
+    }
+
+    /// A raw breast: an even one as a plate, any other as an ellipsoid.
     pub fn of_piece(piece: &Piece) -> Self {
-        Self::ellipsoid(&piece.dimensions(), Medium::raw_breast())
+        let dimensions = piece.dimensions();
+        match piece.shape {
+            Shape::Even => Self::brick(&dimensions, Medium::raw_breast()),
+            Shape::Natural | Shape::Thick => Self::ellipsoid(&dimensions, Medium::raw_breast()),
+        }
     }
 
     /// A slab so wide that its edges do not matter, heated from both sides.
     pub fn slab(thickness: Length, medium: Medium) -> Self {
-        Self::new(medium, thickness * 0.5, 1.0, 1.0)
+        Self::radial(medium, thickness, 1.0)
     }
 
     /// A cylinder so long that its ends do not matter.
     pub fn cylinder(diameter: Length, medium: Medium) -> Self {
-        Self::new(medium, diameter * 0.5, 2.0, 1.0)
+        Self::radial(medium, diameter, 2.0)
     }
 
     /// A sphere.
     pub fn sphere(diameter: Length, medium: Medium) -> Self {
-        Self::new(medium, diameter * 0.5, 3.0, 1.0)
+        Self::radial(medium, diameter, 3.0)
     }
 
-    /// An ellipsoid.
+    /// An ellipsoid, by its three axes.
     pub fn ellipsoid(dimensions: &Dimensions, medium: Medium) -> Self {
-        let (exponent, edge) = super::shape::ellipsoid(dimensions);
-        Self::new(medium, dimensions.thickness * 0.5, exponent, edge)
+        let reduced = shape::ellipsoid(dimensions);
+        let area = Area::Curved(reduced.curvature);
+        let form = Form { area, footprint: Some((reduced, Outline::Ellipse)) };
+        Self::new(medium, dimensions.thickness, form)
     }
 
-    /// A brick.
+    /// A brick, by its three edges.
     pub fn brick(dimensions: &Dimensions, medium: Medium) -> Self {
-        let (exponent, edge) = super::shape::brick(dimensions);
-        Self::new(medium, dimensions.thickness * 0.5, exponent, edge)
+        let footprint = Some((shape::brick(dimensions), Outline::Plate));
+        Self::new(medium, dimensions.thickness, Form { area: Area::Power(1.0), footprint })
     }
 
     /// The same body computed on cells and time steps so many times smaller: for showing that the
     /// usual ones are small enough.
     pub fn refined(&self, times: usize) -> Self {
         let times = times.max(1);
-        let grid = Arc::new(Grid::new(CELLS * times, self.exponent));
+        let grid = Arc::new(Grid::new(&self.form, times));
         Self { refinement: times, grid, ..self.clone() }
+    }
+
+    /// The geometry exponent of the body on one coordinate alone: 1 slab, 2 cylinder, 3 sphere,
+    /// between them for other solids. Coarser than the two coordinates heat is followed along here;
+    /// for processes without Biot number, such as melting.
+    pub fn exponent(&self) -> f64 {
+        self.single().0
+    }
+
+    /// How much more surface the body has, for its volume, than that one coordinate gives it.
+    pub fn edge(&self) -> f64 {
+        self.single().1
+    }
+
+    fn single(&self) -> (f64, f64) {
+        match (self.form.footprint, self.form.area) {
+            (Some((reduced, _)), _) => reduced.single,
+            (None, Area::Power(n)) => (n, 1.0),
+            (None, Area::Curved(_)) => (1.0, 1.0),
+        }
     }
 
     /// The distance from the middle to the surface, through the thickness.
     pub fn half_thickness(&self) -> Length {
         Length::from_m(self.half)
-    }
-
-    /// How much more surface the true body has, for its volume, than its one coordinate gives it.
-    pub fn edge(&self) -> f64 {
-        self.edge
-    }
-
-    /// The geometry exponent: 1 slab, 2 cylinder, 3 sphere.
-    pub fn exponent(&self) -> f64 {
-        self.exponent
     }
 }

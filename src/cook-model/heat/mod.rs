@@ -32,7 +32,11 @@
 //! ```
 
 mod body;
+mod column;
 mod composition;
+mod equations;
+mod footprint;
+mod matrix;
 mod medium;
 mod pit;
 mod shape;

@@ -1,19 +1,23 @@
-//! Conduction through the body and exchange at its surface, stepped through time.
+//! Stepping a body through its surroundings.
 
 use super::body::Body;
-use super::medium::Medium;
+use super::equations::{Equations, Exchange};
 use super::start::Start;
-use super::surface::Flux;
 use super::surroundings::{Leg, Surroundings};
 use super::trace::{Record, Trace};
 use crate::quantity::{Span, TemperatureDifference, to_seconds};
 
 /// Rosenbrock parameter that makes the two-stage method second order and L-stable: 1 - 1/sqrt(2).
 const GAMMA: f64 = 1.0 - core::f64::consts::FRAC_1_SQRT_2;
+/// Of the sum of both stages of a step, how much the first stage's rate is ahead of the rate at the
+/// step's start: `k1 = u' + g t u''` and `k1 + k2 = (1 - 2 g) t u''` to second order.
+const AHEAD: f64 = GAMMA / (1.0 - 2.0 * GAMMA);
+/// The same, of the whole step.
+const STEP_AHEAD: f64 = 1.0 / (1.0 - 2.0 * GAMMA);
 /// The longest step, as a Fourier number over the half-thickness.
-const LONGEST_STEP: f64 = 0.05;
+const LONGEST_STEP: f64 = 0.07;
 /// The first step after the surroundings jump, in the same measure.
-const FIRST_STEP: f64 = 0.001;
+const FIRST_STEP: f64 = 0.002;
 /// How much longer each step may be than the one before.
 const GROWTH: f64 = 1.6;
 /// No step is shorter than this, s, whatever the body: keeps the work finite.
@@ -48,13 +52,15 @@ pub struct State {
     pub(super) heat: Vec<f64>,
     /// Water lost, kg/m2.
     pub(super) lost: f64,
+    /// Heat received by convection and radiation, J/m2.
+    pub(super) received: f64,
 }
 
 impl State {
     /// The state of a body that has just begun.
     pub fn begin(body: &Body, start: Start) -> Self {
         let heat = body.medium.heat(start.temperature().c());
-        Self { at: 0.0, heat: vec![heat; body.grid.x.len()], lost: 0.0 }
+        Self { at: 0.0, heat: vec![heat; body.grid.nodes()], lost: 0.0, received: 0.0 }
     }
 
     /// The same state with the clock set to a span from the start of the cook: a piece that goes
@@ -78,7 +84,7 @@ pub fn trace(
 
 /// Goes on from a state reached before; the surroundings count from the start of the cook.
 ///
-/// The state must come from a body of the same refinement.
+/// The state must come from a body of the same make and refinement.
 pub fn resume(
     body: &Body,
     state: &State,
@@ -101,49 +107,35 @@ pub fn resume(
     trace
 }
 
-/// One trace under way: the state and the solver's scratch space.
+/// One trace under way.
 struct Run<'a> {
     body: &'a Body,
-    medium: Medium,
-    tuning: Tuning,
+    equations: Equations<'a>,
+    /// Of all that passes the surface.
+    exchange: f64,
+    offset: f64,
     state: State,
-    /// Temperature at each node, C, at the last evaluation.
-    celsius: Vec<f64>,
-    /// Conductivity at each node, W/mK.
-    k: Vec<f64>,
-    /// Conductance between each node and the next, W/m2K times the half-thickness squared.
-    link: Vec<f64>,
-    /// Slope of temperature over heat content at each node.
-    slope: Vec<f64>,
-    /// Right-hand side, then solution, of each stage.
+    /// Right-hand side, then solution, of each stage; where the second is evaluated; and the rates
+    /// at the start of a step, then at its end.
     stage1: Vec<f64>,
     stage2: Vec<f64>,
-    /// The heat contents at which the second stage is evaluated.
     trial: Vec<f64>,
-    /// The factored matrix: sub-diagonal, one over the pivots, super-diagonal over pivots.
-    lower: Vec<f64>,
-    pivot: Vec<f64>,
-    upper: Vec<f64>,
+    rate: Vec<f64>,
 }
 
 impl<'a> Run<'a> {
     fn new(body: &'a Body, state: State, tuning: Tuning) -> Self {
-        let zeros = || vec![0.0; body.grid.x.len()];
+        let zeros = || vec![0.0; body.grid.nodes()];
         Self {
             body,
-            medium: body.medium,
-            tuning,
+            equations: Equations::new(body, tuning.speed, tuning.transfer),
+            exchange: tuning.transfer * tuning.speed,
+            offset: tuning.offset.c(),
             state,
-            celsius: zeros(),
-            k: zeros(),
-            link: zeros(),
-            slope: zeros(),
             stage1: zeros(),
             stage2: zeros(),
             trial: zeros(),
-            lower: zeros(),
-            pivot: zeros(),
-            upper: zeros(),
+            rate: zeros(),
         }
     }
 
@@ -156,78 +148,46 @@ impl<'a> Run<'a> {
         let scale = per_fourier / self.body.refinement as f64;
         let longest = (LONGEST_STEP * scale).max(SHORTEST_STEP);
         let mut wanted = (FIRST_STEP * scale).max(SHORTEST_STEP);
+        let growth = 1.0 + (GROWTH - 1.0) / self.body.refinement as f64;
         let mut knot = leg.knots.partition_point(|k| k.at <= self.state.at);
         while self.state.at < end {
             let target = leg.knots.get(knot).map_or(end, |k| k.at.min(end));
             let left = target - self.state.at;
             let pieces = (left / wanted).ceil().max(1.0);
-            let step = left / pieces;
-            let next = if pieces == 1.0 { target } else { self.state.at + step };
+            let next = if pieces == 1.0 { target } else { self.state.at + left / pieces };
             self.step(leg, next, trace);
             if pieces == 1.0 {
                 knot += 1;
             }
-            wanted = (wanted * GROWTH).min(longest);
+            wanted = (wanted * growth).min(longest);
         }
         self.record(leg, trace);
     }
 
     /// Air temperature, C.
     fn air(&self, leg: &Leg, at: f64) -> f64 {
-        leg.air(at) + if leg.pit { self.tuning.offset.c() } else { 0.0 }
+        leg.air(at) + if leg.pit { self.offset } else { 0.0 }
     }
 
-    /// The rate of change of each node's heat content, J/m3s, at heat contents `heat`, into `rate`.
-    fn evaluate(&mut self, second: bool, leg: &Leg, at: f64, lost: f64) -> Flux {
-        let air = self.air(leg, at);
-        let medium = self.medium;
-        let (heat, rate) = if second {
-            (&self.trial, &mut self.stage2)
-        } else {
-            (&self.state.heat, &mut self.stage1)
-        };
-        let n = heat.len();
-        let (celsius, k) = (&mut self.celsius[..n], &mut self.k[..n]);
-        for i in 0..n {
-            celsius[i] = medium.celsius(heat[i]);
-            k[i] = medium.k(celsius[i]);
-        }
-        let last = n - 1;
-        let (link, conductance) = (&mut self.link[..n], &self.body.grid.conductance[..last]);
-        for i in 0..last {
-            link[i] = conductance[i] * 0.5 * (k[i] + k[i + 1]);
-        }
-        let flux = leg.surface.flux(celsius[last], air, lost);
-        let scale = self.tuning.speed / (self.body.half * self.body.half);
-        let per_volume = &self.body.grid.per_volume[..n];
-        let mut inflow = 0.0;
-        for i in 0..last {
-            let onward = link[i] * (celsius[i + 1] - celsius[i]);
-            rate[i] = scale * per_volume[i] * (onward - inflow);
-            inflow = onward;
-        }
-        let surface = self.body.half * self.body.edge * self.tuning.transfer * flux.net();
-        rate[last] = scale * per_volume[last] * (surface - inflow);
-        flux
+    fn evaluate(&mut self, leg: &Leg) -> Exchange {
+        let air = self.air(leg, self.state.at);
+        let (state, rate) = (&self.state, &mut self.stage1);
+        self.equations.evaluate(&state.heat, rate, &leg.surface, air, state.lost)
     }
 
-    /// Keeps the present moment in the trace, with the rates under this leg.
+    /// Keeps the present moment, at the end of steps through this leg.
     fn record(&mut self, leg: &Leg, trace: &mut Trace) {
-        let flux = self.evaluate(false, leg, self.state.at, self.state.lost);
-        self.keep(&flux, trace);
+        let exchange = self.evaluate(leg);
+        self.keep(&exchange, trace);
     }
 
-    /// Keeps the moment last evaluated.
-    fn keep(&mut self, flux: &Flux, trace: &mut Trace) {
-        for (slope, heat) in self.slope.iter_mut().zip(&self.state.heat) {
-            *slope = self.medium.slope(*heat);
-        }
-        trace.push(Record {
+    fn keep(&self, exchange: &Exchange, trace: &mut Trace) {
+        trace.push(&Record {
             at: self.state.at,
-            celsius: &self.celsius,
-            rate: self.stage1.iter().zip(&self.slope).map(|(rate, slope)| rate * slope),
-            lost: self.state.lost,
-            losing: flux.water * self.tuning.transfer * self.tuning.speed,
+            heat: &self.state.heat,
+            rate: &self.rate,
+            water: (self.state.lost, self.exchange * exchange.water()),
+            received: (self.state.received, self.exchange * exchange.sensible()),
         });
     }
 
@@ -238,75 +198,47 @@ impl<'a> Run<'a> {
     /// (I - g t A) k1 = F(u),   (I - g t A) k2 = F(u + t k1) - 2 k1,   u' = u + t (3 k1 + k2) / 2
     /// ```
     ///
-    /// second order for any matrix `A`, so that the conductivity's own slope may be left out of it.
+    /// second order for any matrix `A`, so that what couples weakly may be left out of it.
     fn step(&mut self, leg: &Leg, next: f64, trace: &mut Trace) {
-        let (now, lost) = (self.state.at, self.state.lost);
-        let step = next - now;
-        let flux = self.evaluate(false, leg, now, lost);
-        self.keep(&flux, trace);
-        self.factor(&flux, GAMMA * step);
-        let last = self.slope.len() - 1;
-        let exchange = self.tuning.transfer * self.tuning.speed;
-        let water_slope = GAMMA * step * exchange * flux.water_slope * self.slope[last];
+        let step = next - self.state.at;
+        let first = self.evaluate(leg);
+        self.equations.factor(&self.state.heat, &first, GAMMA * step);
+        let last = self.body.grid.through() - 1;
+        let implicit = GAMMA * step * self.exchange * self.equations.surface_slope();
+        let (water_slope, sensible_slope) = first.slopes();
+        let (water_slope, sensible_slope) = (implicit * water_slope, implicit * sensible_slope);
 
-        solve(&self.lower, &self.pivot, &self.upper, &mut self.stage1);
-        let losing1 = exchange * flux.water + water_slope * self.stage1[last];
+        self.equations.solve(&mut self.stage1);
+        let water1 = self.exchange * first.water() + water_slope * self.stage1[last];
+        let heat1 = self.exchange * first.sensible() + sensible_slope * self.stage1[last];
         for ((trial, heat), k1) in self.trial.iter_mut().zip(&self.state.heat).zip(&self.stage1) {
             *trial = heat + step * k1;
         }
-        let flux2 = self.evaluate(true, leg, next, lost + step * losing1);
+        let air = self.air(leg, next);
+        let lost = self.state.lost + step * water1;
+        let second =
+            self.equations.evaluate(&self.trial, &mut self.stage2, &leg.surface, air, lost);
         for (k2, k1) in self.stage2.iter_mut().zip(&self.stage1) {
             *k2 -= 2.0 * k1;
         }
-        solve(&self.lower, &self.pivot, &self.upper, &mut self.stage2);
-        let losing2 = exchange * flux2.water - 2.0 * losing1 + water_slope * self.stage2[last];
+        self.equations.solve(&mut self.stage2);
+        let k2 = self.stage2[last];
+        let water2 = self.exchange * second.water() - 2.0 * water1 + water_slope * k2;
+        let heat2 = self.exchange * second.sensible() - 2.0 * heat1 + sensible_slope * k2;
+        // The rates kept are those of the stages: the right-hand side itself would magnify whatever
+        // the fastest modes, at the surface, are still short of their balance.
+        for ((rate, k1), k2) in self.rate.iter_mut().zip(&self.stage1).zip(&self.stage2) {
+            *rate = k1 - AHEAD * (k1 + k2);
+        }
+        self.keep(&first, trace);
+        for ((rate, k1), k2) in self.rate.iter_mut().zip(&self.stage1).zip(&self.stage2) {
+            *rate += STEP_AHEAD * (k1 + k2);
+        }
         for ((heat, k1), k2) in self.state.heat.iter_mut().zip(&self.stage1).zip(&self.stage2) {
             *heat += step * (1.5 * k1 + 0.5 * k2);
         }
-        self.state.lost += step * (1.5 * losing1 + 0.5 * losing2);
+        self.state.lost += step * (1.5 * water1 + 0.5 * water2);
+        self.state.received += step * (1.5 * heat1 + 0.5 * heat2);
         self.state.at = next;
-    }
-
-    /// Factors `I - weight A` for the moment last evaluated.
-    fn factor(&mut self, flux: &Flux, weight: f64) {
-        let half = self.body.half;
-        let scale = weight * self.tuning.speed / (half * half);
-        let surface = half * self.body.edge * self.tuning.transfer * flux.net_slope();
-        let n = self.slope.len();
-        let per_volume = &self.body.grid.per_volume[..n];
-        let (link, slope) = (&self.link[..n], &self.slope[..n]);
-        let (lower, pivot, upper) =
-            (&mut self.lower[..n], &mut self.pivot[..n], &mut self.upper[..n]);
-        let mut inward = 0.0;
-        for i in 0..n {
-            let volume = scale * per_volume[i];
-            let outward = if i + 1 < n { link[i] } else { 0.0 };
-            let exchange = if i + 1 < n { 0.0 } else { -surface };
-            let mut diagonal = 1.0 + volume * (inward + outward + exchange) * slope[i];
-            lower[i] = 0.0;
-            if i > 0 {
-                lower[i] = -volume * inward * slope[i - 1];
-                diagonal -= lower[i] * upper[i - 1];
-            }
-            pivot[i] = 1.0 / diagonal;
-            upper[i] = if i + 1 < n { -volume * outward * slope[i + 1] * pivot[i] } else { 0.0 };
-            inward = outward;
-        }
-    }
-}
-
-/// Solves the factored tridiagonal system in place.
-#[inline]
-fn solve(lower: &[f64], pivot: &[f64], upper: &[f64], x: &mut [f64]) {
-    let n = x.len();
-    let (lower, pivot, upper) = (&lower[..n], &pivot[..n], &upper[..n]);
-    let mut before = 0.0;
-    for i in 0..n {
-        before = (x[i] - lower[i] * before) * pivot[i];
-        x[i] = before;
-    }
-    for i in (0..n - 1).rev() {
-        before = x[i] - upper[i] * before;
-        x[i] = before;
     }
 }

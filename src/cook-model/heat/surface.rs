@@ -26,8 +26,10 @@ const NEARLY_BOILING: f64 = 0.95;
 pub struct Evaporation {
     /// Partial pressure of water vapour in the air around the piece.
     pub vapour: VapourPressure,
-    /// Water lost per area after which the surface evaporates half as fast as when wet.
+    /// Water lost per area after which the surface is half-way from wet to dry.
     pub halves_after: AreaMass,
+    /// What a dry surface still evaporates, as a part of a wet one, of water that comes from inside.
+    pub residual: f64,
 }
 
 /// How a surface exchanges heat with what is around it.
@@ -81,7 +83,8 @@ impl Surface {
     ///
     /// ```text
     /// q = h (Ta - Ts) + eps sigma (Ta^4 - Ts^4) - r m
-    /// m = w h / (cp Le^(2/3)) 0.622 ln[(P - pv) / (P - pvs)],  w = 1 / (1 + lost / halves_after)
+    /// m = w h / (cp Le^(2/3)) 0.622 ln[(P - pv) / (P - pvs)]
+    /// w = residual + (1 - residual) / (1 + lost / halves_after)
     /// ```
     ///
     /// the Lewis relation with Stefan's correction for high rates, times the wetness `w` of a
@@ -114,7 +117,7 @@ impl Evaporation {
         let wet = h * MOLAR_RATIO / (AIR_CAPACITY * LEWIS_TWO_THIRDS);
         let drying = if share > 0.0 {
             let half = self.halves_after.kg_per_m2();
-            half / (half + lost.max(0.0))
+            self.residual + (1.0 - self.residual) * half / (half + lost.max(0.0))
         } else {
             1.0
         };
@@ -166,6 +169,7 @@ mod tests {
             evaporation: Some(Evaporation {
                 vapour: VapourPressure::from_kpa(3.0),
                 halves_after: AreaMass::from_kg_per_m2(0.05),
+                residual: 0.03,
             }),
         };
         let net = |t: f64| surface.flux(t, 121.0, 0.1).net();

@@ -13,29 +13,29 @@ const HALVINGS: usize = 24;
 
 /// The temperatures inside one piece over time.
 ///
-/// Between the solver's own steps a trace follows the cubic through the temperatures and their
+/// Between the solver's own steps a trace follows the cubic through the heat contents and their
 /// rates at both ends; before its start and after its end it keeps the first and last values.
 #[derive(Clone, Debug)]
 pub struct Trace {
     grid: Arc<Grid>,
     medium: Medium,
     half: f64,
-    edge: f64,
     times: Vec<f64>,
-    /// Temperatures, C, node by node, moment after moment; and their rates, C/s.
-    celsius: Vec<f64>,
-    rates: Vec<f64>,
-    /// Water lost, kg/m2, and its rate, kg/m2s.
+    /// Heat contents, J/m3, node by node, moment after moment; and their rates, J/m3s.
+    heat: Vec<f64>,
+    rate: Vec<f64>,
+    /// Water lost, kg/m2, and heat received, J/m2, each with its rate.
     water: Vec<(f64, f64)>,
+    received: Vec<(f64, f64)>,
 }
 
 /// One moment of a trace.
-pub(super) struct Record<'a, R: Iterator<Item = f64>> {
+pub(super) struct Record<'a> {
     pub at: f64,
-    pub celsius: &'a [f64],
-    pub rate: R,
-    pub lost: f64,
-    pub losing: f64,
+    pub heat: &'a [f64],
+    pub rate: &'a [f64],
+    pub water: (f64, f64),
+    pub received: (f64, f64),
 }
 
 /// A place between two kept moments: the earlier one, and how far on towards the later.
@@ -51,19 +51,20 @@ impl Trace {
             grid: body.grid.clone(),
             medium: body.medium,
             half: body.half,
-            edge: body.edge,
             times: Vec::new(),
-            celsius: Vec::new(),
-            rates: Vec::new(),
+            heat: Vec::new(),
+            rate: Vec::new(),
             water: Vec::new(),
+            received: Vec::new(),
         }
     }
 
-    pub(super) fn push<R: Iterator<Item = f64>>(&mut self, record: Record<'_, R>) {
+    pub(super) fn push(&mut self, record: &Record<'_>) {
         self.times.push(record.at);
-        self.celsius.extend_from_slice(record.celsius);
-        self.rates.extend(record.rate);
-        self.water.push((record.lost, record.losing));
+        self.heat.extend_from_slice(record.heat);
+        self.rate.extend_from_slice(record.rate);
+        self.water.push(record.water);
+        self.received.push(record.received);
     }
 
     pub(super) fn is_empty(&self) -> bool {
@@ -87,25 +88,26 @@ impl Trace {
 
     /// Core temperature: at the coldest spot while heating, the middle.
     pub fn core(&self, at: Span) -> Temperature {
-        Temperature::from_c(self.node(self.place(to_seconds(at)), 0))
+        self.temperature(self.place(to_seconds(at)), 0)
     }
 
     /// Surface temperature.
     pub fn surface(&self, at: Span) -> Temperature {
-        Temperature::from_c(self.node(self.place(to_seconds(at)), self.last_node()))
+        self.temperature(self.place(to_seconds(at)), self.grid.through() - 1)
     }
 
     /// What a probe reads whose tip is a distance off the middle; at most at the surface.
     pub fn off_centre(&self, distance: Length, at: Span) -> Temperature {
         let x = (distance.m() / self.half).clamp(0.0, 1.0);
         let place = self.place(to_seconds(at));
-        let nodes = &self.grid.x;
+        let nodes = &self.grid.column.x;
         let outer = nodes.partition_point(|node| *node < x).max(1);
         let (a, b) = (nodes[outer - 1], nodes[outer]);
         // Straight in the square of the place: exact for the parabola a profile is near its middle.
         let share = (x * x - a * a) / (b * b - a * a);
-        let (inside, outside) = (self.node(place, outer - 1), self.node(place, outer));
-        Temperature::from_c(inside + share * (outside - inside))
+        let (inside, outside) =
+            (self.temperature(place, outer - 1), self.temperature(place, outer));
+        inside + (outside - inside) * share
     }
 
     /// Mean temperature: what the piece settles at if it neither gains nor loses heat.
@@ -113,30 +115,32 @@ impl Trace {
         Temperature::from_c(self.medium.celsius(self.mean_heat(self.place(to_seconds(at)))))
     }
 
-    /// Heat stored since 0 C, per area of surface.
+    /// Heat stored above 0 C, per area of surface.
     pub fn stored(&self, at: Span) -> AreaHeat {
-        let volume: f64 = self.grid.per_volume.iter().map(|per| 1.0 / per).sum();
         let mean = self.mean_heat(self.place(to_seconds(at)));
-        AreaHeat::from_j_per_m2(mean * volume * self.half / self.edge)
+        AreaHeat::from_j_per_m2(mean * self.half * self.grid.volume_per_surface())
+    }
+
+    /// Heat received by convection and radiation, per area of surface.
+    pub fn received(&self, at: Span) -> AreaHeat {
+        AreaHeat::from_j_per_m2(self.between(&self.received, at))
     }
 
     /// Water evaporated, per area of surface.
     pub fn evaporated(&self, at: Span) -> AreaMass {
-        let place = self.place(to_seconds(at));
-        let (a, b) = (self.water[place.index], self.water[self.next(place.index)]);
-        AreaMass::from_kg_per_m2(hermite(a, b, self.width(place.index), place.share))
+        AreaMass::from_kg_per_m2(self.between(&self.water, at))
     }
 
     /// When the core first reaches a temperature, if it does.
     pub fn core_reaches(&self, temperature: Temperature) -> Option<Span> {
-        let target = temperature.c();
+        let target = self.medium.heat(temperature.c());
         let first = (0..self.times.len()).find(|i| self.kept(*i, 0).0 >= target)?;
         Some(self.crossing(first, |core| core >= target))
     }
 
     /// When the core, after a span, first falls to a temperature, if it does.
     pub fn core_falls_to(&self, temperature: Temperature, after: Span) -> Option<Span> {
-        let target = temperature.c();
+        let target = self.medium.heat(temperature.c());
         let from = to_seconds(after);
         let first = (0..self.times.len())
             .find(|i| self.times[*i] > from && self.kept(*i, 0).0 <= target)?;
@@ -167,13 +171,10 @@ impl Trace {
         let place = self.place(to_seconds(at));
         State {
             at: self.times[place.index] + place.share * self.width(place.index),
-            heat: (0..self.grid.x.len()).map(|i| self.medium.heat(self.node(place, i))).collect(),
-            lost: self.evaporated(at).kg_per_m2(),
+            heat: (0..self.grid.nodes()).map(|i| self.node(place, i)).collect(),
+            lost: self.between(&self.water, at),
+            received: self.between(&self.received, at),
         }
-    }
-
-    fn last_node(&self) -> usize {
-        self.grid.x.len() - 1
     }
 
     fn place(&self, at: f64) -> Place {
@@ -196,21 +197,50 @@ impl Trace {
         self.times[self.next(index)] - self.times[index]
     }
 
-    /// Temperature and rate of a node at a kept moment.
+    /// Heat content of a node at a kept moment, and its rate.
     fn kept(&self, index: usize, node: usize) -> (f64, f64) {
-        let i = index * self.grid.x.len() + node;
-        (self.celsius[i], self.rates[i])
+        let i = index * self.grid.nodes() + node;
+        (self.heat[i], self.rate[i])
     }
 
+    /// Heat content of a node.
     fn node(&self, place: Place, node: usize) -> f64 {
         let (a, b) = (self.kept(place.index, node), self.kept(self.next(place.index), node));
         hermite(a, b, self.width(place.index), place.share)
     }
 
+    fn temperature(&self, place: Place, node: usize) -> Temperature {
+        Temperature::from_c(self.medium.celsius(self.node(place, node)))
+    }
+
+    fn between(&self, kept: &[(f64, f64)], at: Span) -> f64 {
+        let place = self.place(to_seconds(at));
+        let (a, b) = (kept[place.index], kept[self.next(place.index)]);
+        hermite(a, b, self.width(place.index), place.share)
+    }
+
+    /// Mean heat content of the whole body.
     fn mean_heat(&self, place: Place) -> f64 {
+        let column = &self.grid.column;
+        let over_thickness = |weights: &mut dyn Iterator<Item = f64>| {
+            let (mut heat, mut sum) = (0.0, 0.0);
+            for (i, weight) in weights.enumerate() {
+                heat += weight * self.node(place, i);
+                sum += weight;
+            }
+            heat / sum
+        };
+        let Some(footprint) = &self.grid.footprint else {
+            return over_thickness(&mut column.per_volume.iter().map(|per| 1.0 / per));
+        };
+        let middle = over_thickness(&mut column.share.iter().copied());
         let (mut heat, mut volume) = (0.0, 0.0);
-        for (i, per) in self.grid.per_volume.iter().enumerate() {
-            heat += self.medium.heat(self.node(place, i)) / per;
+        for (j, per) in footprint.per_volume.iter().enumerate() {
+            let node = match j {
+                0 => middle,
+                _ => self.node(place, self.grid.through() + j - 1),
+            };
+            heat += node / per;
             volume += 1.0 / per;
         }
         heat / volume

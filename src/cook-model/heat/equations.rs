@@ -1,0 +1,209 @@
+//! The rates of change inside a body.
+
+use super::body::{Body, Grid};
+use super::footprint::Footprint;
+use super::matrix::{Matrix, Moment, Spread};
+use super::medium::{Medium, Point};
+use super::surface::{Flux, Surface};
+
+/// What passes the surface, averaged over the piece.
+#[derive(Clone, Copy, Debug, Default)]
+pub(super) struct Exchange {
+    /// At the middle of the face.
+    middle: Flux,
+    /// How much warmer the surface is on average than there, K.
+    warmer: f64,
+}
+
+impl Exchange {
+    /// Water leaving, kg/m2s.
+    pub fn water(&self) -> f64 {
+        self.middle.water + self.middle.water_slope * self.warmer
+    }
+
+    /// Heat received by convection and radiation, W/m2.
+    pub fn sensible(&self) -> f64 {
+        self.middle.sensible + self.middle.sensible_slope * self.warmer
+    }
+
+    /// Slopes of both by surface temperature.
+    pub fn slopes(&self) -> (f64, f64) {
+        (self.middle.water_slope, self.middle.sensible_slope)
+    }
+}
+
+/// The semi-discrete equations of one body, with their scratch space.
+pub(super) struct Equations<'a> {
+    grid: &'a Grid,
+    medium: Medium,
+    half: f64,
+    /// How many times more heat the surface exchanges than expected.
+    transfer: f64,
+    /// Rates per conductance, 1/m2: speed over the half-thickness squared.
+    scale: f64,
+    /// At the last evaluation: conduction potential at each node, W/m; the medium's state at the
+    /// surface, in the mean over the thickness, and at each of the footprint's other nodes; heat
+    /// into each of the footprint's cells per surface, W/m.
+    potential: Vec<f64>,
+    surface: Point,
+    out: Vec<Point>,
+    inward: Vec<f64>,
+    /// Diffusivity at each node when last factored.
+    diffusivity: Vec<f64>,
+    matrix: Matrix,
+    /// Slope of temperature over heat content at the surface when last factored, K m3/J.
+    surface_slope: f64,
+}
+
+impl<'a> Equations<'a> {
+    pub fn new(body: &'a Body, speed: f64, transfer: f64) -> Self {
+        let zeros = || vec![0.0; body.grid.nodes()];
+        let out = body.grid.footprint.as_ref().map_or(0, |f| f.y.len());
+        Self {
+            grid: &body.grid,
+            medium: body.medium,
+            half: body.half,
+            transfer,
+            scale: speed / (body.half * body.half),
+            potential: zeros(),
+            surface: Point::default(),
+            out: vec![Point::default(); out],
+            inward: vec![0.0; out],
+            diffusivity: zeros(),
+            matrix: Matrix::new(&body.grid),
+            surface_slope: 0.0,
+        }
+    }
+
+    /// The rate of change of each node's heat content, J/m3s, into `rate`, at heat contents `heat`
+    /// with `air` C around and `lost` kg/m2 evaporated.
+    pub fn evaluate(
+        &mut self,
+        heat: &[f64],
+        rate: &mut [f64],
+        surface: &Surface,
+        air: f64,
+        lost: f64,
+    ) -> Exchange {
+        let (medium, column) = (self.medium, &self.grid.column);
+        for (potential, heat) in self.potential.iter_mut().zip(heat) {
+            *potential = medium.potential(*heat);
+        }
+        let last = column.x.len() - 1;
+        self.surface = medium.at(heat[last]);
+        let flux = surface.flux(self.surface.celsius, air, lost);
+        let entering = self.half * self.transfer * flux.net();
+        let (potential, per_volume) = (&self.potential[..=last], &column.per_volume[..=last]);
+        let conductance = &column.conductance[..last];
+        let mut inflow = 0.0;
+        for i in 0..last {
+            let onward = conductance[i] * (potential[i + 1] - potential[i]);
+            rate[i] = self.scale * per_volume[i] * (onward - inflow);
+            inflow = onward;
+        }
+        rate[last] = self.scale * per_volume[last] * (entering - inflow);
+        let grid = self.grid;
+        match &grid.footprint {
+            Some(footprint) => self.add_footprint(footprint, heat, rate, flux, entering),
+            None => Exchange { middle: flux, warmer: 0.0 },
+        }
+    }
+
+    /// Slope of the heat entering by surface temperature, W/mK; negative.
+    fn entering_slope(&self, flux: &Flux) -> f64 {
+        self.half * self.transfer * flux.net_slope()
+    }
+
+    /// The rates along the footprint, and what they bring to the middle.
+    ///
+    /// A cell's surface takes `q = [q0 (1 + Bi/3) + q0' (T - T0)] / (1 + Bi h/3)`, where `q0` enters
+    /// the middle's, `q0'` is its slope by temperature, `T` and `T0` are the means over the
+    /// thickness here and in the middle, `h` the height and `Bi = -q0' L / k`: the surface differs
+    /// from the mean by a third of `q h L / k`, as in a parabolic profile.
+    fn add_footprint(
+        &mut self,
+        footprint: &Footprint,
+        heat: &[f64],
+        rate: &mut [f64],
+        flux: Flux,
+        entering: f64,
+    ) -> Exchange {
+        let (grid, medium) = (self.grid, self.medium);
+        let column = &grid.column;
+        let (through, cells) = (column.x.len(), footprint.y.len() - 1);
+        let mean = column.mean(heat);
+        self.out[0] = medium.at(mean);
+        for (out, heat) in self.out[1..].iter_mut().zip(&heat[through..]) {
+            *out = medium.at(*heat);
+        }
+        let slope = self.entering_slope(&flux);
+        let biot = -slope / self.surface.conductivity();
+        let middle = self.out[0].celsius;
+
+        self.inward[0] = entering;
+        let mut total = footprint.surface[0] * entering;
+        for j in 1..=cells {
+            let q = (entering * (1.0 + biot / 3.0) + slope * (self.out[j].celsius - middle))
+                / (1.0 + biot * footprint.height[j] / 3.0);
+            self.inward[j] = q;
+            total += footprint.surface[j] * q;
+        }
+        let (mut before, mut inflow, mut to_middle) = (medium.potential(mean), 0.0, 0.0);
+        for j in 0..cells {
+            let next = self.potential[through + j];
+            let onward = footprint.conductance[j] * (next - before);
+            let cell = onward - inflow + footprint.surface[j] * self.inward[j];
+            let change = self.scale * footprint.per_volume[j] * cell;
+            match j {
+                0 => to_middle = change,
+                _ => rate[through + j - 1] = change,
+            }
+            (before, inflow) = (next, onward);
+        }
+        let edge = entering + slope * (self.out[cells].celsius - self.surface.celsius);
+        let cell = footprint.surface[cells] * self.inward[cells] + footprint.edge * edge - inflow;
+        rate[through + cells - 1] = self.scale * footprint.per_volume[cells] * cell;
+        total += footprint.edge * edge;
+
+        let extra = to_middle - column.mean(rate);
+        let spread = Spread::new(biot, footprint.bend, column.mean_square);
+        for (r, x) in rate.iter_mut().zip(&column.x) {
+            *r += extra * spread.at(*x);
+        }
+        let mean_entering = total / footprint.whole_surface();
+        let warmer = if slope < 0.0 { (mean_entering - entering) / slope } else { 0.0 };
+        Exchange { middle: flux, warmer }
+    }
+
+    /// Factors `I - weight A` for the moment last evaluated.
+    pub fn factor(&mut self, heat: &[f64], exchange: &Exchange, weight: f64) {
+        for (diffusivity, heat) in self.diffusivity.iter_mut().zip(heat) {
+            *diffusivity = self.medium.diffusivity(*heat);
+        }
+        let entering = self.entering_slope(&exchange.middle);
+        let biot = -entering / self.surface.conductivity();
+        let bend = self.grid.footprint.as_ref().map_or(0.0, |f| f.bend);
+        let spread = Spread::new(biot, bend, self.grid.column.mean_square);
+        let moment = Moment {
+            diffusivity: &self.diffusivity,
+            surface_slope: self.surface.slope,
+            out: &self.out,
+            entering,
+            biot,
+            spread,
+            scale: weight * self.scale,
+        };
+        self.matrix.factor(self.grid, &moment);
+        self.surface_slope = self.surface.slope;
+    }
+
+    /// Solves the factored system in place.
+    pub fn solve(&self, x: &mut [f64]) {
+        self.matrix.solve(self.grid, x);
+    }
+
+    /// Slope of temperature over heat content at the surface when last factored.
+    pub fn surface_slope(&self) -> f64 {
+        self.surface_slope
+    }
+}

@@ -9,9 +9,12 @@ use super::shape::{self, Reduced};
 use crate::piece::{Dimensions, Piece, Shape};
 use crate::quantity::Length;
 
-/// Cells over the half-thickness and over the half-width: a pull time moves by under 0.1 % when
-/// they are doubled and the time steps halved.
+/// Cells over the half-thickness and over the half-width of a body with both coordinates: a pull
+/// time moves by under 0.1 % when they are doubled and the time steps halved.
 const CELLS: (usize, usize) = (16, 10);
+/// Cells of a body with one coordinate, which is held to the series for it: a sphere in a strong
+/// bath is what needs them.
+const CELLS_ALONE: usize = 28;
 
 /// A body of a given medium, with the grid it is computed on.
 ///
@@ -44,7 +47,10 @@ pub(super) struct Grid {
 
 impl Grid {
     fn new(form: &Form, refinement: usize) -> Self {
-        let (through, out) = CELLS;
+        let (through, out) = match form.footprint {
+            Some(_) => CELLS,
+            None => (CELLS_ALONE, 0),
+        };
         Self {
             column: Column::new(through * refinement, form.area),
             footprint: form
@@ -79,7 +85,9 @@ impl Body {
         Self { medium, half: 0.5 * thickness.m(), form, refinement: 1, grid }
     }
 
-    fn radial(medium: Medium, thickness: Length, exponent: f64) -> Self {
+    /// A body followed along one coordinate alone, of a given geometry exponent: 1 slab, 2 cylinder,
+    /// 3 sphere, between them whatever an author takes a piece for.
+    pub fn of_exponent(thickness: Length, exponent: f64, medium: Medium) -> Self {
         Self::new(medium, thickness, Form { area: Area::Power(exponent), footprint: None })
     }
 
@@ -94,17 +102,17 @@ impl Body {
 
     /// A slab so wide that its edges do not matter, heated from both sides.
     pub fn slab(thickness: Length, medium: Medium) -> Self {
-        Self::radial(medium, thickness, 1.0)
+        Self::of_exponent(thickness, 1.0, medium)
     }
 
     /// A cylinder so long that its ends do not matter.
     pub fn cylinder(diameter: Length, medium: Medium) -> Self {
-        Self::radial(medium, diameter, 2.0)
+        Self::of_exponent(diameter, 2.0, medium)
     }
 
     /// A sphere.
     pub fn sphere(diameter: Length, medium: Medium) -> Self {
-        Self::radial(medium, diameter, 3.0)
+        Self::of_exponent(diameter, 3.0, medium)
     }
 
     /// An ellipsoid, by its three axes.
@@ -139,6 +147,15 @@ impl Body {
     /// How much more surface the body has, for its volume, than that one coordinate gives it.
     pub fn edge(&self) -> f64 {
         self.single().1
+    }
+
+    /// The Fourier number by which time steps are scaled: a sphere's middle answers thrice as fast as
+    /// a slab's.
+    pub(super) fn pace(&self) -> f64 {
+        match self.form.area {
+            Area::Power(exponent) => 1.0 / exponent,
+            Area::Curved(_) => 1.0,
+        }
     }
 
     fn single(&self) -> (f64, f64) {

@@ -5,7 +5,7 @@ use super::units::{Conductivity, Density, Diffusivity, HeatCapacity};
 use crate::quantity::Temperature;
 
 /// Where the fitted curves meet the component equations, C: Chebyshev points of -5..155 C, the
-/// range a surface can see.
+/// range a surface can see in a pit that cooks rather than burns.
 const FIT_AT: [f64; 5] = [-1.1, 28.0, 75.0, 122.0, 151.1];
 /// Newton steps from a linear first guess to the last bit of a nearly straight curve.
 const NEWTON_STEPS: usize = 6;
@@ -26,6 +26,8 @@ pub struct Medium {
     temperature: Quartic,
     /// Conduction potential, W/m, by heat content, J/m3.
     potential: Quartic,
+    /// The range of heat contents the curves hold in, J/m3; both go straight on beyond it.
+    holds: [f64; 2],
 }
 
 /// A medium's temperature and potential at one heat content, and their slopes.
@@ -60,6 +62,7 @@ impl Medium {
         Self {
             temperature: through_points(&heat, &FIT_AT),
             potential: through_points(&heat, &potential),
+            holds: [heat[0], heat[4]],
         }
     }
 
@@ -75,25 +78,26 @@ impl Medium {
         Self {
             temperature: line(alpha.m2_per_s() / k.w_per_mk()),
             potential: line(alpha.m2_per_s()),
+            holds: [f64::NEG_INFINITY, f64::INFINITY],
         }
     }
 
     /// Temperature, C, at a heat content in J/m3.
     #[inline]
     pub(super) fn celsius(&self, heat: f64) -> f64 {
-        value(&self.temperature, heat)
+        self.value(&self.temperature, heat)
     }
 
     /// Conduction potential, W/m, at a heat content in J/m3.
     #[inline]
     pub(super) fn potential(&self, heat: f64) -> f64 {
-        value(&self.potential, heat)
+        self.value(&self.potential, heat)
     }
 
     /// The potential's rise with heat content, m2/s: the diffusivity.
     #[inline]
     pub(super) fn diffusivity(&self, heat: f64) -> f64 {
-        rise(&self.potential, heat)
+        rise(&self.potential, self.within(heat))
     }
 
     /// Temperature and slopes at a heat content in J/m3.
@@ -101,8 +105,23 @@ impl Medium {
     pub(super) fn at(&self, heat: f64) -> Point {
         Point {
             celsius: self.celsius(heat),
-            slope: rise(&self.temperature, heat),
+            slope: rise(&self.temperature, self.within(heat)),
             diffusivity: self.diffusivity(heat),
+        }
+    }
+
+    #[inline]
+    fn within(&self, heat: f64) -> f64 {
+        heat.max(self.holds[0]).min(self.holds[1])
+    }
+
+    #[inline]
+    fn value(&self, curve: &Quartic, heat: f64) -> f64 {
+        let within = self.within(heat);
+        if within == heat {
+            value(curve, heat)
+        } else {
+            value(curve, within) + rise(curve, within) * (heat - within)
         }
     }
 
@@ -110,7 +129,8 @@ impl Medium {
     pub(super) fn heat(&self, celsius: f64) -> f64 {
         let mut heat = (celsius - self.temperature[0]) / self.temperature[1];
         for _ in 0..NEWTON_STEPS {
-            heat -= (self.celsius(heat) - celsius) / rise(&self.temperature, heat);
+            let at = self.at(heat);
+            heat -= (at.celsius - celsius) / at.slope;
         }
         heat
     }

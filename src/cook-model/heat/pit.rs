@@ -27,7 +27,7 @@ const MEAT_EMISSIVITY: f64 = 0.9;
 const HALVES_AFTER: AreaMass = AreaMass::from_kg_per_m2(0.01);
 
 /// What the surface still evaporates when dry, as a part of a wet one; fitted likewise.
-const RESIDUAL: f64 = 0.05;
+const RESIDUAL: f64 = 0.06;
 
 impl PitKind {
     /// Air coefficient, W/m2K, and vapour pressure, kPa.

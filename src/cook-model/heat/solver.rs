@@ -19,7 +19,7 @@ const LONGEST_STEP: f64 = 0.07;
 /// The first step after the surroundings jump, in the same measure.
 const FIRST_STEP: f64 = 0.002;
 /// How much longer each step may be than the one before.
-const GROWTH: f64 = 1.6;
+const GROWTH: f64 = 1.35;
 /// No step is shorter than this, s, whatever the body: keeps the work finite.
 const SHORTEST_STEP: f64 = 0.01;
 /// Diffusivity by which steps are scaled, m2/s: that of meat; its exact value only scales accuracy.
@@ -145,7 +145,7 @@ impl<'a> Run<'a> {
     /// trace changes smoothly with the tuning.
     fn through(&mut self, leg: &Leg, end: f64, trace: &mut Trace) {
         let per_fourier = self.body.half * self.body.half / STEP_DIFFUSIVITY;
-        let scale = per_fourier / self.body.refinement as f64;
+        let scale = per_fourier * self.body.pace() / self.body.refinement as f64;
         let longest = (LONGEST_STEP * scale).max(SHORTEST_STEP);
         let mut wanted = (FIRST_STEP * scale).max(SHORTEST_STEP);
         let growth = 1.0 + (GROWTH - 1.0) / self.body.refinement as f64;

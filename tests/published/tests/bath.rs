@@ -3,6 +3,7 @@
 //! Source: Baldwin, A Practical Guide to Sous Vide Cooking, poultry pasteurisation table (number
 //! 4.1 from memory), 57-65 C as two agreeing copies have it, the column of 55 C from an e-mail of
 //! the author; heating table 2.2 from memory, marked so in the file.
+#![allow(clippy::unwrap_used, reason = "in a test a failed unwrap is a failed test")]
 
 use cook_model::heat::{
     Body, Conductivity, Diffusivity, HeatTransferCoefficient, Leg, Medium, Start, Surface,

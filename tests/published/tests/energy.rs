@@ -3,6 +3,7 @@
 //! What enters is worked out here from the trace's surface temperature alone, with the laws written
 //! anew: Newton, Stefan-Boltzmann, and the Lewis relation with Antoine's equation (Incropera &
 //! DeWitt, chapters 1 and 6).
+#![allow(clippy::unwrap_used, reason = "in a test a failed unwrap is a failed test")]
 
 use cook_model::heat::{
     Body, Leg, Medium, PitKind, Start, Surface, Surroundings, Trace, Tuning, resume, trace,

@@ -1,4 +1,5 @@
 //! Check 3: properties from composition.
+#![allow(clippy::unwrap_used, reason = "in a test a failed unwrap is a failed test")]
 
 use cook_model::heat::{Composition, Medium};
 use cook_model::quantity::Temperature;

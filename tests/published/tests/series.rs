@@ -3,6 +3,7 @@
 //! Source: Carslaw & Jaeger 1959, Conduction of Heat in Solids, 2nd ed., sections 3.11, 7.7 and 9.4
 //! (Incropera & DeWitt, Fundamentals of Heat and Mass Transfer, equations 5.39-5.51, give the same
 //! with the table of first roots that `tables/eigenvalues.csv` agrees with to its last digit).
+#![allow(clippy::unwrap_used, reason = "in a test a failed unwrap is a failed test")]
 
 use cook_model::heat::{
     Body, Conductivity, Diffusivity, HeatTransferCoefficient, Leg, Medium, Start, Surface,

@@ -3,6 +3,7 @@
 //! Sources: for bricks the exact product of three slab series (Carslaw & Jaeger 1959, section 5.6);
 //! for ellipsoids, which have none, the fine three-dimensional solution of this project's second
 //! simulator, whose own tests hold it to the series for spheres and bricks.
+#![allow(clippy::unwrap_used, reason = "in a test a failed unwrap is a failed test")]
 
 use cook_model::heat::{
     Body, Conductivity, Diffusivity, HeatTransferCoefficient, Leg, Medium, Start, Surface,

@@ -3,6 +3,7 @@
 //! Common practice, no source. The defaults were fitted to these facts together, so that meeting
 //! them shows that one set can, not that the model is right: for that no measured core trace of a
 //! breast in a pit was found.
+#![allow(clippy::unwrap_used, reason = "in a test a failed unwrap is a failed test")]
 
 use cook_model::heat::{
     Body, Leg, PitKind, Start, Surface, Surroundings, Trace, Tuning, resume, trace,

@@ -10,12 +10,11 @@
 use crate::piece::Piece;
 
 /// The middle of the speed and of the surface's heat uptake, over the heat model's defaults, and
-/// how late the piece begins to heat, min. One coordinate through the thickness, in air that is at
-/// once at temperature, heats too early and too evenly beside a body with ends and edges in a pit
-/// just loaded with cold meat; these three bring the curves together, and leave the time to the
-/// pull as it was.
-pub(super) const SPEED: f64 = 0.82;
-pub(super) const TRANSFER: f64 = 1.4;
+/// how late the piece begins to heat, min. In air that is at once at temperature a piece heats too
+/// early and too evenly beside one in a pit just loaded with cold meat; these three bring the curves
+/// together, and leave the time to the pull as it was.
+pub(super) const SPEED: f64 = 1.05;
+pub(super) const TRANSFER: f64 = 1.1;
 pub(super) const LAG: f64 = 3.0;
 
 /// Shared part of ln(speed): heat transfer coefficient (10 W/m2K give or take 2 is 5 % of the

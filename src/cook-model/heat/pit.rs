@@ -24,10 +24,7 @@ pub enum PitKind {
 const MEAT_EMISSIVITY: f64 = 0.9;
 /// Water lost per area after which a breast's surface evaporates half as fast. Fitted, with the
 /// other defaults, to common practice: see the crate's check of trade facts.
-const HALVES_AFTER: AreaMass = AreaMass::from_kg_per_m2(0.01);
-
-/// What the surface still evaporates when dry, as a part of a wet one; fitted likewise.
-const RESIDUAL: f64 = 0.06;
+const HALVES_AFTER: AreaMass = AreaMass::from_kg_per_m2(0.07);
 
 impl PitKind {
     /// Air coefficient, W/m2K, and vapour pressure, kPa.
@@ -37,10 +34,10 @@ impl PitKind {
     /// the fuel's burning gives off, thinned with air. Both are this project's own estimates.
     const fn air(self) -> (f64, f64) {
         match self {
-            Self::Indirect => (12.0, 3.0),
-            Self::Pellet => (16.0, 3.0),
-            Self::Gas => (12.0, 4.0),
-            Self::Drum => (13.0, 3.0),
+            Self::Indirect => (14.0, 3.0),
+            Self::Pellet => (18.0, 3.0),
+            Self::Gas => (14.0, 4.0),
+            Self::Drum => (15.0, 3.0),
         }
     }
 }
@@ -55,7 +52,6 @@ impl Surface {
             evaporation: Some(Evaporation {
                 vapour: VapourPressure::from_kpa(vapour),
                 halves_after: HALVES_AFTER,
-                residual: RESIDUAL,
             }),
         }
     }
@@ -63,7 +59,7 @@ impl Surface {
     /// Resting under loose foil on a board: a layer of air, shiny foil, still air, each resisting
     /// in series over the covered part, more at the gaps; too humid below to evaporate.
     pub const fn under_foil() -> Self {
-        Self::convective(HeatTransferCoefficient::from_w_per_m2k(5.0))
+        Self::convective(HeatTransferCoefficient::from_w_per_m2k(8.0))
     }
 
     /// Resting uncovered on a board: still air, radiation, what drying surface is left.
@@ -74,7 +70,6 @@ impl Surface {
             evaporation: Some(Evaporation {
                 vapour: VapourPressure::from_kpa(1.2),
                 halves_after: HALVES_AFTER,
-                residual: RESIDUAL,
             }),
         }
     }

@@ -17,19 +17,21 @@ const MOLAR_RATIO: f64 = 0.622;
 /// Heat of vaporisation of water at 0 C, J/kg, and its fall per degree (linear between the steam
 /// table's 2501 kJ/kg at 0 C and 2257 kJ/kg at 100 C).
 const VAPORISATION: [f64; 2] = [2.501e6, 2440.0];
-/// The share of the way to boiling beyond which the logarithm of the diffusion law is not followed:
-/// there the surface boils, and its drying, not diffusion, limits what leaves.
-const NEARLY_BOILING: f64 = 0.95;
+/// Below this, C, air may hold less vapour than a pit at work has.
+const COLD_AIR: f64 = 60.0;
+/// The share of the way to boiling, some 88 C, beyond which the logarithm of the diffusion law is
+/// not followed: at boiling it would be without bound, where what leaves is limited by what comes
+/// from inside. Beyond it the drive levels off, no higher than `LEVEL` more.
+const LEVELS_FROM: f64 = 0.65;
+const LEVEL: f64 = 1.0;
 
 /// Evaporation from a surface that starts wet and dries.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Evaporation {
     /// Partial pressure of water vapour in the air around the piece.
     pub vapour: VapourPressure,
-    /// Water lost per area after which the surface is half-way from wet to dry.
+    /// Water lost per area after which the surface evaporates half as fast as when wet.
     pub halves_after: AreaMass,
-    /// What a dry surface still evaporates, as a part of a wet one, of water that comes from inside.
-    pub residual: f64,
 }
 
 /// How a surface exchanges heat with what is around it.
@@ -84,7 +86,7 @@ impl Surface {
     /// ```text
     /// q = h (Ta - Ts) + eps sigma (Ta^4 - Ts^4) - r m
     /// m = w h / (cp Le^(2/3)) 0.622 ln[(P - pv) / (P - pvs)]
-    /// w = residual + (1 - residual) / (1 + lost / halves_after)
+    /// w = 1 / (1 + lost / halves_after)
     /// ```
     ///
     /// the Lewis relation with Stefan's correction for high rates, times the wetness `w` of a
@@ -102,30 +104,41 @@ impl Surface {
             flux.sensible_slope -= 4.0 * black * ts2 * ts;
         }
         if let Some(evaporation) = &self.evaporation {
-            evaporation.add_to(&mut flux, h, surface, lost);
+            evaporation.add_to(&mut flux, h, surface, air, lost);
         }
         flux
     }
 }
 
 impl Evaporation {
+    /// Vapour pressure, kPa, in air at a temperature in C: cold air holds no more than saturates it.
     #[inline]
-    fn add_to(&self, flux: &mut Flux, h: f64, surface: f64, lost: f64) {
+    fn vapour_in(&self, air: f64) -> f64 {
+        let vapour = self.vapour.kpa();
+        if air < COLD_AIR { vapour.min(saturation(air).0) } else { vapour }
+    }
+
+    #[inline]
+    fn add_to(&self, flux: &mut Flux, h: f64, surface: f64, air: f64, lost: f64) {
+        let vapour = self.vapour_in(air);
         let (saturated, saturated_slope) = saturation(surface);
-        let room = ATMOSPHERE - self.vapour.kpa();
-        let share = (saturated - self.vapour.kpa()) / room;
+        let room = ATMOSPHERE - vapour;
+        let share = (saturated - vapour) / room;
         let wet = h * MOLAR_RATIO / (AIR_CAPACITY * LEWIS_TWO_THIRDS);
         let drying = if share > 0.0 {
             let half = self.halves_after.kg_per_m2();
-            self.residual + (1.0 - self.residual) * half / (half + lost.max(0.0))
+            half / (half + lost.max(0.0))
         } else {
             1.0
         };
-        let (drive, drive_slope) = if share < NEARLY_BOILING {
-            (-libm::log(1.0 - share), 1.0 / (1.0 - share))
-        } else {
-            (-libm::log(1.0 - NEARLY_BOILING), 0.0)
-        };
+        let logged = share.min(LEVELS_FROM);
+        let mut drive = -libm::log(1.0 - logged);
+        let mut drive_slope = 1.0 / (1.0 - logged);
+        if share > LEVELS_FROM {
+            let fading = libm::exp((logged - share) * drive_slope / LEVEL);
+            drive += LEVEL * (1.0 - fading);
+            drive_slope *= fading;
+        }
         flux.water = wet * drying * drive;
         flux.water_slope = wet * drying * drive_slope * saturated_slope / room;
         flux.vaporisation = VAPORISATION[0] - VAPORISATION[1] * surface;
@@ -169,7 +182,6 @@ mod tests {
             evaporation: Some(Evaporation {
                 vapour: VapourPressure::from_kpa(3.0),
                 halves_after: AreaMass::from_kg_per_m2(0.05),
-                residual: 0.03,
             }),
         };
         let net = |t: f64| surface.flux(t, 121.0, 0.1).net();

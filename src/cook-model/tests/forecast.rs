@@ -261,7 +261,7 @@ proptest! {
         }).collect();
         let forecast = forecast(&history, at(now));
         for piece in &forecast.pieces {
-            prop_assert!(piece.core.low.c().is_finite() && piece.core.low <= piece.core.high);
+            prop_assert!(piece.core.low.c().is_finite() && piece.core.low <= piece.core.high, "{:?}", piece.core);
             if let Some(pull) = piece.pull {
                 prop_assert!(pull.low <= pull.middle && pull.middle <= pull.high);
             }

@@ -6,7 +6,8 @@
 #![allow(clippy::unwrap_used, reason = "in a test a failed unwrap is a failed test")]
 
 use cook_model::heat::{
-    Body, Leg, PitKind, Start, Surface, Surroundings, Trace, Tuning, resume, trace,
+    AreaMass, Body, Evaporation, Leg, PitKind, Start, Surface, Surroundings, Trace, Tuning, resume,
+    trace,
 };
 use cook_model::piece::{Piece, Shape};
 use cook_model::quantity::{Length, Mass, Span, Temperature, minutes, to_minutes};
@@ -120,19 +121,17 @@ fn a_surface_kept_wet_never_gets_there_and_a_dry_one_is_too_fast() {
     };
     let body = Body::of_piece(&piece);
     let start = Start::even(piece.start).unwrap();
-    let with = |residual: Option<f64>| {
-        let mut surface = Surface::pit(PitKind::Indirect);
-        surface.evaporation = match (residual, surface.evaporation) {
-            (Some(residual), Some(evaporation)) => {
-                Some(cook_model::heat::Evaporation { residual, ..evaporation })
-            }
-            _ => None,
-        };
-        let pit = Leg::pit(surface, &[], Temperature::from_f(250.0));
+    let with = |halves_after: Option<f64>| {
+        let pit = Surface::pit(PitKind::Indirect);
+        let evaporation = halves_after.zip(pit.evaporation).map(|(kg, evaporation)| Evaporation {
+            halves_after: AreaMass::from_kg_per_m2(kg),
+            ..evaporation
+        });
+        let pit = Leg::pit(Surface { evaporation, ..pit }, &[], Temperature::from_f(250.0));
         let around = Surroundings::new(pit);
         trace(&body, start, &around, minutes(600.0), &Tuning::default())
     };
-    let wet = with(Some(1.0));
+    let wet = with(Some(1e9));
     assert_eq!(wet.core_reaches(PULL), None);
     assert!(wet.core(minutes(600.0)) < Temperature::from_f(135.0));
     let dry = with(None);

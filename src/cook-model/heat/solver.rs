@@ -149,6 +149,7 @@ impl<'a> Run<'a> {
         let longest = (LONGEST_STEP * scale).max(SHORTEST_STEP);
         let mut wanted = (FIRST_STEP * scale).max(SHORTEST_STEP);
         let growth = 1.0 + (GROWTH - 1.0) / self.body.refinement as f64;
+        let begin = trace.moments();
         let mut knot = leg.knots.partition_point(|k| k.at <= self.state.at);
         while self.state.at < end {
             let target = leg.knots.get(knot).map_or(end, |k| k.at.min(end));
@@ -162,6 +163,7 @@ impl<'a> Run<'a> {
             wanted = (wanted * growth).min(longest);
         }
         self.record(leg, trace);
+        trace.smooth(begin);
     }
 
     /// Air temperature, C.

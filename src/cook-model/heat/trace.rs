@@ -8,6 +8,8 @@ use super::solver::State;
 use super::units::{AreaHeat, AreaMass};
 use crate::quantity::{Length, Span, Temperature, seconds, to_seconds};
 
+/// Nodes beyond this place are outer ones.
+const OUTER: f64 = 0.7;
 /// Halvings by which a crossing is pinned down: a step of minutes to well under a millisecond.
 const HALVINGS: usize = 24;
 
@@ -65,6 +67,23 @@ impl Trace {
         self.rate.extend_from_slice(record.rate);
         self.water.push(record.water);
         self.received.push(record.received);
+    }
+
+    /// Replaces the rates of the outer nodes, kept since a moment's index, by the slopes of parabolas
+    /// through three moments: near the surface, which follows its surroundings at once, the stages
+    /// of a step tell the rate to first order only.
+    pub(super) fn smooth(&mut self, from: usize) {
+        let (nodes, through) = (self.grid.nodes(), self.grid.through());
+        let outer = self.grid.column.x.partition_point(|x| *x < OUTER);
+        for i in from + 1..self.times.len().saturating_sub(1) {
+            let (before, after) = (self.width(i - 1), self.width(i));
+            let weight = 1.0 / (before + after);
+            for node in outer..through {
+                let at = |moment: usize| self.heat[moment * nodes + node];
+                let (fell, rises) = ((at(i) - at(i - 1)) / before, (at(i + 1) - at(i)) / after);
+                self.rate[i * nodes + node] = weight * (after * fell + before * rises);
+            }
+        }
     }
 
     pub(super) fn is_empty(&self) -> bool {

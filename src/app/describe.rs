@@ -3,7 +3,7 @@
 use cook_model::cook::{Action, Chore, CookState, Entry, EntryId, Log, Problem, Step, What, fold};
 use cook_model::history::{CoreReading, Instrument};
 use cook_model::piece::PieceId;
-use cook_model::plan::Outlook;
+use cook_model::plan::{Outlook, Standing};
 use cook_model::quantity::Span;
 
 use crate::{safety_words, say, show};
@@ -229,12 +229,10 @@ const ABOUT_ON_TIME: Span = Span::minutes(5);
 
 /// Where dinner stands, in a few words.
 pub fn dinner(now: &Outlook) -> String {
-    let late = now.late_by();
-    if late > ABOUT_ON_TIME {
-        say!("live-dinner-late", span = show::span(late))
-    } else if late < -ABOUT_ON_TIME {
-        say!("live-dinner-early", span = show::span(late))
-    } else {
-        say!("live-dinner-on-time")
+    let span = show::span(now.late_by());
+    match now.standing(ABOUT_ON_TIME) {
+        Standing::Late => say!("live-dinner-late", span = span),
+        Standing::Early => say!("live-dinner-early", span = span),
+        Standing::OnTime => say!("live-dinner-on-time"),
     }
 }

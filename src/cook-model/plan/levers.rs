@@ -2,7 +2,7 @@
 
 use serde::Serialize;
 
-use super::outlook::{Outlook, outlook};
+use super::outlook::{Outlook, Standing, outlook};
 use super::{Habits, Plan};
 use crate::forecast::{Forecast, forecast};
 use crate::history::{History, PitAim};
@@ -64,13 +64,13 @@ pub fn levers(
     habits: &Habits,
     now: &Outlook,
 ) -> Vec<Lever> {
-    let late = now.late_by();
+    let standing = now.standing(WORTH_IT);
     let mut offered = Vec::new();
-    if late.abs() < WORTH_IT {
+    if standing == Standing::OnTime {
         return offered;
     }
     offered.extend(other_pit(history, now_forecast.at, plan, habits, now));
-    if late > Span::zero() {
+    if standing == Standing::Late {
         offered.extend(serve_first(history, now_forecast, plan, habits, now));
         let to = now.ready.high;
         let later = outlook(history, now_forecast, plan, habits, to);
@@ -88,7 +88,7 @@ fn other_pit(
     now: &Outlook,
 ) -> Option<Lever> {
     let target = history.pit.target;
-    let (to, action) = if now.late_by() > Span::zero() {
+    let (to, action) = if now.standing(WORTH_IT) == Standing::Late {
         let to = (target + PIT_STEP).min(PIT_HIGHEST);
         (to, Move::RaisePit { to })
     } else {

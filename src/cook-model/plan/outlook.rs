@@ -27,10 +27,34 @@ pub struct Outlook {
     pub last: PieceId,
 }
 
+/// How dinner stands in one word.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Standing {
+    /// It is likely to be ready before its time, and surely so.
+    Early,
+    /// About when it should be.
+    OnTime,
+    /// It is likely to be ready after its time.
+    Late,
+}
+
 impl Outlook {
     /// How much later than dinner it is likely to be ready; negative where it is early.
     pub fn late_by(&self) -> Span {
         self.ready.middle - self.dinner
+    }
+
+    /// Whether it is late or early by more than `slack`. The minutes that a plan leaves so that
+    /// dinner is in time with its certainty do not make it early.
+    pub fn standing(&self, slack: Span) -> Standing {
+        if self.ready.middle > self.dinner + slack {
+            Standing::Late
+        } else if self.ready.high < self.dinner - slack {
+            Standing::Early
+        } else {
+            Standing::OnTime
+        }
     }
 }
 

@@ -1,0 +1,107 @@
+// The day back from dinner: planned, drawn, changed, taken into the phone's calendar.
+
+import assert from "node:assert/strict";
+import { readFile } from "node:fs/promises";
+import { test } from "node:test";
+import { EVENING, FOUR, Person } from "./cook.mjs";
+import { openApp, siteAndPhone } from "./harness.mjs";
+
+/** A phone with four breasts set out and a time for dinner. */
+async function planned(t, dinner) {
+  const { site, phone } = await siteAndPhone(t, { time: EVENING });
+  const person = new Person(phone);
+  await openApp(phone, site);
+  await person.tap(/New cook/);
+  await person.setOutAll(FOUR);
+  await person.page.getByLabel("Dinner at").fill(dinner);
+  await person.page.getByLabel("Dinner at").blur();
+  await person.stored(/Dinner at/);
+  await person.goTo("More");
+  await person.tap("Plan", { exact: true });
+  await person.page.locator(".timeline").waitFor();
+  return person;
+}
+
+/** The plan's lines, in order of time. */
+const lines = (person) => person.page.locator(".plan .entries li").allInnerTexts();
+
+test("the plan names every time from the fridge to dinner, in words and drawn", async (t) => {
+  const person = await planned(t, "20:30");
+  const plan = (await lines(person)).join("\n");
+  for (const what of [/fridge/, /Light the fire/, /Piece 1 goes on/, /Piece 4 comes off/, /has rested/, /Dinner/]) {
+    assert.match(plan, what);
+  }
+  assert.equal(await person.page.locator(".timeline .window-box").count(), FOUR.length);
+  // 8:30 PM is the last thing: nothing is planned past dinner.
+  assert.match((await lines(person)).at(-1), /8:30\sPM\s+Dinner/);
+});
+
+test("the way of loading is chosen by what it costs, and undone", async (t) => {
+  const person = await planned(t, "20:30");
+  const costs = await person.page.locator(".costs dd").allInnerTexts();
+  assert.equal(costs.length, 2);
+  for (const cost of costs) assert.match(cost, /Waits .+ lid opened .+ fire .+ in time \d+\s%/);
+  const on = async () => (await lines(person)).filter((line) => /goes on/.test(line));
+  const together = new Set((await on()).map((line) => line.split("\n")[0]));
+  assert.equal(together.size, 1);
+  await person.page.getByText("All off at once").first().tap();
+  await person.stored(/Way of loading/);
+  await person.page.waitForFunction(
+    () =>
+      new Set(
+        [...document.querySelectorAll(".plan .entries li")]
+          .filter((line) => /goes on/.test(line.innerText))
+          .map((line) => line.innerText.split("\n")[0]),
+      ).size > 1,
+  );
+  await person.tap("Undo", { exact: true });
+  await person.stored(/Undone/);
+});
+
+test("a dinner that cannot be made is said, with what could be done", async (t) => {
+  const person = await planned(t, "17:20");
+  await person.page.getByText(/late/).first().waitFor();
+  await person.page.getByText(/Raise the pit to/).waitFor();
+  const later = person.button(/^Do it: Eat at/);
+  await later.tap();
+  await person.stored(/Dinner at/);
+  await person.page.getByText(/on time|early/).first().waitFor();
+});
+
+test("the plan goes into the phone's calendar", async (t) => {
+  const person = await planned(t, "20:30");
+  const coming = person.page.waitForEvent("download");
+  await person.tap("Save the plan for my calendar");
+  const file = await coming;
+  assert.match(file.suggestedFilename(), /^pull-order-2026-06-12\.ics$/);
+  const text = await readFile(await file.path(), "utf8");
+  assert.match(text, /^BEGIN:VCALENDAR\r\n/);
+  // 8:30 PM in Chicago in June is half past one the next day in UTC.
+  assert.match(text, /DTSTART:20260613T013000Z/);
+  assert.equal(text.match(/BEGIN:VALARM/g).length, text.match(/BEGIN:VEVENT/g).length);
+});
+
+test("fewer places than pieces means waves, and the times around the cook are the cook's own", async (t) => {
+  const person = await planned(t, "21:30");
+  await person.tap("Pit, rack and times");
+  await person.tap("One place more");
+  await person.stored(/Rack places/);
+  await person.tap("One place more");
+  await person.page.locator(".rack button").nth(1).waitFor();
+  await person.page.getByLabel("Carving and sides (min)").fill("999");
+  await person.page.getByLabel("Carving and sides (min)").blur();
+  await person.page.getByText(/is accepted/).waitFor();
+  await person.page.getByLabel("Carving and sides (min)").fill("25");
+  await person.page.getByLabel("Carving and sides (min)").blur();
+  await person.stored(/Times around/);
+  await person.page.goBack();
+  await person.page.locator(".timeline").waitFor();
+  await person.page.waitForFunction(
+    () =>
+      new Set(
+        [...document.querySelectorAll(".plan .entries li")]
+          .filter((line) => /goes on/.test(line.innerText))
+          .map((line) => line.innerText.split("\n")[0]),
+      ).size === 2,
+  );
+});

@@ -11,6 +11,8 @@ export async function listen(phone) {
   await phone.context.grantPermissions(["notifications"]);
   await phone.context.exposeBinding("heardByTest", (_, ring) => rings.push(ring));
   await phone.context.addInitScript(() => {
+    // An empty page has none.
+    if (!window.ServiceWorkerRegistration) return;
     const show = ServiceWorkerRegistration.prototype.showNotification;
     ServiceWorkerRegistration.prototype.showNotification = async function (title, options) {
       const [cook, id] = options.tag.split("/");
@@ -40,7 +42,7 @@ export async function setHidden(page, hidden) {
 
 /** Lets what a timer began end: storage and notifications take real time, however the clock jumps. */
 export async function settle(phone) {
-  await phone.page.waitForTimeout(40);
+  await phone.page.waitForTimeout(150);
 }
 
 /** The clock moves this far at a time while timers run: storage must answer in between. */

@@ -1,0 +1,169 @@
+// Alarms ring once, and no later than a second after the page is allowed to run.
+
+import assert from "node:assert/strict";
+import { test } from "node:test";
+import { WAYS, drawing, listen, setHidden, settle } from "./asleep.mjs";
+import { EVENING, FOUR, Person } from "./cook.mjs";
+import { keptOffline, openApp, siteAndPhone, started, until } from "./harness.mjs";
+
+const MINUTE = 60_000;
+/** An alarm whose time moves this much later calls anew (AGAIN_AFTER in the model). */
+const AGAIN_AFTER = 10 * MINUTE;
+
+/** Four pieces on the pit, and an ear for what rings. */
+async function fourOn(t) {
+  const { site, phone } = await siteAndPhone(t, { time: EVENING });
+  const rings = await listen(phone);
+  const person = new Person(phone);
+  await openApp(phone, site);
+  await keptOffline(phone.page);
+  await person.tap("New cook");
+  await person.setOutAll(FOUR);
+  await person.tap("Put all 4 on");
+  await person.stored("on");
+  const reopen = async (url) => {
+    await phone.page.goto(url);
+    await started(phone.page);
+  };
+  return { site, phone, person, rings, reopen };
+}
+
+function pageTime(phone) {
+  return phone.page.evaluate(() => Date.now());
+}
+
+test("over six hours of sleep and waking each alarm rings once, on time or on waking", async (t) => {
+  const cook = await fourOn(t);
+  const { phone, rings } = cook;
+  // From here time goes by only as told, however slow this machine is.
+  await phone.context.clock.pauseAt((await pageTime(phone)) + 1000);
+  const draw = drawing(7);
+  const ways = Object.keys(WAYS);
+  const spells = [];
+  const end = (await pageTime(phone)) + 6 * 60 * MINUTE;
+  while ((await pageTime(phone)) < end) {
+    const way = ways[Math.floor(draw() * ways.length)];
+    const minutes = 1 + Math.floor(draw() * (way === "inFront" ? 5 : 30));
+    const from = await pageTime(phone);
+    await WAYS[way](cook, minutes);
+    await settle(phone);
+    // What was to be done at once on waking is done within this.
+    await phone.context.clock.runFor(500);
+    await settle(phone);
+    spells.push({ way, from, to: await pageTime(phone) });
+  }
+  assert.ok(rings.length >= 12, `only ${rings.length} alarms rang`);
+  onceEach(rings);
+  for (const ring of rings) {
+    assert.ok(ring.rang >= ring.due, `${ring.tag} rang before it was due`);
+    const late = ring.rang - allowed(ring.due, spells);
+    assert.ok(late <= 1000, `${ring.tag} rang ${late} ms after the page was allowed to run`);
+  }
+});
+
+/** When the page was first allowed to run after a moment: at once, or at the end of its sleep. */
+function allowed(due, spells) {
+  const spell = spells.find(({ from, to }) => from <= due && due <= to);
+  if (!spell) return due;
+  if (spell.way === "throttled") {
+    return spell.from + Math.ceil((due - spell.from) / MINUTE) * MINUTE;
+  }
+  return ["frozen", "discarded"].includes(spell.way) ? spell.to : due;
+}
+
+/** Fails if an alarm rang twice for the same time, or for two times closer than a new call. */
+function onceEach(rings) {
+  const last = new Map();
+  for (const { tag, due } of rings) {
+    const before = last.get(tag);
+    assert.ok(before === undefined || due - before >= AGAIN_AFTER, `${tag} rang twice`);
+    last.set(tag, due);
+  }
+}
+
+test("an alarm missed in sleep is shown on return, with how late it is", async (t) => {
+  const { phone, person, rings } = await fourOn(t);
+  await person.goTo("Log");
+  await WAYS.frozen({ phone }, 120);
+  const missed = bar(phone).filter({ hasText: "Piece 1" });
+  await missed.filter({ hasText: /Due .*(min|h).* ago/ }).first().waitFor();
+  await until(() => rings.some(({ body }) => /^Due .* ago$/.test(body)));
+  assert.match(await phone.page.title(), /^\(\d+\) /, "the title counts what waits");
+});
+
+test("snooze calls again after five minutes, done never", async (t) => {
+  const { phone, person, rings } = await fourOn(t);
+  await person.goTo("Log");
+  await firstAlarm(phone, rings);
+  const { tag } = rings[0];
+  await bar(phone).getByRole("button", { name: "In 5 min" }).first().tap();
+  await settle(phone);
+  await WAYS.inFront({ phone }, 4);
+  await settle(phone);
+  assert.equal(count(rings, tag), 1);
+  await WAYS.inFront({ phone }, 2);
+  await settle(phone);
+  assert.equal(count(rings, tag), 2, "it calls again");
+  for (let left = await bar(phone).count(); left > 0; left -= 1) {
+    await bar(phone).getByRole("button", { name: "Heard" }).first().tap();
+    await bar(phone).nth(left - 1).waitFor({ state: "detached" });
+  }
+  await WAYS.inFront({ phone }, 6);
+  await settle(phone);
+  assert.equal(count(rings, tag), 2, "it is done");
+});
+
+test("a button of its notification ends an alarm", async (t) => {
+  const { phone, person, rings } = await fourOn(t);
+  await person.goTo("Log");
+  await firstAlarm(phone, rings);
+  const [worker] = phone.context.serviceWorkers();
+  await bar(phone).first().waitFor();
+  const shown = await bar(phone).count();
+  await worker.evaluate(async () => {
+    const [notification] = await registration.getNotifications();
+    dispatchEvent(new NotificationEvent("notificationclick", { notification, action: "done" }));
+  });
+  await bar(phone).nth(shown - 1).waitFor({ state: "detached" });
+});
+
+test("the phone's clock set back an hour rings nothing twice, and is written down", async (t) => {
+  const { phone, person, rings } = await fourOn(t);
+  await firstAlarm(phone, rings);
+  const heard = rings.length;
+  const now = await pageTime(phone);
+  await phone.context.clock.setSystemTime(now - 60 * MINUTE);
+  await setHidden(phone.page, false);
+  await WAYS.inFront({ phone }, 58);
+  await settle(phone);
+  assert.equal(rings.length, heard, "nothing rings twice");
+  const lines = await person.logLines();
+  assert.ok(lines.some((line) => /clock/.test(line)), lines.join("\n"));
+});
+
+test("the phone's clock set forward an hour rings what is due by it at once", async (t) => {
+  const { phone, rings } = await fourOn(t);
+  await phone.context.clock.setSystemTime((await pageTime(phone)) + 60 * MINUTE);
+  await setHidden(phone.page, false);
+  await until(() => rings.length > 0);
+  await settle(phone);
+  onceEach(rings);
+});
+
+/** The alarms that wait, as any screen but the live cook shows them all. */
+function bar(phone) {
+  return phone.page.getByRole("list", { name: "Alarms" }).getByRole("listitem");
+}
+
+/** Goes on minute by minute until an alarm has rung. */
+async function firstAlarm(phone, rings) {
+  for (let minute = 0; rings.length === 0; minute += 1) {
+    assert.ok(minute < 200, "no alarm ever rang");
+    await WAYS.inFront({ phone }, 1);
+    await settle(phone);
+  }
+}
+
+function count(rings, tag) {
+  return rings.filter((ring) => ring.tag === tag).length;
+}

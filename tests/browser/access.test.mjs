@@ -7,7 +7,7 @@ import { EVENING, FOUR, Person } from "./cook.mjs";
 import { openApp, siteAndPhone } from "./harness.mjs";
 import { brokenRules, show, smallTargets } from "./look.mjs";
 
-const SCREENS = ["start", "set-out", "plan", "habits", "cook", "piece-1", "pit", "curves", "rest", "log", "more", "settings", "alarms", "cautions"];
+const SCREENS = ["start", "set-out", "plan", "habits", "cook", "piece-1", "pit", "curves", "rest", "log", "more", "settings", "alarms", "safety", "thermometer", "cautions"];
 
 for (const look of ["Light", "Dark", "Sun"]) {
   test(`in the look "${look}" no screen breaks an accessibility rule`, async (t) => {

@@ -7,8 +7,8 @@ use leptos::prelude::*;
 use crate::navigate::{Screen, navigation};
 use crate::open_cook::open_cook;
 use crate::parts::{
-    BackToCook, Choice, CrossSection, Curve, ForecastLethality, Heading, Keypad, PullProposal,
-    Zoom, last_reading,
+    BackToCook, Choice, CrossSection, Curve, ForecastLethality, Heading, Keypad, PieceClocks,
+    PullProposal, Zoom, last_reading,
 };
 use crate::typed::quantity;
 use crate::{safety_words, say, show};
@@ -126,10 +126,11 @@ pub fn Reading(
                 bad=bad
                 on_store=store
             />
-            <PullProposal piece=piece />
             <PieceActs piece=piece />
+            <PullProposal piece=piece />
             {section}
             {curve}
+            <PieceClocks piece=piece />
             <ForecastLethality piece=piece />
         </section>
     }

@@ -1,0 +1,210 @@
+// What the app says about safety: only readings prove a piece, by the rule chosen, and what is not
+// proved is told so, with what to do about it.
+
+import assert from "node:assert/strict";
+import { test } from "node:test";
+import { EVENING, FOUR, Person } from "./cook.mjs";
+import { openApp, siteAndPhone } from "./harness.mjs";
+
+/** A breast so thin that it rises little after the pull. */
+const THIN = { weight: "5.5", thickest: "1.0" };
+
+/** A cook with one piece just put on. */
+async function onePieceOn(t, piece) {
+  const { site, phone } = await siteAndPhone(t, { time: EVENING });
+  const person = new Person(phone);
+  await openApp(phone, site);
+  await person.tap("New cook");
+  await person.setOutAll([piece]);
+  await person.tap("Put the piece on");
+  await person.stored("Piece 1 on");
+  const { page } = phone;
+  return {
+    page,
+    person,
+    wait: (minutes) => phone.context.clock.fastForward(minutes * 60_000),
+    /** Types a reading of two places from the cook's screen. */
+    async read(reading) {
+      await person.goTo("Cook");
+      await person.openPiece(1);
+      await person.tap("Lowest of two");
+      await person.typeReading(reading);
+      await person.stored(`Piece 1 reads ${reading}`);
+      await sayItIsRight(person);
+    },
+    async pullAndCover() {
+      await person.goTo("Cook");
+      await person.openPiece(1);
+      await person.tap("Pull Piece 1");
+      await person.stored("Piece 1 off");
+      await person.goTo("Rest");
+      await person.tap("Cover", { exact: true });
+      await person.stored("covered");
+    },
+    async open(screen) {
+      await person.goTo("More");
+      await person.tap(screen);
+    },
+  };
+}
+
+/** Where the app asks whether a reading is right, this cook says yes. */
+async function sayItIsRight(person) {
+  await person.nextStep();
+  const keep = person.button(/is right$/);
+  if (!(await keep.isVisible())) return;
+  await keep.tap();
+  await person.stored("said to be right");
+}
+
+test("the rule chosen decides what proves, and undoing the reading takes the proof away", async (t) => {
+  const { page, person, wait, read, pullAndCover, open } = await onePieceOn(t, FOUR[0]);
+  await wait(40);
+  await read("131");
+  await wait(25);
+  await read("161");
+  await pullAndCover();
+  await wait(5);
+  await read("166");
+  await person.goTo("Rest");
+  await page.getByText(/Proved: 166\s°F read at/).waitFor();
+
+  await open("Safety: rule and thermometers");
+  await page.getByText(/Source: FDA Food Code 2022, 3-401\.11/).waitFor();
+  await page.getByText("A higher figure", { exact: true }).tap();
+  await page.getByLabel("Your figure").fill("150");
+  await person.tap("Prove by this figure");
+  await page.getByText(/Between 165\s°F and 185\s°F is accepted/).waitFor();
+  await page.getByLabel("Your figure").fill("170");
+  await person.tap("Prove by this figure");
+  await person.stored(/Proof: 170\s°F at once/);
+  await person.goTo("Rest");
+  await page.getByText(/Resting, not yet proved.*166\s°F, is below 170\s°F/).waitFor();
+
+  await open("Safety: rule and thermometers");
+  await page.getByText("Time at temperature", { exact: true }).tap();
+  await page.getByText(/not validated for the surface/).waitFor();
+  await page.getByText(/USDA FSIS, Time-Temperature Tables/).waitFor();
+  await page.getByText(/In force: 170\s°F at once/).waitFor();
+  await page.getByText(/^165\s°F at once$/).tap();
+  await person.stored(/Proof: 165\s°F at once/);
+  await person.goTo("Rest");
+  await page.getByText(/Proved: 166\s°F read at/).waitFor();
+
+  await person.goTo("Log");
+  await person.tap(/^Undo: Piece 1 reads 166/);
+  await person.goTo("Rest");
+  await page.getByText(/Resting, not yet proved.*161\s°F, is below 165\s°F/).waitFor();
+  assert.equal(await page.getByText(/Proved: /).count(), 0);
+});
+
+test("by the table two readings prove what one does not", async (t) => {
+  const { page, person, wait, read, pullAndCover, open } = await onePieceOn(t, FOUR[0]);
+  await open("Safety: rule and thermometers");
+  await page.getByText("Time at temperature", { exact: true }).tap();
+  await person.tap("I know this; prove by the table");
+  await person.stored(/Proof: time at temperature, 12 % fat/);
+  await wait(40);
+  await read("131");
+  await wait(20);
+  await read("155");
+  await pullAndCover();
+  await page.getByText(/Held at 150\s°F or more since/).waitFor();
+  assert.equal(await page.getByText(/Proved: /).count(), 0);
+  await wait(6);
+  await read("154");
+  await person.goTo("Rest");
+  await page.getByText(/Proved: 154\s°F read at/).waitFor();
+});
+
+test("a thin piece pulled at 160 stays unproved and is told to go back on", async (t) => {
+  const { page, person, wait, read, pullAndCover } = await onePieceOn(t, THIN);
+  await wait(35);
+  await read("138");
+  await wait(12);
+  await read("160");
+  await pullAndCover();
+  await page.getByText(/Resting, not yet proved.*160\s°F, is below 165\s°F/).waitFor();
+  await page.getByText(/Read it in two places at|It was likely hottest at/).waitFor();
+  await wait(8);
+  await read("161");
+  await wait(5);
+  assert.match((await person.nextStep()).what, /^Put Piece 1 back on/);
+  await page.getByText(/Back on the pit: about \d+ min/).waitFor();
+  await person.goTo("Rest");
+  await page.getByText(/Back on the pit: about \d+ min/).waitFor();
+  assert.equal(await page.getByText(/Proved: /).count(), 0);
+});
+
+test("after a reading the lowest sure pull stands beside the cook's own, one tap away", async (t) => {
+  const { page, person, wait, read } = await onePieceOn(t, THIN);
+  await person.goTo("Cook");
+  await person.openPiece(1);
+  assert.equal(await page.getByText(/Lowest pull/).count(), 0);
+  await person.tap("Back");
+  await wait(30);
+  await read("128");
+  await person.openPiece(1);
+  await page.getByText(/95 % sure to be proved: 16\d\s°F Yours: 160\s°F/).waitFor();
+  await page.getByText(/A thin piece rises little after the pull/).waitFor();
+  await person.tap(/^Pull at 16\d/);
+  await page.getByText(/Yours: 16[1-9]\s°F/).waitFor();
+  assert.equal(await page.getByText(/may well rest unproved/).count(), 0);
+});
+
+test("what a check of the thermometer found is shown wherever it acts", async (t) => {
+  const { page, person, wait, open } = await onePieceOn(t, FOUR[1]);
+  await open("Check a thermometer");
+  await page.getByLabel("Altitude").fill("5280");
+  await page.getByText(/There water boils at 20[23]\S*\s°F/).waitFor();
+  await page.getByLabel("Shows in ice water").fill("40");
+  await person.tap("Use this from now on");
+  await page.getByText(/off by more than 5\s°F/).waitFor();
+  await page.getByLabel("Shows in ice water").fill("34");
+  await page.getByRole("status").filter({ hasText: /reads high by 2\s°F/ }).waitFor();
+  await person.tap("Use this from now on");
+  await person.stored(/Instant-read checked: reads high by 2\s°F/);
+
+  await wait(45);
+  await person.goTo("Cook");
+  await person.openPiece(1);
+  await page.getByText(/Instant-read now: reads high by 2\s°F/).waitFor();
+  await person.typeReading("135");
+  await person.stored("Piece 1 reads 135");
+  await page.getByText(/135\s°F, counted as 133\s°F/).first().waitFor();
+});
+
+test("the clocks run, come to the front near their end, and say so when they are over", async (t) => {
+  const { page, person, wait, read, pullAndCover } = await onePieceOn(t, FOUR[0]);
+  await wait(65);
+  await read("160");
+  assert.equal(await page.getByText(/in the fridge by/).count(), 0);
+  await pullAndCover();
+  await page.getByText(/in the fridge by/).waitFor();
+  await wait(95);
+  await person.goTo("Cook");
+  await page.getByText(/Piece 1: in the fridge by/).waitFor();
+  await page.getByText(/2\d min left/).waitFor();
+  await wait(40);
+  await page.getByText(/It has been out too long to keep/).waitFor();
+});
+
+test("prompts to clean come where they belong, go with one tap, and can be turned off", async (t) => {
+  const { page, person, wait, read, open } = await onePieceOn(t, FOUR[1]);
+  const prompt = page.getByText(/Clean the probe before the next piece/);
+  await wait(30);
+  await read("110");
+  await prompt.waitFor();
+  await person.tap("Done", { exact: true });
+  await person.stored("prompt put away");
+  assert.equal(await prompt.count(), 0);
+  await wait(10);
+  await read("125");
+  await prompt.waitFor();
+  await open("Safety: rule and thermometers");
+  await page.getByRole("group", { name: "Prompts to clean" }).getByText("Off", { exact: true }).tap();
+  await person.stored("Prompts to clean off");
+  await person.goTo("Cook");
+  await page.locator(".next[aria-busy=false]").waitFor();
+  assert.equal(await prompt.count(), 0);
+});

@@ -14,7 +14,7 @@ use crate::safety::{ProofRule, Shortfall, hold_progress, shortfall};
 /// Checks due this close together are worth one opening of the lid.
 pub(super) const ONE_OPENING: Span = Span::minutes(4);
 /// A piece is not worth poking again sooner than this after it was read.
-pub(super) const BETWEEN_CHECKS: Span = Span::minutes(3);
+pub(super) const BETWEEN_CHECKS: Span = Span::minutes(5);
 /// A pit not read for this long is worth a look (common practice, no source).
 const PIT_READING_STALE: Span = Span::minutes(30);
 /// A leave-in more likely than this to be off the coldest spot is worth re-seating.

@@ -2,18 +2,45 @@
 
 use super::cells;
 use super::prior;
+use super::sorted::{Misfit, Sorted};
 use super::traces::{Spot, Traces};
-use crate::history::{CoreReading, EntryId, Instrument, PieceHistory, Tolerances};
+use crate::history::{CoreReading, Instrument, LidOpening, PieceHistory, Tolerances};
 use crate::quantity::{Length, Moment, to_seconds};
 
 /// Places looked at for a leave-in, as shares of the half-thickness.
 const DEPTHS: [f64; 9] = [0.0, 0.12, 0.24, 0.36, 0.48, 0.6, 0.72, 0.84, 0.96];
 /// Half the span over which a rate of rise is taken, s.
-const RATE_STEP: f64 = 30.0;
+const RATE_STEP: f64 = 120.0;
 /// More likely than not.
 const LIKELY: f64 = 0.5;
 /// A maker's tolerance is taken as two standard deviations.
 const TOLERANCE_SPREADS: f64 = 2.0;
+
+/// What readings are held against, besides the traces of their piece.
+pub(super) struct Given<'a> {
+    /// Spans count from here.
+    pub zero: Moment,
+    pub tolerances: &'a Tolerances,
+    pub openings: &'a [LidOpening],
+    /// Readings sorted already.
+    pub sorted: &'a Sorted,
+}
+
+impl Given<'_> {
+    /// How much of the time between two moments is in doubt for the lid having been opened, as a
+    /// standard deviation; all in s.
+    fn lid_doubt(&self, from: f64, to: f64) -> f64 {
+        let between = self.openings.iter().filter(|opening| {
+            let at = to_seconds(opening.at - self.zero);
+            from <= at && at < to
+        });
+        let doubts = between.map(|opening| {
+            let (always, per_open) = prior::LID_COST;
+            prior::LID_DOUBT * (60.0 * always + per_open * to_seconds(opening.lasted))
+        });
+        libm::sqrt(doubts.map(|doubt| doubt * doubt).sum())
+    }
+}
 
 /// All that the readings of one piece say.
 pub(super) struct Evidence {
@@ -49,15 +76,10 @@ pub(super) struct Seat {
 }
 
 impl Evidence {
-    /// What all readings say but those known to be `slips`.
-    pub(super) fn of(
-        piece: &PieceHistory,
-        traces: &Traces,
-        tolerances: &Tolerances,
-        zero: Moment,
-        slips: &[EntryId],
-    ) -> Self {
-        let counts = |reading: &CoreReading| !slips.contains(&reading.entry);
+    /// What all readings say.
+    pub(super) fn of(piece: &PieceHistory, traces: &Traces, given: &Given<'_>) -> Self {
+        let Given { zero, sorted, .. } = *given;
+        let counts = |reading: &CoreReading| !sorted.slips.contains(&reading.entry);
         let last = piece.readings.iter().rfind(|reading| counts(reading));
         let mut evidence = Self {
             log: vec![0.0; cells::COUNT],
@@ -68,8 +90,11 @@ impl Evidence {
         for reading in &piece.readings {
             let at = to_seconds(reading.at - zero);
             let last = evidence.last.unwrap_or(at);
-            let mut seen = Seen::of(reading, traces, tolerances, at, last);
+            let mut seen = Seen::of(reading, traces, given, at, last);
             seen.counts = counts(reading);
+            if sorted.believed.contains(&reading.entry) {
+                seen.slip = 0.0;
+            }
             if seen.counts && reading.instrument == Instrument::InstantRead {
                 for (log, mean) in evidence.log.iter_mut().zip(&seen.mean) {
                     *log += seen.log_likelihood(*mean);
@@ -82,9 +107,17 @@ impl Evidence {
     }
 
     /// The readings more likely slips than not, the cells having these weights.
-    pub(super) fn slips(&self, weights: &[f64]) -> impl Iterator<Item = EntryId> {
-        let slips = self.seen.iter().filter(|seen| seen.slip_chance_over(weights) > LIKELY);
-        slips.map(|seen| seen.reading.entry)
+    pub(super) fn misfits(&self, weights: &[f64]) -> Vec<Misfit> {
+        let numbered = self.seen.iter().enumerate();
+        numbered
+            .filter(|(_, seen)| seen.slip_chance_over(weights) > LIKELY)
+            .map(|(number, seen)| {
+                let expected: f64 = weights.iter().zip(&seen.mean).map(|(w, mean)| w * mean).sum();
+                let reading = &seen.reading;
+                let low = reading.temperature.c() < expected;
+                Misfit { number, entry: reading.entry, at: reading.at, low }
+            })
+            .collect()
     }
 
     /// Adds each placement of the leave-in, its unknown depth summed out.
@@ -114,16 +147,13 @@ impl Evidence {
 }
 
 impl Seen {
-    fn of(
-        reading: &CoreReading,
-        traces: &Traces,
-        tolerances: &Tolerances,
-        at: f64,
-        last: f64,
-    ) -> Self {
+    fn of(reading: &CoreReading, traces: &Traces, given: &Given<'_>, at: f64, last: f64) -> Self {
+        let tolerances = given.tolerances;
         let expected = |spot, at| traces.at(spot, (0.0, 0.0), at);
         let rise = expected(Spot::Core, at + RATE_STEP) - expected(Spot::Core, at - RATE_STEP);
-        let drift = prior::DRIFT * rise / (2.0 * RATE_STEP) * (last - at).max(0.0);
+        let rate = rise.abs() / (2.0 * RATE_STEP);
+        let drift = prior::DRIFT * rate * (last - at).max(0.0);
+        let lid = rate * given.lid_doubt(at, last);
         let (tolerance, depth) = match (reading.instrument, reading.places) {
             (Instrument::LeaveIn, _) => (tolerances.leave_in, (0.0, 0.0)),
             (Instrument::InstantRead, 0 | 1) => (tolerances.instant_read, prior::POKED_ONCE),
@@ -131,11 +161,11 @@ impl Seen {
         };
         let excess = (expected(Spot::Surface, at) - expected(Spot::Core, at)).max(0.0);
         let instrument = tolerance.c() / TOLERANCE_SPREADS;
-        let misfit = match reading.instrument {
-            Instrument::InstantRead => prior::MISFIT,
-            Instrument::LeaveIn => prior::MISFIT_LEAVE_IN,
+        let (misfit, drifts) = match reading.instrument {
+            Instrument::InstantRead => (prior::MISFIT, 1.0),
+            Instrument::LeaveIn => (prior::MISFIT_LEAVE_IN, prior::DRIFT_LEAVE_IN),
         };
-        let parts = [instrument, misfit, depth.1 * excess, drift];
+        let parts = [instrument, misfit, depth.1 * excess, drifts * drift, drifts * lid];
         let mut mean = traces.all_cells(Spot::Core, at);
         for mean in &mut mean {
             *mean += depth.0 * excess;

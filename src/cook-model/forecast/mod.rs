@@ -17,6 +17,7 @@ mod outcome;
 mod pit_air;
 mod posterior;
 pub(crate) mod prior;
+mod sorted;
 mod traces;
 mod view;
 
@@ -25,13 +26,14 @@ pub use outcome::{
     Band, Check, Forecast, PAST_BY, Peak, PieceForecast, Probability, Seating, Surprise,
 };
 
-use crate::history::{EntryId, History};
+use crate::history::History;
 use crate::piece::Piece;
 use crate::quantity::{Moment, to_seconds};
-use evidence::Evidence;
+use evidence::{Evidence, Given};
 use normal::Normal;
 use order::Runner;
 use posterior::{Joint, Known};
+use sorted::{Misfit, Sorted};
 use traces::{Setting, Traces};
 use view::View;
 
@@ -83,20 +85,23 @@ struct Learned {
     joint: Joint,
 }
 
-/// What all readings say of all pieces. Where that makes some of them look like slips, the rest is
-/// asked once more without them.
+/// What all readings say of all pieces. Readings that do not fit are sorted, and all asked again.
 fn learn(history: &History, traces: &[Traces], zero: Moment) -> Learned {
-    let learned = Learned::without(history, traces, zero, &[]);
-    let slips = learned.slips();
-    if slips.is_empty() { learned } else { Learned::without(history, traces, zero, &slips) }
+    let openings = pit_air::openings(history);
+    let asked = |sorted: &Sorted| {
+        let tolerances = &history.tolerances;
+        Learned::given(history, traces, &Given { zero, tolerances, openings: &openings, sorted })
+    };
+    let learned = asked(&Sorted::default());
+    let sorted = Sorted::of(&learned.misfits());
+    if sorted.is_empty() { learned } else { asked(&sorted) }
 }
 
 impl Learned {
-    fn without(history: &History, traces: &[Traces], zero: Moment, slips: &[EntryId]) -> Self {
+    fn given(history: &History, traces: &[Traces], given: &Given<'_>) -> Self {
         let pieces = history.pieces.iter().zip(traces);
-        let evidence: Vec<Evidence> = pieces
-            .map(|(piece, traces)| Evidence::of(piece, traces, &history.tolerances, zero, slips))
-            .collect();
+        let evidence: Vec<Evidence> =
+            pieces.map(|(piece, traces)| Evidence::of(piece, traces, given)).collect();
         let raw: Vec<&Piece> = history.pieces.iter().map(|piece| &piece.piece).collect();
         let known: Vec<Known<'_>> = raw
             .iter()
@@ -112,12 +117,9 @@ impl Learned {
         Self { evidence, weights, joint }
     }
 
-    /// The readings more likely slips than not.
-    fn slips(&self) -> Vec<EntryId> {
-        self.evidence
-            .iter()
-            .zip(&self.weights)
-            .flat_map(|(evidence, weights)| evidence.slips(weights))
-            .collect()
+    /// By piece, the readings that do not fit.
+    fn misfits(&self) -> Vec<Vec<Misfit>> {
+        let pieces = self.evidence.iter().zip(&self.weights);
+        pieces.map(|(evidence, weights)| evidence.misfits(weights)).collect()
     }
 }

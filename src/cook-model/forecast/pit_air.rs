@@ -17,10 +17,11 @@ const ONE_OPENING: Span = Span::minutes(3);
 /// While the air comes back after an opening the dial says nothing of the fire.
 const LID_DISTURBS: Span = Span::minutes(6);
 
-/// With the lid open the air heads for this share of what it was above the air outside. The walls,
-/// which give half of the heat, hardly cool, so what the meat feels falls by less than the air, and
-/// comes back more slowly.
-const LID_KEEPS: f64 = 0.8;
+/// With the lid open what the meat feels heads for this share of what it was above the air outside,
+/// with this time constant, s, and comes back with this one: the air falls within seconds, but the
+/// walls, which give half of the heat, cool slowly and recover slowly.
+const LID_KEEPS: f64 = 0.55;
+const LID_FALL: f64 = 120.0;
 const LID_RECOVERY: f64 = 480.0;
 /// The lid will be opened to check: no sooner than this after the first piece went on,
 const FIRST_CHECK: Span = Span::minutes(35);
@@ -80,8 +81,8 @@ pub(super) fn leg(history: &History, zero: Moment, now: Moment) -> Leg {
     let outside = history.pit.ambient.c();
     let response = LidResponse {
         floor: Temperature::from_c(outside + LID_KEEPS * (fire.target - outside)),
+        fall: seconds(LID_FALL),
         recovery: seconds(LID_RECOVERY),
-        ..LidResponse::default()
     };
     let checks_from = (zero + FIRST_CHECK).max(now + NEXT_CHECK);
     let knots: Vec<(Span, Temperature)> = fire

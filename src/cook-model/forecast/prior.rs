@@ -38,11 +38,18 @@ const THICKNESS_POWER: f64 = 1.2;
 /// Of the discrepancy between the model and the meat: standard deviation of ln(time) over the time
 /// since the reading that holds the model to the meat.
 pub(super) const DRIFT: f64 = 0.11;
+/// What an opened lid costs is known to this part; it is about a minute, and so many more for each
+/// minute that the lid was open.
+pub(super) const LID_DOUBT: f64 = 0.3;
+pub(super) const LID_COST: (f64, f64) = (1.0, 1.6);
 /// The part of the discrepancy that is there even at the moment of a reading, K.
 pub(super) const MISFIT: f64 = 0.5;
 /// The same for a leave-in, which is held against instant-reads of the same meat: what the model
 /// misses is missed for both.
 pub(super) const MISFIT_LEAVE_IN: f64 = 0.25;
+/// How many times faster than for an instant-read the model's drift makes a leave-in's reading lose
+/// weight: its many readings err alike, and the last of them, beside an instant-read, must count.
+pub(super) const DRIFT_LEAVE_IN: f64 = 2.0;
 
 /// The chance that a reading is a slip (mistyped, of another piece, not in the meat), and the span
 /// over which such a reading may lie anywhere, K.

@@ -11,8 +11,6 @@ use crate::quantity::{Length, Moment, Temperature, TemperatureDifference, second
 
 /// Cells with less weight than this are left out: they move no figure that is shown.
 const NEGLIGIBLE: f64 = 1e-5;
-/// A reading more likely than this to be a slip is asked about.
-const ASK_ABOVE: f64 = 0.5;
 /// No time is forecast better than this, s: nobody pulls to the second.
 const TIME_MISFIT: f64 = 20.0;
 /// A piece is usually checked twice: each check takes its part of the risk.
@@ -237,19 +235,16 @@ impl View<'_> {
 
     /// The readings to ask the cook about.
     pub(super) fn surprises(&self) -> impl Iterator<Item = Surprise> {
-        self.evidence.seen.iter().filter_map(|seen| {
-            let slip = seen.slip_chance_over(self.weights);
-            (slip > ASK_ABOVE).then(|| {
-                let spread = seen.spread;
-                let expected = self.mixture(|cell| Some((seen.mean[cell], spread)));
-                Surprise {
-                    piece: self.history.id,
-                    entry: seen.reading.entry,
-                    read: seen.reading.temperature,
-                    expected: band(&expected, Temperature::from_c),
-                    slip: Probability::new(slip),
-                }
-            })
+        self.evidence.seen.iter().filter(|seen| !seen.counts).map(|seen| {
+            let spread = seen.spread;
+            let expected = self.mixture(|cell| Some((seen.mean[cell], spread)));
+            Surprise {
+                piece: self.history.id,
+                entry: seen.reading.entry,
+                read: seen.reading.temperature,
+                expected: band(&expected, Temperature::from_c),
+                slip: Probability::new(seen.slip_chance_over(self.weights)),
+            }
         })
     }
 }

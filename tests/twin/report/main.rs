@@ -1,4 +1,4 @@
-//! `cargo run -p twin --release -- report [COOKS]`: tries the forecast, and the trade's rules,
+//! `cargo run -p twin --release -- report [COOKS [FOLLOWED]]`: tries the forecast, and the trade's rules,
 //! against simulated cooks, and writes a page and plots into `tests/twin/results`.
 //!
 //! With `table` for `report` it only prints, and leaves out the cooks that follow the advice, which
@@ -28,7 +28,8 @@ const COOKS: u64 = 300;
 const KNOWN: u64 = 0;
 /// First seed of cooks kept back: nothing was fitted to them.
 const FRESH: u64 = 1_000_000;
-const USAGE: &str = "usage: twin report|table [number of cooks, 1 to 5000]";
+const USAGE: &str =
+    "usage: twin report|table [number of cooks, 1 to 5000 [of which follow the advice]]";
 
 /// All that the page tells.
 pub struct Findings {
@@ -46,12 +47,14 @@ fn main() -> ExitCode {
     let mut arguments = env::args().skip(1);
     let command = arguments.next();
     let count = arguments.next().map_or(Some(COOKS), |text| text.parse().ok());
-    match (command.as_deref(), count) {
-        (Some("table"), Some(count @ 1..=5000)) => {
+    let followed =
+        arguments.next().map_or(count.map(|count| count as usize), |text| text.parse().ok());
+    match (command.as_deref(), count, followed) {
+        (Some("table"), Some(count @ 1..=5000), _) => {
             println!("{}", page::write(&study(KNOWN, count), &study(FRESH, count)));
             ExitCode::SUCCESS
         }
-        (Some("report"), Some(count @ 1..=5000)) => match report(count) {
+        (Some("report"), Some(count @ 1..=5000), Some(followed)) => match report(count, followed) {
             Ok(()) => ExitCode::SUCCESS,
             Err(error) => {
                 eprintln!("the report could not be written: {error}");
@@ -87,11 +90,12 @@ fn study(first: u64, count: u64) -> Findings {
     Findings { cooks, scores, seats, followed: Vec::new() }
 }
 
-fn report(count: u64) -> Result<(), std::io::Error> {
+fn report(count: u64, followed: usize) -> Result<(), std::io::Error> {
     let mut findings = study(KNOWN, count);
     let fresh = study(FRESH, count);
     eprintln!("following the advice");
-    findings.followed = cores::each(&findings.cooks, |(setup, _)| advice::follow(setup));
+    let first = &findings.cooks[..followed.min(findings.cooks.len())];
+    findings.followed = cores::each(first, |(setup, _)| advice::follow(setup));
     let results = Path::new(env!("CARGO_MANIFEST_DIR")).join("results");
     fs::create_dir_all(&results)?;
     fs::write(results.join("errors.svg"), plots::errors(&findings))?;

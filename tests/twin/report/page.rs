@@ -20,9 +20,13 @@ pub fn write(findings: &Findings, fresh: &Findings) -> String {
     times.sort_by(f64::total_cmp);
     let [low, middle, high] = [0.05, 0.5, 0.95].map(|share| quantile(&times, share));
     let cooks = findings.cooks.len();
+    let followed = match findings.followed.len() {
+        count if count == cooks => String::new(),
+        count => format!(" {count}"),
+    };
     let text = format!(
         "# The forecasts against simulated cooks\n\n\
-         Made with `cargo run -p twin --release -- report {cooks}`; the same seeds give the same \
+         Made with `cargo run -p twin --release -- report {cooks}{followed}`; the same seeds give the same \
          page. {cooks} cooks, {pieces} pieces; true pull times {low:.0} to {high:.0} min (5 % and \
          95 %), median {middle:.0} min. The cooks come from a 3-D simulator that shares no code with \
          the forecast.\n\n"
@@ -126,7 +130,7 @@ fn following(findings: &Findings) -> String {
     above.sort_by(f64::total_cmp);
     format!(
         "## Following the advice alone\n\n\
-         Check when told, pull what reads done, re-seat when told; the leave-in is noted every 10 \
+         The first {} cooks. Check when told, pull what reads done, re-seat when told; the leave-in is noted every 10 \
          min. Pull temperatures are 155, 157 and 160 F.\n\n\
          | what | aim | found |\n| --- | --- | --- |\n\
          | pieces whose core was above 165 F when pulled | at most 5 % | {:.1} % |\n\
@@ -136,6 +140,7 @@ fn following(findings: &Findings) -> String {
          | lid openings, 4 pieces, median | at most 5 | {} |\n\
          | lid openings, 12 pieces, median | at most 9 | {} |\n\
          | forecast of the peak, made at the pull, median error (nine in ten), F | 1.5 | {:.1} ({:.1}) |\n\n",
+        all.len(),
         100.0 * sum(|o| o.over) as f64 / pieces,
         sum(|o| o.under),
         sum(|o| o.left),

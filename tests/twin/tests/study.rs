@@ -12,6 +12,13 @@ use twin::study::model::Model;
 use twin::study::table::{self, Row, Score};
 use twin::study::{self};
 
+/// Limits for these few cooks, a little wider than the aims of the whole study: medians of 4.5, 2.1
+/// and 1.2 min, and windows that hold 74 to 94 % of the truths, were seen.
+const BEFORE: f64 = 7.0;
+const ONCE: f64 = 3.0;
+const TWICE: f64 = 2.0;
+const HELD: core::ops::RangeInclusive<f64> = 0.6..=0.99;
+
 /// Cooks of four to seven pieces: enough to notice a broken forecast, few enough to wait for.
 static COOKS: LazyLock<Vec<(Setup, Record)>> = LazyLock::new(|| {
     (0..12)
@@ -34,7 +41,7 @@ fn the_forecast_beats_minutes_per_pound_before_any_reading() {
     let (_, per_pound) = rules();
     let (forecast, rule) = (score(&Model, Row::Before), score(&per_pound, Row::Before));
     assert!(forecast.median() < rule.median(), "{} {}", forecast.median(), rule.median());
-    assert!(forecast.median() < 10.0, "{} min", forecast.median());
+    assert!(forecast.median() < BEFORE, "{} min", forecast.median());
 }
 
 #[test]
@@ -46,13 +53,14 @@ fn one_own_reading_sharpens_the_forecast_beyond_the_straight_line() {
     assert!(once < score(&line, Row::OwnOnce).median());
     let twice = score(&Model, Row::OwnTwice).median();
     assert!(twice < once, "{twice} after two, {once} after one");
+    assert!(once < ONCE && twice < TWICE, "{once} after one, {twice} after two");
 }
 
 #[test]
 fn most_truths_lie_in_the_pull_window() {
     for row in Row::ALL {
         let held = score(&Model, row).held();
-        assert!((0.5..=1.0).contains(&held), "{}: {held}", row.name());
+        assert!(HELD.contains(&held), "{}: {held}", row.name());
     }
 }
 

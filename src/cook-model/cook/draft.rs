@@ -18,7 +18,6 @@ pub(super) struct Draft {
     pub(super) later: bool,
     spells: Vec<Spell>,
     readings: Vec<CoreReading>,
-    last_put_on: Option<EntryId>,
     packed: Option<EntryId>,
 }
 
@@ -32,7 +31,6 @@ impl Draft {
             later: false,
             spells: Vec::new(),
             readings: Vec::new(),
-            last_put_on: None,
             packed: None,
         }
     }
@@ -46,7 +44,6 @@ impl Draft {
     }
 
     pub(super) fn put_on(&mut self, entry: &Entry) -> Result<(), Problem> {
-        self.last_put_on = self.last_put_on.max(Some(entry.id));
         if self.packed.is_some() {
             return Err(Problem::AlreadyPacked);
         }
@@ -120,8 +117,13 @@ impl Draft {
     }
 
     /// The name and what has happened, with the pull temperature of all pieces where it has none
-    /// of its own.
-    pub(super) fn finish(self, id: PieceId, pull_target: Temperature) -> (String, PieceHistory) {
+    /// of its own, and the last entry that puts it on.
+    pub(super) fn finish(
+        self,
+        id: PieceId,
+        pull_target: Temperature,
+        last_put_on: Option<EntryId>,
+    ) -> (String, PieceHistory) {
         let history = PieceHistory {
             id,
             piece: self.piece,
@@ -130,7 +132,7 @@ impl Draft {
             spells: self.spells,
             readings: self.readings,
             placements: self.placements,
-            last_put_on: self.last_put_on,
+            last_put_on,
             packed: self.packed,
         };
         (self.name, history)

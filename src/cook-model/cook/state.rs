@@ -89,6 +89,8 @@ pub fn fold(log: &Log) -> CookState {
 struct Folding {
     settings: Settings,
     pieces: BTreeMap<PieceId, Draft>,
+    /// The last written entry that puts each piece on, whether or not it made sense by its time.
+    last_put_on: BTreeMap<PieceId, EntryId>,
     pit_aims: Vec<PitAim>,
     pit_readings: Vec<PitReading>,
     lid: Vec<LidOpening>,
@@ -141,7 +143,11 @@ impl Folding {
                 self.set_out(*piece, *facts, name);
             }
             What::PieceTakenAway { piece } => self.take_away(*piece)?,
-            What::PutOn { piece } => self.draft(*piece)?.put_on(entry)?,
+            What::PutOn { piece } => {
+                let last = self.last_put_on.entry(*piece).or_insert(entry.id);
+                *last = entry.id.max(*last);
+                self.draft(*piece)?.put_on(entry)?;
+            }
             What::ChoreDone { chore } => self.chores.push((at, *chore)),
             What::PitRead { temperature } => {
                 limits::check(*temperature, &limits::PIT)?;
@@ -225,7 +231,9 @@ impl Folding {
         let (names, mut histories): (Vec<String>, Vec<PieceHistory>) = self
             .pieces
             .into_iter()
-            .map(|(id, draft)| draft.finish(id, settings.pull_target))
+            .map(|(id, draft)| {
+                draft.finish(id, settings.pull_target, self.last_put_on.get(&id).copied())
+            })
             .unzip();
         mark_copies(&mut histories);
         self.offsets.settle(&mut histories);

@@ -31,6 +31,8 @@ where
 {
     let text = RwSignal::new(String::new());
     let bad = RwSignal::new(None);
+    // Only another value may take the place of what is being typed, not every new forecast.
+    let value = Memo::new(move |_| value.get());
     // Follows an undo, and a change of units.
     Effect::new(move || {
         text.set(value.get().in_field());

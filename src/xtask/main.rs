@@ -2,6 +2,7 @@
 //!
 //! A failure is one plain line that names what is missing and the remedy; the exit code is then 1.
 
+mod advisories;
 mod browser;
 mod debian;
 mod fingerprint;

@@ -10,12 +10,13 @@ use anyhow::{Context, Result, bail};
 
 use crate::machine::Machine;
 use crate::steps::{openly, step};
-use crate::{browser, licences, site};
+use crate::{advisories, browser, licences, site};
 
 /// A layer of tests that can be run by itself.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Layer {
-    /// Formatting, clippy, the documentation's build and the licences; each counts as one test.
+    /// Formatting, clippy, the documentation's build, the licences and the known advisories; each
+    /// counts as one test.
     Tidy,
     /// The crates' own tests, the published checks and the examples in the documentation.
     Native,
@@ -101,12 +102,13 @@ fn tidy(machine: &Machine) -> Result<Tally> {
         println!("    cargo {}: {}", arguments[0], if passed { "ok" } else { "FAILED" });
         tally += Tally::of_one(passed);
     }
-    let licences = licences::check(machine);
-    println!(
-        "    licences: {}",
-        licences.as_ref().map_or_else(ToString::to_string, |()| "ok".into())
-    );
-    tally += Tally::of_one(licences.is_ok());
+    let dependencies =
+        [("licences", licences::check(machine)), ("advisories", advisories::check(machine))];
+    for (what, outcome) in dependencies {
+        let told = outcome.as_ref().map_or_else(|reason| format!("{reason:#}"), |()| "ok".into());
+        println!("    {what}: {told}");
+        tally += Tally::of_one(outcome.is_ok());
+    }
     Ok(tally)
 }
 

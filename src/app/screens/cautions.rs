@@ -26,7 +26,7 @@ pub fn Cautions() -> impl IntoView {
     view! {
         <section class="screen cautions">
             <Heading text=Signal::derive(|| say!("cautions-title")) />
-            {Caution::ALL.map(caution).to_vec()}
+            {Caution::ALL.map(caution).into_iter().collect_view()}
         </section>
     }
 }

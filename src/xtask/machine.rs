@@ -47,6 +47,15 @@ impl Machine {
         Ok(command)
     }
 
+    /// As [`command`](Self::command), for work that is to leave the processor to what runs beside it,
+    /// where the system has `nice`.
+    pub fn unhurried(&self, program: &str) -> Result<Command> {
+        let file = self.find(program).with_context(|| format!("`{program}` is not on PATH"))?;
+        let Ok(mut command) = self.command("nice") else { return self.command(program) };
+        command.args(["-n", "10"]).arg(file);
+        Ok(command)
+    }
+
     /// The output of `program` with `arguments`, or nothing if it is missing or fails.
     pub fn ask(&self, program: &str, arguments: &[&str]) -> Option<String> {
         let output = self.command(program).ok()?.args(arguments).output().ok()?;

@@ -51,7 +51,8 @@ fn by_cargo(machine: &Machine, package: &str, version: &str, program: &str) -> R
     let folder = installed(machine, &format!("{package}-{version}"), |folder| {
         let built = machine.tools.join(format!("building-{package}"));
         let install = |locked: &[&str]| {
-            let mut cargo = machine.command("cargo")?;
+            // The app's last step takes minutes on one core: it must not start last.
+            let mut cargo = machine.unhurried("cargo")?;
             cargo
                 .current_dir(folder)
                 .env("CARGO_TARGET_DIR", &built)

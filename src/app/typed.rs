@@ -3,8 +3,8 @@
 use core::ops::RangeInclusive;
 
 use cook_model::quantity::{
-    Length, LengthUnit, Mass, Moment, NumberProblem, Span, Temperature, TemperatureDifference,
-    number,
+    Length, LengthUnit, Mass, MassUnit, Moment, NumberProblem, Span, Temperature,
+    TemperatureDifference, number,
 };
 
 use crate::{preferences, say, show};
@@ -117,6 +117,37 @@ impl Typed for Percent {
     }
     fn unit() -> String {
         say!("unit-percent")
+    }
+}
+
+/// Ounces in a pound.
+const OUNCES: f64 = 16.0;
+
+/// The weight of a whole pack, in pounds or grams, as shops print it.
+#[derive(Clone, Copy, Debug, PartialEq, PartialOrd)]
+pub struct PackWeight(pub Mass);
+
+impl Typed for PackWeight {
+    fn from_typed(value: f64) -> Self {
+        Self(match preferences::units().mass {
+            MassUnit::Ounce => Mass::from_ounces(value * OUNCES),
+            MassUnit::Gram => Mass::from_g(value),
+        })
+    }
+    fn in_unit(self) -> f64 {
+        match preferences::units().mass {
+            MassUnit::Ounce => self.0.ounces() / OUNCES,
+            MassUnit::Gram => self.0.g(),
+        }
+    }
+    fn decimals() -> usize {
+        2
+    }
+    fn unit() -> String {
+        match preferences::units().mass {
+            MassUnit::Ounce => say!("unit-lb"),
+            MassUnit::Gram => show::mass_unit(),
+        }
     }
 }
 

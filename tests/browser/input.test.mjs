@@ -54,6 +54,22 @@ test("a breast of 5 kg is refused in grams, too", async (t) => {
   assert.match(await complaint(phone.page, "Weight each"), /Between 50\sg and 1000\sg is accepted/);
 });
 
+test("a pack's weight is shared out to so many pieces, within what each may weigh", async (t) => {
+  const { phone, person } = await settingOut(t);
+  await phone.page.getByText("Weigh the pack").tap();
+  await person.tap("One more");
+  await person.tap("One more");
+  const pack = phone.page.getByLabel("Weight of the pack of 3 (lb)");
+  await pack.fill("9");
+  await person.tap("Add 3 pieces");
+  assert.match(await complaint(phone.page, /^Weight of the pack/), /Between 0\.4\slb and 6\.6\slb is accepted/);
+  assert.equal(await pack.inputValue(), "9");
+  await pack.fill("1.5");
+  await person.tap("Add 3 pieces");
+  await phone.page.getByText("Piece 3", { exact: true }).waitFor();
+  assert.equal(await phone.page.getByText("8 oz", { exact: true }).count(), 3);
+});
+
 test("a pit of 999 F is refused, and stays", async (t) => {
   const { phone } = await settingOut(t);
   const pit = phone.page.getByLabel("Pit at the rack");

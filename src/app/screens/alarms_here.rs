@@ -5,18 +5,24 @@ use crate::device::alarm_test::{self, Report};
 use crate::device::notify::{self, Buttons, Notice, Permission};
 use crate::device::sound::{self, Tune};
 use crate::device::{feature, wake_lock};
+use crate::open_cook::open_cook;
 use crate::parts::{Choice, Heading};
+use crate::screens::plan::CalendarFile;
 use crate::{preferences, say};
 
 /// What alarms do on this phone, and the trial that proves it.
 #[component]
 pub fn AlarmsHere() -> impl IntoView {
+    let cook = open_cook();
     let permission = RwSignal::new(notify::permission());
     view! {
         <section class="screen alarms-here">
             <Heading text=Signal::derive(|| say!("alarms-title")) />
             <p>{move || say!("alarms-lead")}</p>
             <p>{move || say!("alarms-backup")}</p>
+            <Show when=move || cook.plan().read().is_some()>
+                <CalendarFile />
+            </Show>
             <NotificationsHere permission=permission />
             <p>
                 {move || {

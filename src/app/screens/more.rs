@@ -1,9 +1,10 @@
 use cook_model::cook::Log;
-use cook_model::cook::export::{export, import};
+use cook_model::cook::export::{ImportProblem, export, import};
 use leptos::prelude::*;
 use leptos::task::spawn_local;
 
 use crate::app::home;
+use crate::device::files::FileProblem;
 use crate::device::storage::CookId;
 use crate::device::{clock, files};
 use crate::navigate::{Screen, navigation};
@@ -91,9 +92,10 @@ fn Files() -> impl IntoView {
                         navigation.go(home(&cook.state().get_untracked()));
                         return;
                     }
-                    Err(problem) => problem.to_string(),
+                    Err(problem) => in_words(&problem),
                 },
-                Err(problem) => problem.to_string(),
+                Err(FileProblem::TooLong) => say!("file-too-long"),
+                Err(FileProblem::Unreadable) => say!("file-unreadable"),
             };
             said.set(Some(told));
         });
@@ -114,6 +116,16 @@ fn Files() -> impl IntoView {
             </li>
         </ul>
         <p role="status">{move || said.get()}</p>
+    }
+}
+
+/// Why a file was not taken in.
+fn in_words(problem: &ImportProblem) -> String {
+    match problem {
+        ImportProblem::TooLong => say!("file-too-long"),
+        ImportProblem::Later(_) => say!("file-later"),
+        ImportProblem::TooMany => say!("file-too-many"),
+        _ => say!("file-no-cook"),
     }
 }
 

@@ -197,7 +197,7 @@ pub fn percent(chance: Probability) -> String {
 
 /// The plan as a file for the phone's own calendar, which rings when the app cannot.
 #[component]
-fn CalendarFile() -> impl IntoView {
+pub fn CalendarFile() -> impl IntoView {
     let cook = open_cook();
     let said = RwSignal::new(None::<String>);
     let save = move |_| {

@@ -7,7 +7,7 @@ use crate::device::clock;
 use crate::open_cook::{OpenCook, open_cook};
 use crate::parts::{Choice, Field, Heading, PieceShape, SettingField};
 use crate::screens::set_out_dinner::Dinner;
-use crate::typed::{quantity, quantity_or_blank};
+use crate::typed::{PackWeight, Typed, quantity, quantity_or_blank};
 use crate::{preferences, say, show};
 
 /// Meat from a fridge at 38 F (common practice, no source).
@@ -108,6 +108,28 @@ fn SetOutRow(
     }
 }
 
+/// What the weight typed is of.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+enum Weighed {
+    /// Of each piece.
+    Each,
+    /// Of the pack, whose pieces share it alike.
+    Pack,
+}
+
+/// Reads the weight typed as that of one piece.
+fn weight_of_one(text: &str, weighed: Weighed, count: u32) -> Result<Mass, String> {
+    match weighed {
+        Weighed::Each => quantity(text, &limits::WEIGHT, USUAL_WEIGHT),
+        Weighed::Pack => {
+            let all = |one: Mass| PackWeight(one * f64::from(count));
+            let limits = all(*limits::WEIGHT.start())..=all(*limits::WEIGHT.end());
+            let PackWeight(pack) = quantity(text, &limits, all(USUAL_WEIGHT))?;
+            Ok(pack * (1.0 / f64::from(count)))
+        }
+    }
+}
+
 /// The form for one more piece, or several alike.
 #[component]
 fn AddPieces(
@@ -116,13 +138,15 @@ fn AddPieces(
 ) -> impl IntoView {
     let cook = open_cook();
     let count = RwSignal::new(1_u32);
+    let weighed = RwSignal::new(Weighed::Each);
     let weight = RwSignal::new(String::new());
     let thickest = RwSignal::new(String::new());
     let shape = RwSignal::new(Shape::Natural);
     let bad_weight = RwSignal::new(None);
     let bad_thickest = RwSignal::new(None);
     let add = move || {
-        let read_weight = quantity(&weight.get_untracked(), &limits::WEIGHT, USUAL_WEIGHT);
+        let read_weight =
+            weight_of_one(&weight.get_untracked(), weighed.get_untracked(), count.get_untracked());
         let read_thickest =
             quantity_or_blank(&thickest.get_untracked(), &limits::THICKEST, USUAL_THICKNESS);
         bad_weight.set(read_weight.as_ref().err().cloned());
@@ -138,6 +162,11 @@ fn AddPieces(
         weight.set(String::new());
         thickest.set(String::new());
         count.set(1);
+        weighed.set(Weighed::Each);
+    };
+    let weight_label = move || match weighed.get() {
+        Weighed::Each => say!("set-out-weight", unit = show::mass_unit()),
+        Weighed::Pack => say!("set-out-pack", count = count.get(), unit = PackWeight::unit()),
     };
     let shapes = vec![
         (Shape::Natural, Signal::derive(|| say!("shape-natural"))),
@@ -154,10 +183,21 @@ fn AddPieces(
             }
         >
             <h2>{move || say!("set-out-add-title")}</h2>
+            <Choice
+                name="weighed"
+                label=Signal::derive(|| say!("set-out-weighed"))
+                options=vec![
+                    (Weighed::Each, Signal::derive(|| say!("set-out-each"))),
+                    (Weighed::Pack, Signal::derive(|| say!("set-out-whole-pack"))),
+                ]
+                chosen=weighed
+                on_choose=move |chosen| weighed.set(chosen)
+                quiet=true
+            />
             <div class="pair">
                 <Field
                     name="weight"
-                    label=Signal::derive(|| say!("set-out-weight", unit = show::mass_unit()))
+                    label=Signal::derive(weight_label)
                     text=weight
                     bad=bad_weight
                 />

@@ -49,6 +49,10 @@ set-out-count = How many alike
 set-out-count-less = One fewer
 set-out-count-more = One more
 set-out-weight = Weight each ({ $unit })
+set-out-pack = Weight of the pack of { $count } ({ $unit })
+set-out-weighed = What is weighed
+set-out-each = Weigh each
+set-out-whole-pack = Weigh the pack
 set-out-thickest = Thickest part ({ $unit })
 set-out-thickest-hint = Height as it lies. Leave blank if not measured; a measured piece is forecast much better.
 set-out-start = Temperature going on ({ $unit })
@@ -368,6 +372,11 @@ version-later = Later
 file-save = Save this cook as a file
 file-open = Open a cook from a file
 file-saved = Saved as { $name }.
+file-too-long = The file is too long. Up to 8 MB is accepted.
+file-unreadable = The phone could not read this file. Choose it again.
+file-later = A later version of this app wrote the file. Update the app to open it.
+file-too-many = The file has too many entries. Up to 20,000 are accepted.
+file-no-cook = This is not a cook saved by this app. A file that ends in .json, from “Save this cook as a file”, is accepted.
 file-refused = The phone did not take the file.
 
 ## Storage trouble
@@ -453,6 +462,7 @@ safety-risk = Chance of being past the pull at a check ({ $unit })
 safety-risk-hint = Lower means earlier checks, and more of them.
 safety-prompts = Prompts to clean
 unit-percent = %
+unit-lb = lb
 unit-ft = ft
 unit-m = m
 

@@ -49,6 +49,10 @@ set-out-count = Cuántas iguales
 set-out-count-less = Una menos
 set-out-count-more = Una más
 set-out-weight = Peso de cada una ({ $unit })
+set-out-pack = Peso del paquete de { $count } ({ $unit })
+set-out-weighed = Qué se pesa
+set-out-each = Pesar cada pieza
+set-out-whole-pack = Pesar el paquete
 set-out-thickest = Parte más gruesa ({ $unit })
 set-out-thickest-hint = Altura tal como está puesta. Déjalo vacío si no la mediste; medida, el pronóstico es mucho mejor.
 set-out-start = Temperatura al entrar ({ $unit })
@@ -368,6 +372,11 @@ version-later = Luego
 file-save = Guardar este asado como archivo
 file-open = Abrir un asado de un archivo
 file-saved = Guardado como { $name }.
+file-too-long = El archivo es demasiado largo. Se aceptan hasta 8 MB.
+file-unreadable = El teléfono no pudo leer este archivo. Elígelo de nuevo.
+file-later = Una versión posterior de esta aplicación escribió el archivo. Actualiza la aplicación para abrirlo.
+file-too-many = El archivo tiene demasiadas entradas. Se aceptan hasta 20 000.
+file-no-cook = No es un asado guardado por esta aplicación. Se acepta un archivo .json de «Guardar este asado como archivo».
 file-refused = El teléfono no aceptó el archivo.
 
 ## Storage trouble
@@ -453,6 +462,7 @@ safety-risk = Probabilidad de haberse pasado al medir ({ $unit })
 safety-risk-hint = Menor significa medir antes y más veces.
 safety-prompts = Avisos de limpieza
 unit-percent = %
+unit-lb = lb
 unit-ft = ft
 unit-m = m
 

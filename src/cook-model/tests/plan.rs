@@ -151,6 +151,54 @@ fn a_sagging_pit_makes_dinner_late_and_raising_it_helps() {
 }
 
 #[test]
+fn after_a_sag_the_expected_dinner_is_that_of_a_fresh_plan_from_the_same_facts() {
+    // Four pieces on a rack of two: the second wave is raw while the pit sags by 40 F.
+    let thick = [36.0, 40.0, 34.0, 38.0];
+    let rack = What::RackSet { places_c: vec![TemperatureDifference::ZERO; 2] };
+    let mut happened = vec![(0.0, rack)];
+    happened.extend(all_on(2, 60.0));
+    let before = outlook_of(&cook(&thick, 260.0, &happened), 79.0);
+    let read = |minute, f| (minute, What::PitRead { temperature: Temperature::from_f(f) });
+    happened.extend([read(65.0, 250.0), read(80.0, 210.0), read(90.0, 210.0)]);
+    let core = What::CoreRead {
+        piece: PieceId(1),
+        temperature: Temperature::from_f(104.0),
+        instrument: Instrument::InstantRead,
+        places: 2,
+    };
+    happened.push((91.0, core));
+    // As the cook went on: the plan as it was made, then a new one with each entry.
+    let mut replanned = before;
+    for known in 1..=happened.len() {
+        let (minute, _) = happened[known - 1];
+        replanned = outlook_of(&cook(&thick, 260.0, &happened[..known]), minute.max(60.0));
+    }
+    // All of it typed into an empty log afterwards, the latest first, and planned once.
+    let mut log = Log::default();
+    let mut put = |minute: f64, what: What| {
+        log.insert(log.next(DeviceId(2), at(minute), at(91.0), what));
+    };
+    for (i, mm) in thick.iter().enumerate() {
+        let piece = PieceId(i as u32 + 1);
+        put(0.0, What::PieceSetOut { piece, facts: breast(*mm), name: String::new() });
+    }
+    happened.iter().rev().for_each(|(minute, what)| put(*minute, what.clone()));
+    put(0.0, What::PitTargetSet { target: Temperature::from_f(250.0) });
+    put(0.0, What::DinnerSet { at: Some(at(260.0)) });
+    let fresh = outlook_of(&fold(&log), 91.0);
+
+    let sagged_by = replanned.ready.middle - before.ready.middle;
+    assert!(sagged_by > minutes(3.0), "{sagged_by}");
+    for (again, fresh) in [
+        (replanned.ready.low, fresh.ready.low),
+        (replanned.ready.middle, fresh.ready.middle),
+        (replanned.ready.high, fresh.ready.high),
+    ] {
+        assert!((again - fresh).abs() <= minutes(1.0), "{again} and {fresh}");
+    }
+}
+
+#[test]
 fn some_can_be_served_first_when_one_thick_piece_holds_up_dinner() {
     let state = cook(&[28.0, 30.0, 55.0], 150.0, &all_on(3, 60.0));
     let now = outlook_of(&state, 70.0);

@@ -4,17 +4,15 @@ use serde::Serialize;
 
 use super::draft::SECOND_PLACE_WITHIN;
 use super::{Chore, CookState, PieceState, Stage};
-use crate::forecast::{Forecast, PieceForecast};
+use crate::forecast::{Forecast, ONE_OPENING, PieceForecast};
 use crate::history::{CoreReading, EntryId, Instrument, PieceHistory};
 use crate::piece::PieceId;
 use crate::plan::Plan;
 use crate::quantity::{Moment, Span, minutes};
 use crate::safety::{ProofRule, Shortfall, hold_progress, shortfall};
 
-/// Checks due this close together are worth one opening of the lid.
-pub(super) const ONE_OPENING: Span = Span::minutes(4);
 /// A piece is not worth poking again sooner than this after it was read.
-pub(super) const BETWEEN_CHECKS: Span = Span::minutes(5);
+pub(super) const BETWEEN_CHECKS: Span = Span::minutes(2);
 /// A pit not read for this long is worth a look (common practice, no source).
 const PIT_READING_STALE: Span = Span::minutes(30);
 /// A leave-in more likely than this to be off the coldest spot is worth re-seating.
@@ -163,6 +161,19 @@ fn gather(singles: impl Iterator<Item = Step>) -> Vec<Step> {
     joined
 }
 
+/// The reading by which a piece on the pit is at its pull temperature. An instant-read below it
+/// tells that the readings before it were not of the coldest spot; a misplaced leave-in's are not.
+pub(super) fn at_pull(history: &PieceHistory, misplaced: bool) -> Option<&CoreReading> {
+    let on = history.spells.last().map(|spell| spell.on);
+    let counts = |reading: &&CoreReading| {
+        Some(reading.at) >= on && !(misplaced && reading.instrument == Instrument::LeaveIn)
+    };
+    let since_low = history.readings.iter().rev().filter(counts).take_while(|reading| {
+        reading.temperature >= history.pull_at || reading.instrument == Instrument::LeaveIn
+    });
+    since_low.filter(|reading| reading.temperature >= history.pull_at).last()
+}
+
 /// One piece as seen at one moment.
 struct View<'a> {
     standing: &'a PieceState,
@@ -199,11 +210,7 @@ impl View<'_> {
 
     fn on_the_pit(&self) -> Option<(Action, Moment)> {
         let misplaced = self.misplaced();
-        let done = self.this_spell().find(|reading| {
-            reading.temperature >= self.history.pull_at
-                && !(misplaced && reading.instrument == Instrument::LeaveIn)
-        });
-        if let Some(reading) = done {
+        if let Some(reading) = at_pull(self.history, misplaced) {
             return Some((Action::Pull, reading.at));
         }
         if misplaced {

@@ -2,9 +2,9 @@
 
 use serde::{Deserialize, Serialize};
 
-use super::advice::{BETWEEN_CHECKS, ONE_OPENING, chores};
+use super::advice::{BETWEEN_CHECKS, at_pull, chores};
 use super::{Action, Chore, CookState, Stage};
-use crate::forecast::{Forecast, PieceForecast};
+use crate::forecast::{Forecast, ONE_OPENING, PieceForecast};
 use crate::history::{CoreReading, Instrument, PieceHistory};
 use crate::piece::PieceId;
 use crate::plan::Plan;
@@ -13,6 +13,8 @@ use crate::safety::{Clock, ClockKind};
 
 /// A piece whose reading has reached its pull temperature should be off within this.
 const TO_PULL: Span = Span::minutes(3);
+/// A resting piece that a reading did not prove is worth another no sooner than this.
+const BETWEEN_PROOFS: Span = Span::minutes(5);
 /// A window that opens this close to a check needs no alarm of its own.
 const SAME_TRIP: Span = Span::minutes(3);
 /// The call comes this long before a safety limit, so that there is time to do something about it.
@@ -143,12 +145,16 @@ impl View<'_> {
     }
 
     fn on_the_pit(&self) -> Vec<Option<Alarm>> {
-        let done = self.this_spell().find(|reading| reading.temperature >= self.history.pull_at);
-        if let Some(reading) = done {
+        if let Some(reading) = at_pull(self.history, false) {
             return vec![self.once_a_spell(AlarmKind::LikelyPastTarget, reading.at + TO_PULL)];
         }
         let Some(pull) = self.piece_forecast().and_then(|forecast| forecast.pull) else {
-            return Vec::new();
+            let look = self.piece_forecast().and_then(|forecast| forecast.check_by);
+            let look = look.map(|look| self.after_poke(look));
+            return look
+                .map(|at| self.once_a_reading(AlarmKind::CheckDue, at))
+                .into_iter()
+                .collect();
         };
         let check = self.check_due(pull.low);
         let on_the_same_trip = (check - pull.low).abs() <= SAME_TRIP;
@@ -163,7 +169,11 @@ impl View<'_> {
     /// When the forecast next wants the piece read: by the latest moment for a check, or when its
     /// window opens.
     fn check_due(&self, opening: Moment) -> Moment {
-        let wanted = self.piece_forecast().and_then(|f| f.check_by).unwrap_or(opening);
+        self.after_poke(self.piece_forecast().and_then(|f| f.check_by).unwrap_or(opening))
+    }
+
+    /// Not so soon after the piece was poked that nothing can have changed.
+    fn after_poke(&self, wanted: Moment) -> Moment {
         let poked = self
             .this_spell()
             .filter(|reading| reading.instrument == Instrument::InstantRead)
@@ -175,7 +185,7 @@ impl View<'_> {
         let off = self.history.off()?;
         let last = self.this_spell().last().map_or(off, |reading| reading.at.max(off));
         let peak = self.peak().unwrap_or(off);
-        let due = peak.max(if last > off { last + BETWEEN_CHECKS } else { off });
+        let due = peak.max(if last > off { last + BETWEEN_PROOFS } else { off });
         self.once_a_reading(AlarmKind::ProofReadingDue, due)
     }
 

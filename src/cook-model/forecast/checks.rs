@@ -2,13 +2,13 @@
 
 use super::normal::Normal;
 use super::outcome::Check;
-use super::view::Timing;
+use super::view::Run;
 use crate::piece::PieceId;
-use crate::quantity::{Moment, seconds};
+use crate::quantity::{Moment, Span, seconds, to_seconds};
 
-/// Pieces due within this time of the first are read at the same opening, s: a reading costs less
-/// than another opening (2 to 3 minutes of the cook).
-const SAME_OPENING: f64 = 480.0;
+/// Pieces due within this time of the first are read at the same opening: to read one early costs
+/// seconds, another opening 2 to 3 minutes of the cook.
+pub const ONE_OPENING: Span = Span::minutes(6);
 /// How well a pull time is known after a reading, as a standard deviation, s.
 const AFTER_READING: f64 = 75.0;
 /// No opening follows another sooner than this, s.
@@ -24,29 +24,32 @@ struct Waiting {
     due: f64,
 }
 
-/// The openings to come, the pieces' timings given; nothing before `now`, s since `zero`.
+impl Waiting {
+    /// A piece not likely to get to its pull temperature is looked at once: what then, nobody knows.
+    fn new(piece: PieceId, run: &Run) -> Self {
+        match run.timing {
+            Some(t) => Self { piece, pull: t.pull, grace: t.grace, due: run.check_by },
+            None => Self { piece, pull: (f64::NEG_INFINITY, 0.0), grace: 0.0, due: run.check_by },
+        }
+    }
+}
+
+/// The openings to come, the pieces' runs given; nothing before `now`, s since `zero`.
 ///
 /// Each opening is as late as the piece due first allows. Pieces due soon after are read too. A
 /// piece that is then expected to be ready is pulled; of the others the next due time follows from
 /// how well a reading fixes the pull time.
-pub(super) fn plan(
-    timings: &[(PieceId, Timing)],
-    risk_z: f64,
-    now: f64,
-    zero: Moment,
-) -> Vec<Check> {
-    let mut waiting: Vec<Waiting> = timings
-        .iter()
-        .map(|(piece, t)| Waiting { piece: *piece, pull: t.pull, grace: t.grace, due: t.check_by })
-        .collect();
+pub(super) fn plan(runs: &[(PieceId, &Run)], risk_z: f64, now: f64, zero: Moment) -> Vec<Check> {
+    let mut waiting: Vec<Waiting> =
+        runs.iter().map(|(piece, run)| Waiting::new(*piece, run)).collect();
     let mut checks = Vec::new();
     let mut earliest = now;
     // Every opening pulls a piece or narrows one that was not narrow: this is more than enough.
-    for _ in 0..3 * timings.len() {
+    for _ in 0..3 * runs.len() {
         waiting.sort_by(|a, b| a.due.total_cmp(&b.due));
         let Some(first) = waiting.first() else { break };
         let at = first.due.max(earliest);
-        let read = waiting.iter().filter(|w| w.due <= at + SAME_OPENING).count();
+        let read = waiting.iter().filter(|w| w.due <= at + to_seconds(ONE_OPENING)).count();
         checks.push(Check {
             at: zero + seconds(at),
             pieces: waiting[..read].iter().map(|w| w.piece).collect(),

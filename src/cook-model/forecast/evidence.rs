@@ -2,13 +2,12 @@
 
 use super::cells;
 use super::prior;
+use super::seat::Seat;
 use super::sorted::{Misfit, Sorted};
 use super::traces::{Spot, Traces};
 use crate::history::{CoreReading, Instrument, LidOpening, PieceHistory, Tolerances};
-use crate::quantity::{Length, Moment, to_seconds};
+use crate::quantity::{Moment, to_seconds};
 
-/// Places looked at for a leave-in, as shares of the half-thickness.
-const DEPTHS: [f64; 9] = [0.0, 0.12, 0.24, 0.36, 0.48, 0.6, 0.72, 0.84, 0.96];
 /// Half the span over which a rate of rise is taken, s.
 const RATE_STEP: f64 = 120.0;
 /// More likely than not.
@@ -61,18 +60,14 @@ pub(super) struct Seen {
     pub mean: Vec<f64>,
     /// How far it may be off that, K.
     pub spread: f64,
+    /// The part of it that a leave-in's readings of about the same time have in common, K.
+    pub drift: f64,
+    /// How much more it is expected to show than its trace, K.
+    pub shift: f64,
     /// The chance that it is a slip, before looking at it.
     pub slip: f64,
     /// Whether the others let it count.
     pub counts: bool,
-}
-
-/// What the readings of one placement say of where the tip is.
-pub(super) struct Seat {
-    /// Distances off the middle.
-    pub depths: Vec<Length>,
-    /// By depth: ln of prior times likelihood of every cell.
-    pub logs: Vec<Vec<f64>>,
 }
 
 impl Evidence {
@@ -97,12 +92,13 @@ impl Evidence {
             }
             if seen.counts && reading.instrument == Instrument::InstantRead {
                 for (log, mean) in evidence.log.iter_mut().zip(&seen.mean) {
-                    *log += seen.log_likelihood(*mean);
+                    let z = (reading.temperature.c() - mean) / seen.spread;
+                    *log += seen.log_likelihood(z, seen.spread);
                 }
             }
             evidence.seen.push(seen);
         }
-        evidence.add_leave_in(piece, traces, zero);
+        evidence.add_leave_in(piece, traces, given);
         evidence
     }
 
@@ -121,7 +117,8 @@ impl Evidence {
     }
 
     /// Adds each placement of the leave-in, its unknown depth summed out.
-    fn add_leave_in(&mut self, piece: &PieceHistory, traces: &Traces, zero: Moment) {
+    fn add_leave_in(&mut self, piece: &PieceHistory, traces: &Traces, given: &Given<'_>) {
+        let instrument = given.tolerances.leave_in.c() / TOLERANCE_SPREADS;
         let placement =
             |at: Moment| piece.placements.iter().filter(|seated| **seated <= at).count();
         let newest = piece.placements.len();
@@ -135,7 +132,7 @@ impl Evidence {
             if of_it.is_empty() {
                 continue;
             }
-            let seat = Seat::of(&mut of_it, traces, zero);
+            let seat = Seat::of(&mut of_it, traces, given.zero, instrument);
             for (cell, log) in self.log.iter_mut().enumerate() {
                 *log += seat.log_sum(cell);
             }
@@ -152,7 +149,7 @@ impl Seen {
         let expected = |spot, at| traces.at(spot, (0.0, 0.0), at);
         let rise = expected(Spot::Core, at + RATE_STEP) - expected(Spot::Core, at - RATE_STEP);
         let rate = rise.abs() / (2.0 * RATE_STEP);
-        let drift = prior::DRIFT * rate * (last - at).max(0.0);
+        let before = (last - at).max(0.0);
         let lid = rate * given.lid_doubt(at, last);
         let (tolerance, depth) = match (reading.instrument, reading.places) {
             (Instrument::LeaveIn, _) => (tolerances.leave_in, (0.0, 0.0)),
@@ -161,38 +158,43 @@ impl Seen {
         };
         let excess = (expected(Spot::Surface, at) - expected(Spot::Core, at)).max(0.0);
         let instrument = tolerance.c() / TOLERANCE_SPREADS;
-        let (misfit, drifts) = match reading.instrument {
-            Instrument::InstantRead => (prior::MISFIT, 1.0),
-            Instrument::LeaveIn => (prior::MISFIT_LEAVE_IN, prior::DRIFT_LEAVE_IN),
+        let (misfit, drift, shift) = match reading.instrument {
+            Instrument::InstantRead => (prior::MISFIT, prior::DRIFT * rate * before, 0.0),
+            Instrument::LeaveIn => {
+                let (shift, drift) = prior::leave_in_before(before);
+                (prior::MISFIT_LEAVE_IN, drift, shift)
+            }
         };
-        let parts = [instrument, misfit, depth.1 * excess, drifts * drift, drifts * lid];
+        let drift = libm::hypot(drift, lid);
+        let parts = [instrument, misfit, depth.1 * excess, drift];
         let mut mean = traces.all_cells(Spot::Core, at);
         for mean in &mut mean {
-            *mean += depth.0 * excess;
+            *mean += depth.0 * excess + shift;
         }
         Self {
             reading: *reading,
             mean,
             spread: libm::sqrt(parts.iter().map(|part| part * part).sum()),
+            drift,
+            shift,
             slip: if reading.vouched { 0.0 } else { prior::SLIP.0 },
             counts: true,
         }
     }
 
-    /// ln of the likelihood where the thermometer would show `mean`. A slip may show anything; a
-    /// reading that the cook vouched for is none.
-    fn log_likelihood(&self, mean: f64) -> f64 {
-        let z = (self.reading.temperature.c() - mean) / self.spread;
+    /// ln of the likelihood where it is `z` standard deviations off, one being `spread`, K. A slip may
+    /// show anything; a reading that the cook vouched for is none.
+    pub(super) fn log_likelihood(&self, z: f64, spread: f64) -> f64 {
         let log_good = -0.5 * z * z;
         if self.slip == 0.0 {
             return log_good;
         }
-        libm::log((1.0 - self.slip) * libm::exp(log_good) + self.slip_likelihood())
+        libm::log((1.0 - self.slip) * libm::exp(log_good) + self.slip_likelihood(spread))
     }
 
     /// The likelihood of this reading as a slip, on the scale of a good one's.
-    fn slip_likelihood(&self) -> f64 {
-        let tall = self.spread * libm::sqrt(2.0 * core::f64::consts::PI);
+    fn slip_likelihood(&self, spread: f64) -> f64 {
+        let tall = spread * libm::sqrt(2.0 * core::f64::consts::PI);
         self.slip * tall / prior::SLIP.1
     }
 
@@ -208,76 +210,7 @@ impl Seen {
             return 0.0;
         }
         let z = (self.reading.temperature.c() - mean) / self.spread;
-        let slip = self.slip_likelihood();
+        let slip = self.slip_likelihood(self.spread);
         slip / (slip + (1.0 - self.slip) * libm::exp(-0.5 * z * z))
     }
-}
-
-impl Seat {
-    /// Learns where the tip is, and tells the readings what it would show there.
-    fn of(readings: &mut [&mut Seen], traces: &Traces, zero: Moment) -> Self {
-        let half = traces.body.half_thickness();
-        let depths: Vec<Length> = DEPTHS.iter().map(|share| half * *share).collect();
-        let shows = |seen: &Seen, depth: &Length| {
-            traces.all_cells(Spot::Off(*depth), to_seconds(seen.reading.at - zero))
-        };
-        // By reading, then depth, then cell.
-        let means: Vec<Vec<Vec<f64>>> = readings
-            .iter()
-            .map(|seen| depths.iter().map(|depth| shows(seen, depth)).collect())
-            .collect();
-        let mut logs: Vec<Vec<f64>> =
-            log_prior(&depths).into_iter().map(|log| vec![log; cells::COUNT]).collect();
-        for (seen, by_depth) in readings.iter().zip(&means) {
-            for (logs, means) in logs.iter_mut().zip(by_depth) {
-                for (log, mean) in logs.iter_mut().zip(means) {
-                    *log += seen.log_likelihood(*mean);
-                }
-            }
-        }
-        let seat = Self { depths, logs };
-        for cell in 0..cells::COUNT {
-            let sum = seat.log_sum(cell);
-            for (seen, by_depth) in readings.iter_mut().zip(&means) {
-                let at_depths = seat.logs.iter().zip(by_depth);
-                seen.mean[cell] =
-                    at_depths.map(|(log, mean)| libm::exp(log[cell] - sum) * mean[cell]).sum();
-            }
-        }
-        seat
-    }
-
-    /// ln of the likelihood of a cell, the depth summed out.
-    fn log_sum(&self, cell: usize) -> f64 {
-        let most = self.logs.iter().map(|log| log[cell]).fold(f64::NEG_INFINITY, f64::max);
-        let sum: f64 = self.logs.iter().map(|log| libm::exp(log[cell] - most)).sum();
-        most + libm::log(sum)
-    }
-
-    /// The chance of each depth, given the weights of the cells.
-    pub(super) fn chances(&self, weights: &[f64]) -> Vec<f64> {
-        let mut chances = vec![0.0; self.depths.len()];
-        for (cell, weight) in weights.iter().enumerate().filter(|(_, weight)| **weight > 0.0) {
-            let sum = self.log_sum(cell);
-            for (chance, log) in chances.iter_mut().zip(&self.logs) {
-                *chance += weight * libm::exp(log[cell] - sum);
-            }
-        }
-        chances
-    }
-}
-
-/// ln of the chance of each depth before any reading: in the middle give or take a little, or,
-/// if it missed, anywhere.
-fn log_prior(depths: &[Length]) -> Vec<f64> {
-    let near: Vec<f64> = depths
-        .iter()
-        .map(|depth| {
-            let z = depth.mm() / prior::SEATED_MM;
-            libm::exp(-0.5 * z * z)
-        })
-        .collect();
-    let all_near: f64 = near.iter().sum();
-    let anywhere = prior::MISSED / depths.len() as f64;
-    near.iter().map(|near| libm::log((1.0 - prior::MISSED) * near / all_near + anywhere)).collect()
 }

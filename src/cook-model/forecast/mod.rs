@@ -17,11 +17,13 @@ mod outcome;
 mod pit_air;
 mod posterior;
 pub(crate) mod prior;
+mod seat;
 mod sorted;
 mod traces;
 mod view;
 
 pub use after_pull::{AfterPull, after_pull};
+pub use checks::ONE_OPENING;
 pub use outcome::{
     Band, Check, Forecast, PAST_BY, Peak, PieceForecast, Probability, Seating, Surprise,
 };
@@ -64,16 +66,16 @@ pub fn forecast(history: &History, now: Moment) -> Forecast {
         let told = view.told();
         surprises.extend(view.surprises());
         if let Some(run) = told.run {
-            runners.push(Runner { piece, place, timing: run.timing, reaches: run.reaches });
+            runners.push(Runner { piece, place, run });
         }
         pieces.push(told.forecast);
     }
     surprises.sort_by_key(|surprise| surprise.entry);
     let on = runners.iter().filter(|runner| runner.piece.is_on());
-    let on: Vec<_> = on.filter_map(|runner| Some((runner.piece.id, runner.timing?))).collect();
-    let (order, order_certainty) = order::pull_order(runners, &learned.joint, &normal);
+    let on: Vec<_> = on.map(|runner| (runner.piece.id, &runner.run)).collect();
     let risk_z = checks::standard_deviations(&normal, risk);
     let checks = checks::plan(&on, risk_z, to_seconds(now - zero), zero);
+    let (order, order_certainty) = order::pull_order(runners, &learned.joint, &normal);
     Forecast { at: now, pieces, order, order_certainty, checks, surprises }
 }
 

@@ -3,17 +3,15 @@
 use super::normal::Normal;
 use super::outcome::Probability;
 use super::posterior::Joint;
-use super::view::Timing;
+use super::view::Run;
 use crate::history::PieceHistory;
 use crate::piece::PieceId;
 
-/// A piece not yet off: its place in the history, its timing if it is likely to get to its pull
-/// temperature, and by cell when it does, s (the horizon where it does not).
+/// A piece not yet off: its place in the history, and its way to its pull.
 pub(super) struct Runner<'a> {
     pub piece: &'a PieceHistory,
     pub place: usize,
-    pub timing: Option<Timing>,
-    pub reaches: Vec<f64>,
+    pub run: Run,
 }
 
 /// The pieces by the middle of their pull time, those that hardly get there last; and for each but
@@ -27,16 +25,17 @@ pub(super) fn pull_order(
     normal: &Normal,
 ) -> (Vec<PieceId>, Vec<Probability>) {
     runners.sort_by(|a, b| {
-        let middle = |r: &Runner<'_>| r.timing.map_or(f64::INFINITY, |timing| timing.pull.0);
+        let middle = |r: &Runner<'_>| r.run.timing.map_or(f64::INFINITY, |timing| timing.pull.0);
         middle(a).total_cmp(&middle(b)).then(a.piece.id.cmp(&b.piece.id))
     });
     let pairs = joint.pairs();
-    let moments: Vec<_> = runners.iter().map(|r| joint.moments(r.place, &r.reaches)).collect();
+    let moments: Vec<_> = runners.iter().map(|r| joint.moments(r.place, &r.run.reaches)).collect();
     let certainty = moments
         .windows(2)
         .zip(runners.windows(2))
         .map(|(moments, runners)| {
-            let own = |r: &Runner<'_>| r.timing.map_or(0.0, |timing| timing.drift * timing.drift);
+            let own =
+                |r: &Runner<'_>| r.run.timing.map_or(0.0, |timing| timing.drift * timing.drift);
             let drift = own(&runners[0]) + own(&runners[1]);
             let pairs = pairs.iter().zip(moments[0].iter().zip(&moments[1]));
             let chance = pairs

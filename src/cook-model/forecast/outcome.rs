@@ -70,7 +70,8 @@ pub struct PieceForecast {
     /// The chance that it is at its pull temperature now.
     pub ready: Probability,
     /// The latest moment for the next check: until then the chance that it is past its pull
-    /// temperature (by more than the allowance, see [`PAST_BY`]) stays within the cook's limit.
+    /// temperature (by more than the allowance, see [`PAST_BY`]) stays within the cook's limit. Where
+    /// it is not likely to get there, the next look, to find out why. None once it is off.
     pub check_by: Option<Moment>,
     /// The peak after the pull, taken at the middle of its window; after the pull, of this rest.
     pub peak: Option<Peak>,

@@ -1,14 +1,19 @@
 //! The pit's air over time, as far as it is known: readings, the target, and the lid.
 
 use crate::heat::{Leg, LidResponse, Surface};
-use crate::history::{History, Instrument, LidOpening};
+use crate::history::{History, Instrument, LidOpening, PitAim, PitHistory};
 use crate::quantity::{Moment, Span, Temperature, minutes, seconds, to_minutes};
 
 /// The time over which a fire forgets that it burned hot or low (common practice, no source).
 const FORGETS: Span = Span::minutes(30);
 /// How far back and ahead of the readings the air is laid out.
 const KNOT_MINUTES: [f64; 5] = [10.0, 20.0, 35.0, 60.0, 120.0];
-/// The target counts as much as so many readings in the level a fire tends to.
+/// The time over which a fire follows a target newly set (common practice, no source: 25 F take a
+/// quarter of an hour).
+const FOLLOWS: Span = Span::minutes(8);
+/// How long after a change of target the air is laid out.
+const AIM_KNOT_MINUTES: [f64; 4] = [4.0, 9.0, 16.0, 30.0];
+/// The target counts as much as so many readings in how far off it the fire is taken to burn.
 const TARGET_COUNTS: f64 = 2.0;
 /// An opening that was not told but must have been: to poke a piece or to move it.
 const UNTOLD: Span = Span::seconds(40);
@@ -77,10 +82,10 @@ pub(super) fn leg(history: &History, zero: Moment, now: Moment) -> Leg {
         .map(|reading| (reading.at, reading.temperature.c()))
         .collect();
     read.sort_by_key(|(at, _)| *at);
-    let fire = Fire { target: history.pit.target.c(), read };
+    let fire = Fire::new(Aims::new(&history.pit, zero), read);
     let outside = history.pit.ambient.c();
     let response = LidResponse {
-        floor: Temperature::from_c(outside + LID_KEEPS * (fire.target - outside)),
+        floor: Temperature::from_c(outside + LID_KEEPS * (history.pit.target.c() - outside)),
         fall: seconds(LID_FALL),
         recovery: seconds(LID_RECOVERY),
     };
@@ -104,32 +109,43 @@ pub(super) fn leg(history: &History, zero: Moment, now: Moment) -> Leg {
 
 /// What the pit thermometer shows, as far as it is known.
 struct Fire {
-    /// C.
-    target: f64,
+    aims: Aims,
     /// Readings, C, in order of time.
     read: Vec<(Moment, f64)>,
+    /// How far above its target the fire burns by all readings, K.
+    above: f64,
 }
 
 impl Fire {
+    fn new(aims: Aims, read: Vec<(Moment, f64)>) -> Self {
+        let above: f64 = read.iter().map(|(at, c)| c - aims.followed(*at)).sum();
+        let above = above / (read.len() as f64 + TARGET_COUNTS);
+        Self { aims, read, above }
+    }
+
     /// Between readings straight; before the first and after the last the reading is forgotten
-    /// towards the level of target and readings together.
+    /// towards the target, and how far off it the fire burns by all readings.
     fn air(&self, at: Moment) -> f64 {
         let next = self.read.partition_point(|(read, _)| *read <= at);
         let before = next.checked_sub(1).map(|i| self.read[i]);
-        match (before, self.read.get(next)) {
+        match (before, self.read.get(next).copied()) {
             (Some((t0, c0)), Some((t1, c1))) => {
-                c0 + (c1 - c0) * to_minutes(at - t0) / to_minutes(*t1 - t0)
+                c0 + (c1 - c0) * to_minutes(at - t0) / to_minutes(t1 - t0)
             }
-            (Some((read, c)), None) => self.forgotten(c, to_minutes(at - read)),
-            (None, Some((read, c))) => self.forgotten(*c, to_minutes(*read - at)),
-            (None, None) => self.target,
+            (Some(read), None) | (None, Some(read)) => self.forgotten(read, at),
+            (None, None) => self.level(at),
         }
     }
 
-    fn forgotten(&self, read: f64, minutes: f64) -> f64 {
-        let sum: f64 = self.read.iter().map(|(_, c)| c).sum();
-        let level = (sum + TARGET_COUNTS * self.target) / (self.read.len() as f64 + TARGET_COUNTS);
-        level + (read - level) * libm::exp(-minutes / to_minutes(FORGETS))
+    /// Where the fire is at a moment if nothing disturbs it.
+    fn level(&self, at: Moment) -> f64 {
+        self.aims.followed(at) + self.above
+    }
+
+    fn forgotten(&self, (read, c): (Moment, f64), at: Moment) -> f64 {
+        let minutes = to_minutes(at - read).abs();
+        let left = libm::exp(-minutes / to_minutes(FORGETS));
+        self.level(at) + (c - self.level(read)) * left
     }
 
     /// The moments between which the air is near enough straight, and `others`.
@@ -139,9 +155,46 @@ impl Fire {
             knots.extend(KNOT_MINUTES.iter().map(|&m| first - minutes(m)));
             knots.extend(KNOT_MINUTES.iter().map(|&m| last + minutes(m)));
         }
+        knots.extend(self.aims.knots());
         knots.extend_from_slice(others);
         knots.sort();
         knots.dedup();
         knots
+    }
+}
+
+/// The temperatures aimed for.
+struct Aims {
+    /// As the first piece went on, C: a pit is brought to temperature before it is loaded.
+    first: f64,
+    /// Set since.
+    changes: Vec<PitAim>,
+}
+
+impl Aims {
+    fn new(pit: &PitHistory, zero: Moment) -> Self {
+        let changes = pit.aims.iter().filter(|aim| aim.at > zero).copied().collect();
+        Self { first: pit.aim(zero).c(), changes }
+    }
+
+    /// The target as a fire follows it, C: a new one not at once.
+    fn followed(&self, at: Moment) -> f64 {
+        let towards = |level: f64, aim: f64, span: Span| {
+            aim + (level - aim) * libm::exp(-to_minutes(span) / to_minutes(FOLLOWS))
+        };
+        let (mut level, mut aim, mut since) = (self.first, self.first, at);
+        for change in self.changes.iter().take_while(|change| change.at <= at) {
+            level = towards(level, aim, change.at - since.min(change.at));
+            (aim, since) = (change.temperature.c(), change.at);
+        }
+        towards(level, aim, at - since)
+    }
+
+    /// The moments between which that is near enough straight.
+    fn knots(&self) -> impl Iterator<Item = Moment> {
+        self.changes.iter().flat_map(|change| {
+            let after = AIM_KNOT_MINUTES.iter().map(|&m| change.at + minutes(m));
+            core::iter::once(change.at).chain(after)
+        })
     }
 }

@@ -46,10 +46,22 @@ pub(super) const LID_COST: (f64, f64) = (1.0, 1.6);
 pub(super) const MISFIT: f64 = 0.5;
 /// The same for a leave-in, which is held against instant-reads of the same meat: what the model
 /// misses is missed for both.
-pub(super) const MISFIT_LEAVE_IN: f64 = 0.25;
-/// How many times faster than for an instant-read the model's drift makes a leave-in's reading lose
-/// weight: its many readings err alike, and the last of them, beside an instant-read, must count.
-pub(super) const DRIFT_LEAVE_IN: f64 = 2.0;
+pub(super) const MISFIT_LEAVE_IN: f64 = 0.35;
+/// Traced back from the reading that holds the model to it, the meat was warmer than the model has
+/// it: a real curve is straighter. How much warmer in the end, K, and the time over which that comes,
+/// s; and the standard deviation of it, likewise (found on simulated cooks; one or two instant-reads
+/// hardly tell, but a leave-in's whole curve does).
+const WARMER_BEFORE: (f64, f64) = (2.6, 1200.0);
+const WARMER_SPREAD: (f64, f64) = (2.2, 600.0);
+/// Over this time one such error of the model gives way to another, s.
+pub(super) const LEAVE_IN_DRIFTS: f64 = 2400.0;
+
+/// How much warmer than its trace a leave-in's tip is expected so many seconds before the reading
+/// that holds the model to the meat, and the standard deviation of that, K.
+pub(super) fn leave_in_before(seconds: f64) -> (f64, f64) {
+    let grown = |(most, time): (f64, f64)| most * (1.0 - libm::exp(-seconds / time));
+    (grown(WARMER_BEFORE), grown(WARMER_SPREAD))
+}
 
 /// The chance that a reading is a slip (mistyped, of another piece, not in the meat), and the span
 /// over which such a reading may lie anywhere, K.
@@ -65,7 +77,7 @@ pub(super) const POKED_ONCE: (f64, f64) = (0.04, 0.06);
 /// A leave-in put in with care ends about this far off the middle, mm (standard deviation).
 pub(super) const SEATED_MM: f64 = 2.5;
 /// The chance that it missed, and may be anywhere between the middle and the surface.
-pub(super) const MISSED: f64 = 0.25;
+pub(super) const MISSED: f64 = 0.37;
 /// A leave-in further off than this, mm, is called misplaced.
 pub(super) const MISPLACED_MM: f64 = 5.0;
 

@@ -1,20 +1,26 @@
 //! From the weights of one piece's cells to what is told of it.
 
-use super::evidence::{Evidence, Seat};
+use super::evidence::Evidence;
 use super::normal::{Mixture, Normal, Part};
 use super::outcome::{Band, PAST_BY, Peak, PieceForecast, Probability, Seating, Surprise};
 use super::prior;
+use super::seat::Seat;
 use super::traces::{HORIZON, REST, Rise, Setting, Spot, Traces};
 use super::{cells, curve};
-use crate::history::PieceHistory;
-use crate::quantity::{Length, Moment, Temperature, TemperatureDifference, seconds, to_seconds};
+use crate::history::{Instrument, PieceHistory};
+use crate::quantity::{
+    Length, Moment, Span, Temperature, TemperatureDifference, seconds, to_seconds,
+};
 
 /// Cells with less weight than this are left out: they move no figure that is shown.
 const NEGLIGIBLE: f64 = 1e-5;
 /// No time is forecast better than this, s: nobody pulls to the second.
 const TIME_MISFIT: f64 = 20.0;
-/// A piece is usually checked twice: each check takes its part of the risk.
-const CHECKS_A_PIECE: f64 = 2.0;
+/// A piece is checked up to three times: each check takes its part of the risk.
+const CHECKS_A_PIECE: f64 = 3.0;
+/// A piece that is not likely to get to its pull temperature is looked at this long after it was
+/// last read, or went on: something is amiss (common practice, no source).
+const LOOK_EVERY: Span = Span::minutes(30);
 /// A window with less than this chance of being reached within the horizon is not told.
 const REACHED: f64 = 0.5;
 
@@ -42,6 +48,8 @@ pub(super) struct Told {
 pub(super) struct Run {
     /// None if it is not likely to get there.
     pub timing: Option<Timing>,
+    /// When it is to be read next at the latest, s since the clock's zero.
+    pub check_by: f64,
     /// By cell, when it gets there, s since the clock's zero; the horizon if it does not.
     pub reaches: Vec<f64>,
 }
@@ -53,8 +61,6 @@ pub(super) struct Timing {
     pub pull: (f64, f64),
     /// How long from there until it is past it.
     pub grace: f64,
-    /// The latest time for the next check.
-    pub check_by: f64,
     /// The part of the doubt that is the piece's own drift from the model, s.
     pub drift: f64,
 }
@@ -70,15 +76,15 @@ impl View<'_> {
             return Told { forecast: self.resting(core, seating), run: None };
         }
         let reaches = self.traces.reaches(self.history.pull_at);
+        let past = self.traces.reaches(self.history.pull_at + PAST_BY);
         let pull = self.crossing(&reaches);
-        let past = self.crossing(&self.traces.reaches(self.history.pull_at + PAST_BY));
         let window = pull.as_ref().map(|pull| band(pull, |s| s));
-        let timing = pull.as_ref().zip(past.as_ref()).map(|(pull, past)| {
+        let check_by = self.check_by(&past);
+        let timing = pull.as_ref().zip(self.crossing(&past)).map(|(pull, past)| {
             let middle = pull.quantile(0.5);
             let spread = (pull.quantile(0.9) - pull.quantile(0.1)) / 2.56;
             let grace = past.quantile(0.5) - middle;
-            let check_by = past.quantile(self.risk / CHECKS_A_PIECE);
-            Timing { pull: (middle, spread), grace, check_by, drift: self.drift(middle) }
+            Timing { pull: (middle, spread), grace, drift: self.drift(middle) }
         });
         let rise = self.traces.rise(self.history.pull_at);
         let peak = rise.as_ref().zip(window).map(|(rise, window)| self.peak(rise, window.middle));
@@ -87,14 +93,36 @@ impl View<'_> {
             core,
             pull: window.map(|window| window.map(|s| self.moment(s))),
             ready: Probability::new(pull.as_ref().map_or(0.0, |pull| pull.below(now))),
-            check_by: timing.map(|timing| self.moment(timing.check_by)),
+            check_by: Some(self.moment(check_by)),
             peak,
             seating,
             curve: curve::on_the_pit(self, window, rise.as_ref()),
         };
         let never = self.traces.on + to_seconds(HORIZON);
         let reaches = reaches.into_iter().map(|at| at.unwrap_or(never)).collect();
-        Told { forecast, run: Some(Run { timing, reaches }) }
+        Told { forecast, run: Some(Run { timing, check_by, reaches }) }
+    }
+
+    /// When it is to be read next at the latest, s since the clock's zero, the times it is past its
+    /// pull temperature given by cell: while the chance of that is small, and where it is not likely
+    /// to come, every now and then.
+    fn check_by(&self, past: &[Option<f64>]) -> f64 {
+        let reached = self.reached(past);
+        let chance = self.risk / CHECKS_A_PIECE / reached.max(NEGLIGIBLE);
+        let by_risk = (chance < 1.0).then(|| self.times(past).quantile(chance));
+        let look = (reached <= REACHED).then(|| self.look_again());
+        let soonest = [by_risk, look].into_iter().flatten().reduce(f64::min);
+        soonest.unwrap_or_else(|| self.look_again())
+    }
+
+    /// When to look at a piece that is not likely to get there, s since the clock's zero.
+    fn look_again(&self) -> f64 {
+        let poked =
+            self.history.readings.iter().filter(|r| r.instrument == Instrument::InstantRead);
+        let poked = poked.map(|reading| reading.at).max();
+        let on = self.history.spells.last().map(|spell| spell.on);
+        let since = poked.max(on).unwrap_or(self.setting.now);
+        to_seconds(since + LOOK_EVERY - self.setting.zero)
     }
 
     /// A piece that came off.
@@ -160,14 +188,20 @@ impl View<'_> {
 
     /// When the core gets somewhere, of the times by cell; none if it is not likely to.
     fn crossing(&self, all: &[Option<f64>]) -> Option<Mixture<'_>> {
-        let reached: f64 =
-            self.cells().filter(|(cell, _)| all[*cell].is_some()).map(|(_, weight)| weight).sum();
-        (reached > REACHED).then(|| {
-            self.mixture(|cell| {
-                let at = all[cell]?;
-                let drift = self.drift(at);
-                Some((at, libm::sqrt(drift * drift + TIME_MISFIT * TIME_MISFIT)))
-            })
+        (self.reached(all) > REACHED).then(|| self.times(all))
+    }
+
+    /// The chance of getting somewhere, of the times by cell.
+    fn reached(&self, all: &[Option<f64>]) -> f64 {
+        self.cells().filter(|(cell, _)| all[*cell].is_some()).map(|(_, weight)| weight).sum()
+    }
+
+    /// When the core gets somewhere if it does, of the times by cell.
+    fn times(&self, all: &[Option<f64>]) -> Mixture<'_> {
+        self.mixture(|cell| {
+            let at = all[cell]?;
+            let drift = self.drift(at);
+            Some((at, libm::sqrt(drift * drift + TIME_MISFIT * TIME_MISFIT)))
         })
     }
 

@@ -2,6 +2,7 @@
 #![allow(clippy::unwrap_used, reason = "in a test a failed unwrap is a failed test")]
 
 use chrono::{DateTime, Utc};
+use cook_model::cook::alarms::{AlarmKind, alarms};
 use cook_model::cook::{Action, Chore, CookState, DeviceId, Log, What, fold, next_step, steps};
 use cook_model::forecast::{Band, Forecast, Peak, PieceForecast, Probability, Seating};
 use cook_model::history::Instrument;
@@ -121,6 +122,63 @@ fn a_misplaced_leave_in_means_reseat_not_pull() {
         steps(&state, &doubtful, None, at(41.0)).into_iter().map(|step| step.action).collect();
     assert_eq!(actions[0], Action::Reseat);
     assert!(!actions.contains(&Action::Pull), "{actions:?}");
+}
+
+#[test]
+fn a_leave_in_at_160_and_an_instant_read_at_140_mean_reseat_and_a_quarter_of_an_hour_more() {
+    // Common practice, no source: no pull, and about 15 to 25 minutes to go at 250 to 275 F; about,
+    // so two minutes more or less are as good.
+    for target in [250.0, 275.0] {
+        let facts = Piece {
+            weight: Mass::from_g(280.0),
+            thickest: Some(Length::from_mm(40.0)),
+            shape: Shape::Natural,
+            start: Temperature::from_f(38.0),
+        };
+        let state = state_of(&[
+            (-5.0, What::PitTargetSet { target: Temperature::from_f(target) }),
+            (-5.0, What::PieceSetOut { piece: PieceId(1), facts, name: String::new() }),
+            on(1),
+            read(44.0, 1, 160.0, Instrument::LeaveIn),
+            read(45.0, 1, 140.0, Instrument::InstantRead),
+        ]);
+        let forecast = cook_model::forecast::forecast(&state.history, at(45.0));
+        let pull = forecast.pieces[0].pull.unwrap().middle;
+        assert!(at(58.0) <= pull && pull <= at(72.0), "{pull} at {target} F");
+        let steps = steps(&state, &forecast, None, at(45.0));
+        assert_eq!(steps[0].action, Action::Reseat);
+        assert!(steps.iter().all(|step| step.action != Action::Pull), "{steps:?}");
+    }
+}
+
+#[test]
+fn an_instant_read_below_the_pull_temperature_outweighs_an_earlier_reading_above_it() {
+    let mut whats = vec![
+        set_out(1),
+        on(1),
+        read(48.0, 1, 161.0, Instrument::LeaveIn),
+        read(49.0, 1, 157.0, Instrument::InstantRead),
+    ];
+    let next = |whats: &[(f64, What)], now| {
+        next_step(&state_of(whats), &forecast(now, &[(1, 48.0)]), None, at(now)).unwrap().action
+    };
+    assert_ne!(next(&whats, 50.0), Action::Pull);
+    // And a leave-in that shows less afterwards does not undo an instant-read above it.
+    whats.push(read(54.0, 1, 160.0, Instrument::InstantRead));
+    whats.push(read(54.5, 1, 159.0, Instrument::LeaveIn));
+    assert_eq!(next(&whats, 55.0), Action::Pull);
+}
+
+#[test]
+fn a_piece_without_a_window_is_still_checked() {
+    let mut unlikely = forecast(10.0, &[(1, 50.0)]);
+    unlikely.pieces[0].pull = None;
+    unlikely.pieces[0].check_by = Some(at(45.0));
+    let state = state_of(&[set_out(1), on(1)]);
+    let steps = steps(&state, &unlikely, None, at(10.0));
+    assert!(steps.iter().any(|step| step.action == Action::Check && step.due == at(45.0)));
+    let alarms = alarms(&state, &unlikely, None);
+    assert!(alarms.iter().any(|a| a.id.kind == AlarmKind::CheckDue && a.at == at(45.0)));
 }
 
 #[test]

@@ -5,7 +5,7 @@ use chrono::DateTime;
 use cook_model::cook::{Log, What, fold};
 use cook_model::forecast::{Forecast, PieceForecast, forecast};
 use cook_model::history::{
-    CoreReading, DeviceId, History, Instrument, LidOpening, PieceHistory, PitReading,
+    CoreReading, DeviceId, History, Instrument, LidOpening, PieceHistory, PitAim, PitReading,
 };
 use cook_model::piece::{Piece, PieceId, Shape};
 use cook_model::quantity::{
@@ -152,6 +152,36 @@ fn a_leave_in_at_160_with_an_instant_read_at_140_is_misplaced() {
 }
 
 #[test]
+fn the_shape_over_time_tells_a_missed_seat_that_one_moment_hardly_shows() {
+    // Fourier's theory of heat: a place off the middle warms first and the middle last, so that
+    // the two are far apart early on and close at the end. The figures are those of a 3-D simulation
+    // of breasts (tests/twin), 8 mm off the middle: kelvins above the core each 10 min.
+    const OFF: [(f64, f64); 4] = [(10.0, 5.5), (20.0, 5.0), (30.0, 3.7), (40.0, 2.4)];
+    let mut history = cook(vec![piece(1, 280.0, 36.0)]);
+    let curve = first(&forecast(&history, at(0.0))).curve.clone();
+    let core = |minute: f64| {
+        let after = curve.partition_point(|(when, _)| *when < at(minute));
+        curve[after].1.middle.f()
+    };
+    history.pieces[0].readings.push(poked(41.0, core(41.0)));
+    let mut misplaced = |above: &dyn Fn(f64) -> f64, from: f64| {
+        let shown = OFF.iter().filter(|(minute, _)| *minute >= from).map(|&(minute, off)| {
+            reading(minute, core(minute) + 1.8 * above(off), Instrument::LeaveIn)
+        });
+        let mut readings: Vec<CoreReading> = shown.collect();
+        readings.push(history.pieces[0].readings[history.pieces[0].readings.len() - 1]);
+        history.pieces[0].readings = readings;
+        first(&forecast(&history, at(41.0))).seating.unwrap().misplaced.value()
+    };
+    let whole = misplaced(&|off| off, 10.0);
+    let last = misplaced(&|off| off, 40.0);
+    assert!(whole > 2.0 * last, "{whole}, by its last reading {last}");
+    // A thermometer that shows 1 F too much in the right place does so from the start.
+    let biased = misplaced(&|_| 0.55, 10.0);
+    assert!(biased < whole, "{biased}");
+}
+
+#[test]
 fn after_re_seating_the_leave_in_is_trusted_afresh() {
     let mut history = cook(vec![piece(1, 280.0, 40.0)]);
     history.pieces[0].readings = vec![
@@ -214,6 +244,48 @@ fn a_cold_pit_that_never_gets_there_says_so() {
     let forecast = forecast(&history, at(5.0));
     assert_eq!(first(&forecast).pull, None);
     assert_eq!(forecast.order, [PieceId(1)]);
+}
+
+#[test]
+fn a_piece_not_likely_to_get_there_is_looked_at_all_the_same() {
+    // Common practice, no source: nobody leaves meat unread for longer than about an hour.
+    let mut history = cook(vec![piece(1, 280.0, 40.0)]);
+    history.pit.target = Temperature::from_f(180.0);
+    history.pit.readings =
+        vec![PitReading { at: at(1.0), temperature: Temperature::from_f(120.0) }];
+    history.pieces[0].pull_at = Temperature::from_f(185.0);
+    let look = |history: &History, minute| {
+        let forecast = forecast(history, at(minute));
+        assert_eq!(forecast.checks.len(), 1, "{:?}", forecast.checks);
+        assert_eq!(first(&forecast).pull, None);
+        (to_minutes(first(&forecast).check_by.unwrap() - at(0.0)), forecast.checks[0].at)
+    };
+    let (due, opening) = look(&history, 5.0);
+    assert!((30.0..60.0).contains(&due), "{due} min");
+    assert_eq!(opening, at(due));
+    // It stays where it is until it was done, and does not run ahead of the cook.
+    assert_eq!(look(&history, 70.0), (due, at(70.0)));
+    history.pieces[0].readings.push(poked(71.0, 95.0));
+    assert!(look(&history, 71.0).0 > 100.0);
+}
+
+#[test]
+fn a_raised_pit_is_believed_before_its_thermometer_says_so() {
+    // Common practice, no source: a fire takes a quarter of an hour to come up 25 F, so what was
+    // read before it was told to rise says little of the next half hour.
+    let mut history = cook(vec![piece(1, 280.0, 40.0)]);
+    let read = |minute, f| PitReading { at: at(minute), temperature: Temperature::from_f(f) };
+    history.pit.readings = [5.0, 12.0, 19.0, 26.0].map(|minute| read(minute, 250.0)).to_vec();
+    let aim = |minute, f| PitAim { at: at(minute), temperature: Temperature::from_f(f) };
+    history.pit.aims = vec![aim(-10.0, 250.0)];
+    let left_alone = pull(&forecast(&history, at(27.0)));
+    history.pit.target = Temperature::from_f(300.0);
+    history.pit.aims.push(aim(27.0, 300.0));
+    let raised = pull(&forecast(&history, at(27.0)));
+    history.pit.readings.extend([42.0, 52.0, 62.0].map(|minute| read(minute, 300.0)));
+    let came_up = pull(&forecast(&history, at(27.0)));
+    assert!(raised < left_alone - 3.0, "{left_alone} to {raised}");
+    assert!((raised - came_up).abs() < 1.0, "{raised}, and {came_up} once it was read");
 }
 
 proptest! {

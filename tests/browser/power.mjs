@@ -33,31 +33,36 @@ try {
   await site.stop();
 }
 
-/** Prints the processor time of the page's own process over the minutes, as a share of a core. */
+/** Prints the processor time over the minutes as a share of a core. */
 async function measure(state) {
-  const before = await used();
+  const page = await phone.context.newCDPSession(phone.page);
+  await page.send("Performance.enable");
+  const browser = await phone.context.browser().newBrowserCDPSession();
+  const before = await used(page, browser);
   await phone.page.waitForTimeout(MINUTES * 60_000);
-  const after = await used();
-  const share = (name) => `${((100 * (after[name] - before[name])) / (MINUTES * 60)).toFixed(2)} %`;
+  const after = await used(page, browser);
+  await page.detach();
+  await browser.detach();
+  const share = (seconds) => `${((100 * seconds) / (MINUTES * 60)).toFixed(2)} %`;
+  const processes = Object.keys(after.processes).map(
+    (id) => after.processes[id] - (before.processes[id] ?? 0),
+  );
   console.log(
-    `${state}, ${MINUTES} min: tasks of the page ${share("tasks")} of a core ` +
-      `(of it script ${share("script")}); the page's whole process ${share("process")}`,
+    `${state}, ${MINUTES} min: tasks of the page ${share(after.tasks - before.tasks)} of a core ` +
+      `(of it script ${share(after.script - before.script)}); the busiest renderer, all its threads, ` +
+      `${share(Math.max(...processes))}`,
   );
 }
 
-async function used() {
-  const page = await phone.context.newCDPSession(phone.page);
-  await page.send("Performance.enable", { timeDomain: "threadTicks" });
+/** Seconds of processor time so far: of the page's tasks and script, and of each renderer process. */
+async function used(page, browser) {
   const { metrics } = await page.send("Performance.getMetrics");
   const metric = (name) => metrics.find((one) => one.name === name).value;
-  await page.detach();
-  const browser = await phone.context.browser().newBrowserCDPSession();
   const { processInfo } = await browser.send("SystemInfo.getProcessInfo");
-  await browser.detach();
   const renderers = processInfo.filter(({ type }) => type === "renderer");
   return {
     tasks: metric("TaskDuration"),
     script: metric("ScriptDuration"),
-    process: Math.max(...renderers.map(({ cpuTime }) => cpuTime)),
+    processes: Object.fromEntries(renderers.map(({ id, cpuTime }) => [id, cpuTime])),
   };
 }

@@ -1,10 +1,12 @@
 //! The sound of an alarm, made by the browser's own oscillator.
 //!
 //! A browser lets a page make sound only after a tap, and may take that back while the page is
-//! hidden: so each tap makes sure of it again.
+//! hidden: so each tap makes sure of it again. Between tunes the browser's audio is put to sleep: awake
+//! it renders silence all the time, at some two percent of a core.
 
 use std::cell::RefCell;
 
+use gloo_timers::callback::Timeout;
 use leptos::ev;
 use leptos::prelude::window_event_listener;
 use web_sys::{AudioContext, AudioContextState, OscillatorType};
@@ -13,6 +15,7 @@ use super::feature;
 
 thread_local! {
     static CONTEXT: RefCell<Option<AudioContext>> = const { RefCell::new(None) };
+    static SLEEP: RefCell<Option<Timeout>> = const { RefCell::new(None) };
 }
 
 /// How loud and how long an alarm sounds.
@@ -33,6 +36,8 @@ struct Note(f32, f64, f64);
 const LOUDNESS: f32 = 0.5;
 /// How long a note takes to swell and fade, in seconds; without it, it would click.
 const SWELL: f64 = 0.01;
+/// How long the audio stays awake after a tap or a tune, in milliseconds: it needs a moment to start.
+const LINGER_MS: u32 = 1_000;
 
 impl Tune {
     fn notes(self) -> Vec<Note> {
@@ -68,31 +73,39 @@ pub fn unlock() {
         if context.is_none() {
             *context = AudioContext::new().ok();
         }
-        if let Some(context) = context
-            && context.state() != AudioContextState::Running
-        {
-            // Refused, it stays silent, and `is_ready` says so.
-            let _ = context.resume();
-        }
     });
+    // What plays is left to end: its own sleep comes later.
+    if !is_ready() {
+        stay_awake(0);
+    }
 }
 
-/// Whether an alarm would be heard, unless the phone is muted: no page can know that.
+/// Whether what plays now is heard, unless the phone is muted: no page can know that.
 pub fn is_ready() -> bool {
     CONTEXT.with_borrow(|context| {
         context.as_ref().is_some_and(|context| context.state() == AudioContextState::Running)
     })
 }
 
-/// Sounds a tune; false if the browser does not allow it now.
-pub fn play(tune: Tune) -> bool {
+/// Sounds a tune, where the browser allows it.
+pub fn play(tune: Tune) {
     CONTEXT.with_borrow(|context| {
-        let Some(context) = context else { return false };
-        // One that was interrupted may be let go on without a tap.
-        let _ = context.resume();
-        tune.notes().iter().all(|note| play_note(context, note).is_ok())
-            && context.state() == AudioContextState::Running
-    })
+        let Some(context) = context else { return };
+        let notes = tune.notes();
+        // A note that the browser refuses is not heard, and there is no one to tell.
+        let played = notes.iter().filter(|note| play_note(context, note).is_ok());
+        let lasts = played.fold(0.0, |end: f64, Note(_, begin, lasts)| end.max(begin + lasts));
+        stay_awake((lasts * 1e3) as u32);
+    });
+}
+
+/// Wakes the audio for so many milliseconds and a little more. Refused, it stays silent, and
+/// [`is_ready`] says so.
+fn stay_awake(millis: u32) {
+    let _ = CONTEXT.with_borrow(|context| Some(context.as_ref()?.resume()));
+    SLEEP.set(Some(Timeout::new(millis + LINGER_MS, || {
+        let _ = CONTEXT.with_borrow(|context| Some(context.as_ref()?.suspend()));
+    })));
 }
 
 fn play_note(

@@ -69,13 +69,15 @@ pub fn unlock() {
     if !feature::window_has("AudioContext") {
         return;
     }
-    CONTEXT.with_borrow_mut(|context| {
-        if context.is_none() {
+    let new = CONTEXT.with_borrow_mut(|context| {
+        let new = context.is_none();
+        if new {
             *context = AudioContext::new().ok();
         }
+        new
     });
-    // What plays is left to end: its own sleep comes later.
-    if !is_ready() {
+    // A new one may begin awake. What plays is left to end: its own sleep comes later.
+    if new || !is_ready() {
         stay_awake(0);
     }
 }

@@ -220,25 +220,32 @@ impl Traces {
     }
 
     /// The rise of the core after a pull at a temperature, K, and how long after the pull it is at
-    /// its peak, s, for the expected speed.
-    pub(super) fn rise(&self, pull: Temperature) -> Option<Rise> {
-        self.rise_at_offset(pull, 1)
+    /// its peak, s, for the expected speed and an offset of the air: straight between the states at
+    /// the pull at both offsets computed.
+    pub(super) fn rise(&self, pull: Temperature, offset: f64) -> Option<Rise> {
+        let warm = self.state_at(pull, 1)?;
+        let share = share_of_offset(offset);
+        let state = self.state_at(pull, 0).map_or(warm.clone(), |cold| cold.towards(&warm, share));
+        Some(self.rest_from(&state, pull))
     }
 
     /// The same in the coldest pit computed, where the rise is least.
     pub(super) fn slow_rise(&self, pull: Temperature) -> Option<Rise> {
-        self.rise_at_offset(pull, 0)
+        Some(self.rest_from(&self.state_at(pull, 0)?, pull))
     }
 
-    fn rise_at_offset(&self, pull: Temperature, offset: usize) -> Option<Rise> {
-        let middle = self.speeds.len() / 2;
-        let trace = &self.nodes[2 * middle + offset];
-        let at = trace.core_reaches(pull)?;
-        let begin = trace.state(at).at(Span::zero());
+    /// The piece when its core reaches a temperature, at the expected speed and one of the offsets
+    /// computed.
+    fn state_at(&self, core: Temperature, offset: usize) -> Option<State> {
+        let trace = &self.nodes[2 * (self.speeds.len() / 2) + offset];
+        Some(trace.state(trace.core_reaches(core)?).at(Span::zero()))
+    }
+
+    fn rest_from(&self, begin: &State, pull: Temperature) -> Rise {
         let tuning = Tuning { speed: prior::SPEED, ..Tuning::default() };
-        let rest = resume(&self.body, &begin, &self.rest, REST, &tuning);
+        let rest = resume(&self.body, begin, &self.rest, REST, &tuning);
         let (peak_at, peak) = rest.core_peak(Span::zero());
-        Some(Rise { by: (peak - pull).c(), after: to_seconds(peak_at), rest })
+        Rise { by: (peak - pull).c(), after: to_seconds(peak_at), rest }
     }
 }
 
@@ -253,8 +260,12 @@ pub(super) struct Rise {
 }
 
 fn between_offsets(low: f64, high: f64, offset: f64) -> f64 {
-    let share = (offset - OFFSET_NODES[0]) / (OFFSET_NODES[1] - OFFSET_NODES[0]);
-    low + share * (high - low)
+    low + share_of_offset(offset) * (high - low)
+}
+
+/// How far on from the first to the second of the offsets computed.
+fn share_of_offset(offset: f64) -> f64 {
+    (offset - OFFSET_NODES[0]) / (OFFSET_NODES[1] - OFFSET_NODES[0])
 }
 
 /// The start, if its temperature makes sense; otherwise the nearest that does.

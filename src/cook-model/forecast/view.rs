@@ -86,7 +86,7 @@ impl View<'_> {
             let grace = past.quantile(0.5) - middle;
             Timing { pull: (middle, spread), grace, drift: self.drift(middle) }
         });
-        let rise = self.traces.rise(self.history.pull_at);
+        let rise = self.traces.rise(self.history.pull_at, self.typical().1);
         let peak = rise.as_ref().zip(window).map(|(rise, window)| self.peak(rise, window.middle));
         let forecast = PieceForecast {
             piece,

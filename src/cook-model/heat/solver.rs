@@ -69,6 +69,19 @@ impl State {
     pub fn at(self, span: Span) -> Self {
         Self { at: to_seconds(span), ..self }
     }
+
+    /// The state a part of the way on to another of the same body, its clock left as it is.
+    #[must_use]
+    pub fn towards(&self, other: &Self, share: f64) -> Self {
+        let between = |a: f64, b: f64| a + share * (b - a);
+        let heat = self.heat.iter().zip(&other.heat).map(|(a, b)| between(*a, *b)).collect();
+        Self {
+            at: self.at,
+            heat,
+            lost: between(self.lost, other.lost),
+            received: between(self.received, other.received),
+        }
+    }
 }
 
 /// Follows a body from a start through its surroundings until a span from the start.

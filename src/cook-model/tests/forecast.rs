@@ -220,6 +220,23 @@ fn a_thick_piece_rises_more_after_the_pull_than_a_thin_one() {
 }
 
 #[test]
+fn the_rise_told_before_a_pull_is_the_one_after_it() {
+    // The same piece in the same pit, and no reading that says more: the rise that was foretold is
+    // the one forecast once it is off, to a third of a degree.
+    for (grams, mm) in [(180.0, 25.0), (280.0, 40.0), (360.0, 45.0)] {
+        let mut history = cook(vec![piece(1, grams, mm)]);
+        let before = forecast(&history, at(0.0));
+        let off = first(&before).pull.unwrap().middle;
+        let told = first(&before).peak.unwrap().temperature.middle - history.pieces[0].pull_at;
+        history.pieces[0].spells[0].off = Some(off);
+        history.pieces[0].spells[0].covered = Some(off);
+        let after = forecast(&history, off);
+        let rise = first(&after).peak.unwrap().temperature.middle - first(&after).core.middle;
+        assert!((told - rise).f().abs() < 0.33, "{mm} mm: {} F told, {} F", told.f(), rise.f());
+    }
+}
+
+#[test]
 fn after_the_pull_the_peak_is_of_this_rest() {
     let mut history = cook(vec![piece(1, 280.0, 40.0)]);
     history.pieces[0].readings.push(poked(58.0, 160.0));

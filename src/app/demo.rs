@@ -39,6 +39,7 @@ pub fn start(cook: OpenCook) {
             thickest: Some(Length::from_mm(millimetres)),
             shape: Shape::Natural,
             start: Temperature::from_f(38.0),
+            icy: false,
         };
         begin.push(What::PieceSetOut { piece: PieceId(number), facts, name: String::new() });
     }

@@ -229,10 +229,11 @@ fn list(words: &[String]) -> String {
 
 /// The facts of a raw piece: "8.1 oz, 1.6 in thick".
 pub fn facts(piece: &Piece) -> String {
-    match piece.thickest {
+    let size = match piece.thickest {
         Some(thickest) => {
             say!("set-out-facts", weight = mass(piece.weight), thickest = length(thickest))
         }
         None => say!("set-out-facts-weight", weight = mass(piece.weight)),
-    }
+    };
+    if piece.icy { say!("set-out-facts-icy", facts = size) } else { size }
 }

@@ -40,9 +40,12 @@ pub struct Piece {
     /// How it was cut.
     #[serde(default)]
     pub shape: Shape,
-    /// Core temperature when it goes on.
+    /// Core temperature when it goes on; of a piece with an icy middle, that of what is thawed.
     #[serde(rename = "start_c")]
     pub start: Temperature,
+    /// Whether its middle is still icy.
+    #[serde(default, skip_serializing_if = "core::ops::Not::not")]
+    pub icy: bool,
 }
 
 /// Thickness, width and length of a piece.

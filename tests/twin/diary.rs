@@ -72,6 +72,7 @@ impl Diary {
                     Cut::Thick => Shape::Thick,
                 },
                 start: Temperature::from_c(told.start),
+                icy: false,
             };
             let name = String::new();
             diary.write(before, What::PieceSetOut { piece: id(piece), facts, name });

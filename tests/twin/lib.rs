@@ -5,6 +5,7 @@
 
 pub mod breast;
 pub mod cache;
+pub mod chart;
 pub mod cook;
 pub mod cooks;
 pub mod cores;

@@ -101,7 +101,13 @@ pub fn day(state: &CookState, draft: &Draft, own: OwnLoss, now: Moment) -> Day {
 
 /// A piece of which only the raw weight is known.
 pub fn plain(weight: Mass) -> Piece {
-    Piece { weight, thickest: None, shape: Shape::Natural, start: Temperature::from_f(38.0) }
+    Piece {
+        weight,
+        thickest: None,
+        shape: Shape::Natural,
+        start: Temperature::from_f(38.0),
+        icy: false,
+    }
 }
 
 fn share_left(own: OwnLoss, end: Temperature) -> f64 {

@@ -142,6 +142,7 @@ fn AddPieces(
     let weight = RwSignal::new(String::new());
     let thickest = RwSignal::new(String::new());
     let shape = RwSignal::new(Shape::Natural);
+    let icy = RwSignal::new(false);
     let bad_weight = RwSignal::new(None);
     let bad_thickest = RwSignal::new(None);
     let add = move || {
@@ -157,10 +158,12 @@ fn AddPieces(
             thickest: read_thickest,
             shape: shape.get_untracked(),
             start: start.get_untracked(),
+            icy: icy.get_untracked(),
         };
         cook.record_all(set_out(cook, facts, count.get_untracked()));
         weight.set(String::new());
         thickest.set(String::new());
+        icy.set(false);
         count.set(1);
         weighed.set(Weighed::Each);
     };
@@ -168,6 +171,10 @@ fn AddPieces(
         Weighed::Each => say!("set-out-weight", unit = show::mass_unit()),
         Weighed::Pack => say!("set-out-pack", count = count.get(), unit = PackWeight::unit()),
     };
+    let middles = vec![
+        (false, Signal::derive(|| say!("middle-thawed"))),
+        (true, Signal::derive(|| say!("middle-icy"))),
+    ];
     let shapes = vec![
         (Shape::Natural, Signal::derive(|| say!("shape-natural"))),
         (Shape::Even, Signal::derive(|| say!("shape-even"))),
@@ -215,6 +222,13 @@ fn AddPieces(
                 options=shapes
                 chosen=shape
                 on_choose=move |chosen| shape.set(chosen)
+            />
+            <Choice
+                name="middle"
+                label=Signal::derive(|| say!("set-out-middle"))
+                options=middles
+                chosen=icy
+                on_choose=move |chosen| icy.set(chosen)
             />
             <div class="stepper" role="group" aria-label=move || say!("set-out-count")>
                 <button
@@ -304,6 +318,7 @@ fn CookSettings(
                     label=Signal::derive(move || say!("set-out-start", unit = unit()))
                     value=start
                     limits=limits::START
+                    hint=Signal::derive(|| Some(say!("set-out-start-hint")))
                     on_set=set_start
                 />
                 <SettingField

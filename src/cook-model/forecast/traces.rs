@@ -270,7 +270,7 @@ fn share_of_offset(offset: f64) -> f64 {
 
 /// The start, if its temperature makes sense; otherwise the nearest that does.
 fn start(piece: &Piece) -> Start {
-    Start::even(piece.start).unwrap_or(Start::cooked(piece.start))
+    Start::of_piece(piece).unwrap_or(Start::cooked(piece.start))
 }
 
 /// Pit and rest, one after another, as the spells have it.

@@ -62,7 +62,7 @@ pub(super) fn graded(cells: usize, reach: f64, grading: f64) -> (Vec<f64>, Vec<f
 }
 
 impl Column {
-    pub fn new(cells: usize, area: Area) -> Self {
+    pub(super) fn new(cells: usize, area: Area) -> Self {
         let (x, edges) = graded(cells, 1.0, GRADING);
         let share: Vec<f64> = edges.windows(2).map(|e| e[1] - e[0]).collect();
         Self {
@@ -75,7 +75,7 @@ impl Column {
     }
 
     /// Mean over the thickness of values at the nodes; what follows them is left out.
-    pub fn mean(&self, values: &[f64]) -> f64 {
+    pub(super) fn mean(&self, values: &[f64]) -> f64 {
         self.share.iter().zip(values).map(|(share, value)| share * value).sum()
     }
 }

@@ -8,6 +8,12 @@
 use super::units::{Conductivity, Density, Diffusivity, HeatCapacity};
 use crate::quantity::Temperature;
 
+/// Heat of fusion of water at 0 C, J/kg (handbook value, 333.6 kJ/kg).
+pub(crate) const FUSION: f64 = 333.6e3;
+/// Water that protein holds so that it does not freeze, kg per kg of protein (Pham 1987, as in
+/// ASHRAE Handbook Refrigeration, Thermal Properties of Foods; from memory).
+const BOUND: f64 = 0.4;
+
 /// A quadratic in degrees Celsius: constant, linear and square coefficient.
 type Quadratic = [f64; 3];
 
@@ -86,6 +92,12 @@ impl Composition {
             (&CARBOHYDRATE, self.carbohydrate / sum),
             (&ASH, self.ash / sum),
         ]
+    }
+
+    /// The part by mass that is water and can freeze.
+    pub(crate) fn freezable(&self) -> f64 {
+        let sum = self.water + self.protein + self.fat + self.carbohydrate + self.ash;
+        (self.water - BOUND * self.protein).max(0.0) / sum
     }
 
     /// Density: `1 / sum(x_i / rho_i)`, components mixing without change of volume.

@@ -17,17 +17,17 @@ pub(super) struct Exchange {
 
 impl Exchange {
     /// Water leaving, kg/m2s.
-    pub fn water(&self) -> f64 {
+    pub(super) fn water(&self) -> f64 {
         self.middle.water + self.middle.water_slope * self.warmer
     }
 
     /// Heat received by convection and radiation, W/m2.
-    pub fn sensible(&self) -> f64 {
+    pub(super) fn sensible(&self) -> f64 {
         self.middle.sensible + self.middle.sensible_slope * self.warmer
     }
 
     /// Slopes of both by surface temperature.
-    pub fn slopes(&self) -> (f64, f64) {
+    pub(super) fn slopes(&self) -> (f64, f64) {
         (self.middle.water_slope, self.middle.sensible_slope)
     }
 }
@@ -56,7 +56,7 @@ pub(super) struct Equations<'a> {
 }
 
 impl<'a> Equations<'a> {
-    pub fn new(body: &'a Body, speed: f64, transfer: f64) -> Self {
+    pub(super) fn new(body: &'a Body, speed: f64, transfer: f64) -> Self {
         let zeros = || vec![0.0; body.grid.nodes()];
         let out = body.grid.footprint.as_ref().map_or(0, |f| f.y.len());
         Self {
@@ -77,7 +77,7 @@ impl<'a> Equations<'a> {
 
     /// The rate of change of each node's heat content, J/m3s, into `rate`, at heat contents `heat`
     /// with `air` C around and `lost` kg/m2 evaporated.
-    pub fn evaluate(
+    pub(super) fn evaluate(
         &mut self,
         heat: &[f64],
         rate: &mut [f64],
@@ -176,7 +176,7 @@ impl<'a> Equations<'a> {
     }
 
     /// Factors `I - weight A` for the moment last evaluated.
-    pub fn factor(&mut self, heat: &[f64], exchange: &Exchange, weight: f64) {
+    pub(super) fn factor(&mut self, heat: &[f64], exchange: &Exchange, weight: f64) {
         for (diffusivity, heat) in self.diffusivity.iter_mut().zip(heat) {
             *diffusivity = self.medium.diffusivity(*heat);
         }
@@ -198,12 +198,12 @@ impl<'a> Equations<'a> {
     }
 
     /// Solves the factored system in place.
-    pub fn solve(&self, x: &mut [f64]) {
+    pub(super) fn solve(&self, x: &mut [f64]) {
         self.matrix.solve(self.grid, x);
     }
 
     /// Slope of temperature over heat content at the surface when last factored.
-    pub fn surface_slope(&self) -> f64 {
+    pub(super) fn surface_slope(&self) -> f64 {
         self.surface_slope
     }
 }

@@ -43,7 +43,7 @@ pub(super) struct Footprint {
 
 impl Footprint {
     /// The footprint of a reduced solid.
-    pub fn new(cells: usize, form: &Reduced, outline: Outline) -> Self {
+    pub(super) fn new(cells: usize, form: &Reduced, outline: Outline) -> Self {
         let (reach, m) = (form.reach, form.exponent);
         let (y, edges) = graded(cells, reach, GRADING);
         let height = |y: f64| match outline {
@@ -76,7 +76,7 @@ impl Footprint {
     }
 
     /// All the surface.
-    pub fn whole_surface(&self) -> f64 {
+    pub(super) fn whole_surface(&self) -> f64 {
         self.surface.iter().sum::<f64>() + self.edge
     }
 }

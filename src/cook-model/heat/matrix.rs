@@ -38,13 +38,13 @@ pub(super) struct Spread {
 
 impl Spread {
     /// `most` is the bend in a surface held at the air's temperature.
-    pub fn new(biot: f64, most: f64, mean_square: f64) -> Self {
+    pub(super) fn new(biot: f64, most: f64, mean_square: f64) -> Self {
         let bend = most * biot / (biot + 2.0);
         Self { bend, level: 1.0 / (1.0 - bend * mean_square) }
     }
 
     #[inline]
-    pub fn at(self, x: f64) -> f64 {
+    pub(super) fn at(self, x: f64) -> f64 {
         self.level * (1.0 - self.bend * x * x)
     }
 }
@@ -95,7 +95,7 @@ impl Slopes {
 }
 
 impl Matrix {
-    pub fn new(grid: &Grid) -> Self {
+    pub(super) fn new(grid: &Grid) -> Self {
         let zeros = || vec![0.0; grid.nodes()];
         let out = || vec![0.0; grid.nodes() - grid.through()];
         Self {
@@ -112,7 +112,7 @@ impl Matrix {
         }
     }
 
-    pub fn factor(&mut self, grid: &Grid, m: &Moment<'_>) {
+    pub(super) fn factor(&mut self, grid: &Grid, m: &Moment<'_>) {
         self.factor_thickness(grid, m);
         let n = self.through;
         if let Some(footprint) = &grid.footprint {
@@ -194,7 +194,7 @@ impl Matrix {
     ///
     /// Heat `e` from the footprint lifts the thickness by `answer e`; it is the one that gives the
     /// mean over the thickness the change its own balance asks for.
-    pub fn solve(&self, grid: &Grid, x: &mut [f64]) {
+    pub(super) fn solve(&self, grid: &Grid, x: &mut [f64]) {
         let n = self.through;
         let (thickness, footprint) = x.split_at_mut(n);
         let asked = if footprint.is_empty() { 0.0 } else { grid.column.mean(thickness) };

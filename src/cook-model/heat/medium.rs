@@ -1,12 +1,14 @@
 //! The conducting stuff itself, in the form the solver wants.
 
-use super::composition::Composition;
+use super::composition::{Composition, FUSION};
 use super::units::{Conductivity, Density, Diffusivity, HeatCapacity};
 use crate::quantity::Temperature;
 
 /// Where the fitted curves meet the component equations, C: Chebyshev points of -5..155 C, the
 /// range a surface can see in a pit that cooks rather than burns.
 const FIT_AT: [f64; 5] = [-1.1, 28.0, 75.0, 122.0, 151.1];
+/// Where ice melts, C: the lowest of those points. Handbooks list lean meat from -1 to -2 C.
+const MELTS_AT: f64 = FIT_AT[0];
 /// Newton steps from a linear first guess to the last bit of a nearly straight curve.
 const NEWTON_STEPS: usize = 6;
 
@@ -28,6 +30,8 @@ pub struct Medium {
     potential: Quartic,
     /// The range of heat contents the curves hold in, J/m3; both go straight on beyond it.
     holds: [f64; 2],
+    /// Heat that melts all of its ice, J/m3.
+    latent: f64,
 }
 
 /// A medium's temperature and potential at one heat content, and their slopes.
@@ -63,6 +67,7 @@ impl Medium {
             temperature: through_points(&heat, &FIT_AT),
             potential: through_points(&heat, &potential),
             holds: [heat[0], heat[4]],
+            latent: density * FUSION * composition.freezable(),
         }
     }
 
@@ -79,6 +84,7 @@ impl Medium {
             temperature: line(alpha.m2_per_s() / k.w_per_mk()),
             potential: line(alpha.m2_per_s()),
             holds: [f64::NEG_INFINITY, f64::INFINITY],
+            latent: 0.0,
         }
     }
 
@@ -86,6 +92,20 @@ impl Medium {
     #[inline]
     pub(super) fn celsius(&self, heat: f64) -> f64 {
         self.value(&self.temperature, heat)
+    }
+
+    /// What a thermometer shows, C, at a heat content in J/m3: it stands still while ice melts.
+    pub(super) fn reading(&self, heat: f64) -> f64 {
+        self.celsius(heat.max(self.holds[0]))
+    }
+
+    /// Heat content, J/m3, where a part of the freezable water, 0 to 1, is still ice.
+    ///
+    /// The heat that melting it takes is what it lacks. Heat flows to it as if it were that much
+    /// colder: with no kink in the curves the steps stay as long as they are, all the ice's heat
+    /// has to come, and once it has the difference soon fades.
+    pub(super) fn melting(&self, ice: f64) -> f64 {
+        self.heat(MELTS_AT) - ice * self.latent
     }
 
     /// Conduction potential, W/m, at a heat content in J/m3.
@@ -201,5 +221,16 @@ mod tests {
             assert!((at.conductivity() / k - 1.0).abs() < FIT, "{} for {k}", at.conductivity());
             assert!((meat.celsius(meat.heat(c)) - c).abs() < 1e-9);
         }
+    }
+
+    #[test]
+    fn melting_ice_keeps_its_temperature_and_takes_its_heat() {
+        let meat = Medium::raw_breast();
+        for ice in [0.0, 0.1, 0.5, 1.0] {
+            assert!((meat.reading(meat.melting(ice)) - MELTS_AT).abs() < 1e-6);
+        }
+        // 333.6 kJ/kg for each of the 0.648 kg of water that is not bound, in 1060 kg/m3.
+        let all = meat.melting(0.0) - meat.melting(1.0);
+        assert!((all / (333.6e3 * 0.648 * 1060.0) - 1.0).abs() < 0.005, "{all}");
     }
 }

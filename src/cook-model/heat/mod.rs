@@ -14,8 +14,9 @@
 //!     thickest: Some(Length::from_mm(38.0)),
 //!     shape: Shape::Natural,
 //!     start: Temperature::from_c(4.0),
+//!     icy: false,
 //! };
-//! let (body, start) = (Body::of_piece(&piece), Start::even(piece.start)?);
+//! let (body, start) = (Body::of_piece(&piece), Start::of_piece(&piece)?);
 //! let pit = Leg::pit(Surface::pit(PitKind::Indirect), &[], Temperature::from_f(250.0));
 //! let cook = Surroundings::new(pit);
 //! let tuning = Tuning::default();
@@ -30,6 +31,8 @@
 //! assert!(peak > Temperature::from_f(162.0) && when < pull + minutes(15.0));
 //! # Ok::<(), cook_model::heat::StartProblem>(())
 //! ```
+//!
+#![doc = include_str!("model.md")]
 
 mod body;
 mod column;
@@ -44,17 +47,20 @@ mod solver;
 mod start;
 mod surface;
 mod surroundings;
+mod system;
 mod trace;
 mod units;
 
 pub use body::Body;
 pub use composition::Composition;
+pub(crate) use composition::FUSION;
 pub use medium::Medium;
 pub use pit::PitKind;
 pub use solver::{State, Tuning, resume, trace};
 pub use start::{Start, StartProblem};
 pub use surface::{Evaporation, Surface};
 pub use surroundings::{Leg, LidResponse, Surroundings};
+pub use system::System;
 pub use trace::Trace;
 pub use units::{
     AreaHeat, AreaMass, Conductivity, Density, Diffusivity, HeatCapacity, HeatTransferCoefficient,

@@ -15,7 +15,7 @@ const AHEAD: f64 = GAMMA / (1.0 - 2.0 * GAMMA);
 /// The same, of the whole step.
 const STEP_AHEAD: f64 = 1.0 / (1.0 - 2.0 * GAMMA);
 /// The longest step, as a Fourier number over the half-thickness.
-const LONGEST_STEP: f64 = 0.05;
+const LONGEST_STEP: f64 = 0.045;
 /// The first step after the surroundings jump, in the same measure.
 const FIRST_STEP: f64 = 0.002;
 /// How much longer each step may be than the one before.
@@ -59,8 +59,7 @@ pub struct State {
 impl State {
     /// The state of a body that has just begun.
     pub fn begin(body: &Body, start: Start) -> Self {
-        let heat = body.medium.heat(start.temperature().c());
-        Self { at: 0.0, heat: vec![heat; body.grid.nodes()], lost: 0.0, received: 0.0 }
+        Self { at: 0.0, heat: start.heat(body), lost: 0.0, received: 0.0 }
     }
 
     /// The same state with the clock set to a span from the start of the cook: a piece that goes

@@ -2,14 +2,27 @@
 
 use thiserror::Error;
 
+use super::body::Body;
+use crate::piece::Piece;
 use crate::quantity::Temperature;
 
-/// The warmest raw meat may start at, C: warmer is a mistyped value or not raw.
+/// The coldest and the warmest raw meat may start at. Colder is frozen; warmer is a mistyped value
+/// or not raw.
+const COLDEST: Temperature = Temperature::from_c(0.0);
 const WARMEST: Temperature = Temperature::from_c(35.0);
+/// Of a piece whose middle is still icy: how far out the ice reaches, as a part of the way to the
+/// surface and to the edge, and the part of the freezable water there that is ice. A middle that
+/// gives a little under the thumb; this project's own estimate.
+const ICY: f64 = 0.5;
+const ICE: f64 = 0.4;
 
-/// The state a piece starts in: one temperature throughout.
+/// The state a piece starts in: one temperature throughout, or ice left in the middle.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Start(Temperature);
+pub struct Start {
+    /// Throughout, or outside if the middle is icy.
+    temperature: Temperature,
+    icy: bool,
+}
 
 /// Why a start temperature was refused.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Error)]
@@ -30,27 +43,65 @@ pub enum StartProblem {
 }
 
 impl Start {
-    /// The same temperature throughout, as after a night in the refrigerator.
+    /// The same temperature throughout, as after a night in the refrigerator, or tempered.
     ///
     /// # Errors
     /// Below 0 C the piece is frozen, and above 35 C it is no raw piece.
     pub fn even(temperature: Temperature) -> Result<Self, StartProblem> {
         if temperature > WARMEST {
             Err(StartProblem::TooWarm)
-        } else if temperature >= Temperature::from_c(0.0) {
-            Ok(Self(temperature))
+        } else if temperature >= COLDEST {
+            Ok(Self::cooked(temperature))
         } else {
             Err(StartProblem::Frozen)
         }
     }
 
-    /// A cooked piece, at whatever temperature it is: for chilling and reheating.
-    pub const fn cooked(temperature: Temperature) -> Self {
-        Self(temperature)
+    /// Partly frozen: thawed outside, where it has a temperature, and still icy in the middle.
+    ///
+    /// The ice fills the inner half of the way to the surface and to the edge, and is two fifths of
+    /// the water there that can freeze; from it the temperature rises straight to the surface's.
+    ///
+    /// # Errors
+    /// As for [`even`](Self::even), by the temperature outside.
+    pub fn icy_middle(outside: Temperature) -> Result<Self, StartProblem> {
+        Self::even(outside).map(|even| Self { icy: true, ..even })
     }
 
-    /// The temperature throughout.
-    pub const fn temperature(self) -> Temperature {
-        self.0
+    /// As a piece is said to go on.
+    ///
+    /// # Errors
+    /// As for [`even`](Self::even).
+    pub fn of_piece(piece: &Piece) -> Result<Self, StartProblem> {
+        if piece.icy { Self::icy_middle(piece.start) } else { Self::even(piece.start) }
+    }
+
+    /// A cooked piece, at whatever temperature it is: for chilling and reheating.
+    pub const fn cooked(temperature: Temperature) -> Self {
+        Self { temperature, icy: false }
+    }
+
+    /// Heat content at each node of a body, J/m3.
+    pub(super) fn heat(self, body: &Body) -> Vec<f64> {
+        let (medium, grid) = (&body.medium, &body.grid);
+        let outside = medium.heat(self.temperature.c());
+        if !self.icy {
+            return vec![outside; grid.nodes()];
+        }
+        // From the middle, at 0, to the outside, at 1.
+        let profile = |place: f64, icy: f64, thawed: f64| {
+            if place < ICY {
+                icy
+            } else {
+                thawed + (outside - thawed) * (place - ICY) / (1.0 - ICY)
+            }
+        };
+        let (icy, thawed) = (medium.melting(ICE), medium.melting(0.0));
+        let mut heat: Vec<f64> = grid.column.x.iter().map(|x| profile(*x, icy, thawed)).collect();
+        if let Some(footprint) = &grid.footprint {
+            let (mean, reach) = (grid.column.mean(&heat), footprint.y[footprint.y.len() - 1]);
+            heat.extend(footprint.y[1..].iter().map(|y| profile(y / reach, mean, mean)));
+        }
+        heat
     }
 }

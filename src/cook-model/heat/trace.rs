@@ -131,7 +131,7 @@ impl Trace {
 
     /// Mean temperature: what the piece settles at if it neither gains nor loses heat.
     pub fn mean(&self, at: Span) -> Temperature {
-        Temperature::from_c(self.medium.celsius(self.mean_heat(self.place(to_seconds(at)))))
+        Temperature::from_c(self.medium.reading(self.mean_heat(self.place(to_seconds(at)))))
     }
 
     /// Heat stored above 0 C, per area of surface.
@@ -229,7 +229,7 @@ impl Trace {
     }
 
     fn temperature(&self, place: Place, node: usize) -> Temperature {
-        Temperature::from_c(self.medium.celsius(self.node(place, node)))
+        Temperature::from_c(self.medium.reading(self.node(place, node)))
     }
 
     fn between(&self, kept: &[(f64, f64)], at: Span) -> f64 {

@@ -208,6 +208,7 @@ mod tests {
             thickest: None,
             shape: Shape::Natural,
             start: Temperature::from_f(40.0),
+            icy: false,
         }
     }
 

@@ -75,5 +75,5 @@ impl Portion {
 
 /// A raw piece, for its sizes: as heavy and thick as it is told to be.
 fn raw(weight: Mass, thickest: Option<Length>) -> Piece {
-    Piece { weight, thickest, shape: Shape::Natural, start: Temperature::from_f(38.0) }
+    Piece { weight, thickest, shape: Shape::Natural, start: Temperature::from_f(38.0), icy: false }
 }

@@ -28,6 +28,7 @@ fn set_out(piece: u32) -> (f64, What) {
         thickest: None,
         shape: Shape::Natural,
         start: Temperature::from_f(38.0),
+        icy: false,
     };
     (-5.0, What::PieceSetOut { piece: PieceId(piece), facts, name: String::new() })
 }

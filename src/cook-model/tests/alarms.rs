@@ -25,6 +25,7 @@ fn state_of(whats: &[(f64, What)]) -> CookState {
         thickest: None,
         shape: Shape::Natural,
         start: Temperature::from_f(38.0),
+        icy: false,
     };
     let set_out = What::PieceSetOut { piece: PIECE, facts, name: String::new() };
     let mut log = Log::default();

@@ -21,6 +21,7 @@ fn breast(grams: f64) -> Piece {
         thickest: Some(Length::from_mm(38.0)),
         shape: Shape::Natural,
         start: Temperature::from_f(38.0),
+        icy: false,
     }
 }
 

@@ -24,6 +24,7 @@ fn template() -> History {
         thickest: Some(Length::from_mm(40.0)),
         shape: Shape::Natural,
         start: Temperature::from_f(38.0),
+        icy: false,
     };
     let piece = PieceId(1);
     let whats = [
@@ -217,6 +218,16 @@ fn a_thick_piece_rises_more_after_the_pull_than_a_thin_one() {
     assert!((1.0..4.0).contains(&rise(0)), "{}", rise(0));
     assert!((2.5..6.5).contains(&rise(1)), "{}", rise(1));
     assert!(rise(1) > rise(0));
+}
+
+#[test]
+fn an_icy_middle_takes_longer() {
+    let mut pieces = vec![piece(1, 280.0, 40.0)];
+    let thawed = pull(&forecast(&cook(pieces.clone()), at(0.0)));
+    pieces[0].piece.icy = true;
+    let icy = forecast(&cook(pieces), at(0.0));
+    assert!((thawed + 2.0..thawed + 20.0).contains(&pull(&icy)), "{} {thawed}", pull(&icy));
+    assert!(first(&icy).core.middle < Temperature::from_c(0.0));
 }
 
 #[test]

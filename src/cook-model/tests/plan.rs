@@ -21,6 +21,7 @@ fn breast(millimetres: f64) -> Piece {
         thickest: Some(Length::from_mm(millimetres)),
         shape: Shape::Natural,
         start: Temperature::from_f(38.0),
+        icy: false,
     }
 }
 

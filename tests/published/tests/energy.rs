@@ -119,6 +119,7 @@ fn a_whole_breast_balances_through_cook_and_rest() {
         thickest: Some(Length::from_mm(38.0)),
         shape: Shape::Natural,
         start: Temperature::from_c(4.0),
+        icy: false,
     };
     let body = Body::of_piece(&piece);
     let start = Start::even(piece.start).unwrap();

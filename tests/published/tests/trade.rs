@@ -6,56 +6,11 @@
 #![allow(clippy::unwrap_used, reason = "in a test a failed unwrap is a failed test")]
 
 use cook_model::heat::{
-    AreaMass, Body, Evaporation, Leg, PitKind, Start, Surface, Surroundings, Trace, Tuning, resume,
-    trace,
+    AreaMass, Body, Evaporation, Leg, PitKind, Start, Surface, Surroundings, Tuning, resume, trace,
 };
 use cook_model::piece::{Piece, Shape};
-use cook_model::quantity::{Length, Mass, Span, Temperature, minutes, to_minutes};
-
-/// Weight, g, and thickness, mm: a thin breast, and three of usual thickness.
-const THIN: (f64, f64) = (150.0, 25.0);
-const USUAL: [(f64, f64); 3] = [(230.0, 32.0), (320.0, 38.0), (420.0, 45.0)];
-
-const PULL: Temperature = Temperature::from_f(160.0);
-
-struct Cook {
-    body: Body,
-    on: Trace,
-    pull: Span,
-    rest: Trace,
-}
-
-/// Cooked at 250 F indirect from the refrigerator to 160 F, then under loose foil.
-fn cook((g, mm): (f64, f64)) -> Cook {
-    let piece = Piece {
-        weight: Mass::from_g(g),
-        thickest: Some(Length::from_mm(mm)),
-        shape: Shape::Natural,
-        start: Temperature::from_f(38.0),
-    };
-    let body = Body::of_piece(&piece);
-    let pit = Leg::pit(Surface::pit(PitKind::Indirect), &[], Temperature::from_f(250.0));
-    let around = Surroundings::new(pit);
-    let start = Start::even(piece.start).unwrap();
-    let on = trace(&body, start, &around, minutes(150.0), &Tuning::default());
-    let pull = on.core_reaches(PULL).unwrap();
-    let foil = Leg::steady(Surface::under_foil(), Temperature::from_f(68.0));
-    let around = around.then(pull, foil);
-    let rest = resume(&body, &on.state(pull), &around, pull + minutes(120.0), &Tuning::default());
-    Cook { body, on, pull, rest }
-}
-
-impl Cook {
-    /// Rise of the core after the pull, F, and minutes until its peak.
-    fn carryover(&self) -> (f64, f64) {
-        let (when, peak) = self.rest.core_peak(self.pull);
-        ((peak - PULL).f(), to_minutes(when - self.pull))
-    }
-
-    fn last_twenty(&self) -> f64 {
-        to_minutes(self.pull - self.on.core_reaches(Temperature::from_f(140.0)).unwrap())
-    }
-}
+use cook_model::quantity::{Length, Mass, Temperature, minutes, to_minutes};
+use published::trade::{PULL, THIN, USUAL, cook};
 
 #[test]
 fn usual_breasts_take_45_to_80_minutes_at_250_f() {
@@ -118,6 +73,7 @@ fn a_surface_kept_wet_never_gets_there_and_a_dry_one_is_too_fast() {
         thickest: Some(Length::from_mm(45.0)),
         shape: Shape::Natural,
         start: Temperature::from_f(38.0),
+        icy: false,
     };
     let body = Body::of_piece(&piece);
     let start = Start::even(piece.start).unwrap();

@@ -4,7 +4,6 @@
 //! With `table` for `report` it only prints, and leaves out the cooks that follow the advice, which
 //! take most of the time.
 
-mod chart;
 mod page;
 mod plots;
 

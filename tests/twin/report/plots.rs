@@ -1,9 +1,9 @@
 //! The study's plots, as SVG.
 
+use twin::chart::{Chart, Line};
 use twin::study::table::{Row, Score};
 
 use crate::Findings;
-use crate::chart::{Chart, Line};
 
 /// Median error against number of own readings, for each forecaster.
 pub fn errors(findings: &Findings) -> String {
@@ -26,6 +26,7 @@ pub fn errors(findings: &Findings) -> String {
         up,
         lines,
         diagonal: false,
+        joined: true,
         names_low: false,
     }
     .svg()
@@ -52,6 +53,7 @@ pub fn reliability(findings: &Findings) -> String {
         up: ticks(),
         lines,
         diagonal: true,
+        joined: true,
         names_low: true,
     }
     .svg()

@@ -1,11 +1,6 @@
-use crate::heat::{Composition, Conductivity, Density, HeatCapacity};
+use crate::heat::{Composition, Conductivity, Density, FUSION, HeatCapacity};
 use crate::quantity::Temperature;
 
-/// Heat of fusion of water at 0 C, J/kg (handbook value, 333.6 kJ/kg).
-const FUSION: f64 = 333.6e3;
-/// Water that protein holds so that it does not freeze, kg per kg of protein (Pham 1987, as in
-/// ASHRAE Handbook Refrigeration, Thermal Properties of Foods; from memory).
-const BOUND: f64 = 0.4;
 /// Heat capacity of ice, J/kgK (handbook value at -10 C, from memory).
 const ICE_CAPACITY: f64 = 2040.0;
 /// Initial freezing point. Handbooks list lean meat from -1 to -2 C and advise -1 C for moist food
@@ -102,12 +97,7 @@ impl FreezingMeat {
 
     /// Meat of a composition, unfrozen as the heat model has it.
     pub fn of(composition: &Composition) -> Self {
-        let sum = composition.water
-            + composition.protein
-            + composition.fat
-            + composition.carbohydrate
-            + composition.ash;
-        let freezable = (composition.water - BOUND * composition.protein).max(0.0) / sum;
+        let freezable = composition.freezable();
         let (cool, warm) = (Temperature::from_c(5.0), Temperature::from_c(60.0));
         let k = |t| composition.conductivity(t).w_per_mk();
         let slope = (k(warm) - k(cool)) / (warm - cool).c();

@@ -34,6 +34,7 @@ pub fn breast(thickest_mm: f64) -> Piece {
         thickest: Some(Length::from_mm(thickest_mm)),
         shape: Shape::Natural,
         start: Temperature::from_f(38.0),
+        icy: false,
     }
 }
 

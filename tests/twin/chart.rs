@@ -33,6 +33,8 @@ pub struct Chart {
     pub lines: Vec<Line>,
     /// Whether to draw the line where both are equal.
     pub diagonal: bool,
+    /// Whether the points of a line are joined, or stand alone in small markers.
+    pub joined: bool,
     /// Whether the names stand at the right-hand bottom rather than the right-hand top.
     pub names_low: bool,
 }
@@ -50,15 +52,18 @@ impl Chart {
         );
         self.axes(&mut svg);
         if self.diagonal {
-            let ends = [self.place((0.0, 0.0)), self.place((1.0, 1.0))];
+            let last = self.along[self.along.len() - 1].min(self.up[self.up.len() - 1]);
+            let ends = [self.place((0.0, 0.0)), self.place((last, last))];
             path(&mut svg, &ends, "#888", "4 4");
         }
         for (index, line) in self.lines.iter().enumerate() {
             let ink = INKS[index % INKS.len()];
             let points: Vec<(f64, f64)> = line.points.iter().map(|p| self.place(*p)).collect();
-            path(&mut svg, &points, ink, "none");
+            if self.joined {
+                path(&mut svg, &points, ink, "none");
+            }
             for point in points {
-                marker(&mut svg, index, point, ink);
+                marker(&mut svg, index, point, ink, if self.joined { 1.0 } else { 0.6 });
             }
             self.name(&mut svg, index, line.name, ink);
         }
@@ -115,7 +120,7 @@ impl Chart {
             TOP + 14.0 + row
         };
         let x = SIZE.0 - RIGHT - 330.0;
-        marker(svg, index, (x, y), ink);
+        marker(svg, index, (x, y), ink, 1.0);
         let _ = writeln!(svg, "<text x=\"{}\" y=\"{}\">{name}</text>", x + 12.0, y + 5.0);
     }
 }
@@ -131,16 +136,12 @@ fn path(svg: &mut String, points: &[(f64, f64)], ink: &str, dashes: &str) {
 }
 
 /// A marker whose shape tells the line.
-fn marker(svg: &mut String, index: usize, (x, y): (f64, f64), ink: &str) {
+fn marker(svg: &mut String, index: usize, (x, y): (f64, f64), ink: &str, size: f64) {
     let shape = match index % INKS.len() {
-        0 => format!("<circle cx=\"{x:.1}\" cy=\"{y:.1}\" r=\"4\" fill=\"{ink}\"/>"),
-        1 => format!("<path d=\"M{x:.1} {y:.1}m0 -6l6 10h-12z\" fill=\"{ink}\"/>"),
-        2 => format!("<path d=\"M{x:.1} {y:.1}m-4 -4h8v8h-8z\" fill=\"{ink}\"/>"),
-        _ => format!(
-            "<circle cx=\"{x:.1}\" cy=\"{y:.1}\" r=\"5\" fill=\"#fff\" stroke=\"{ink}\" \
-             stroke-width=\"2\"/>"
-        ),
+        0 => format!("<circle r=\"4\" fill=\"{ink}\"/>"),
+        1 => format!("<path d=\"M0 -6l6 10h-12z\" fill=\"{ink}\"/>"),
+        2 => format!("<path d=\"M-4 -4h8v8h-8z\" fill=\"{ink}\"/>"),
+        _ => format!("<circle r=\"5\" fill=\"#fff\" stroke=\"{ink}\" stroke-width=\"2\"/>"),
     };
-    svg.push_str(&shape);
-    svg.push('\n');
+    let _ = writeln!(svg, "<g transform=\"translate({x:.1} {y:.1}) scale({size})\">{shape}</g>");
 }

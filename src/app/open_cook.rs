@@ -4,7 +4,9 @@
 use std::collections::VecDeque;
 use std::time::Duration;
 
-use cook_model::cook::{CookState, DeviceId, Entry, EntryId, Log, Step, What, fold, steps};
+use cook_model::cook::{
+    CookState, DeviceId, Entry, EntryId, Log, Step, What, fold, steps, was_set_back,
+};
 use cook_model::forecast::{Forecast, forecast};
 use cook_model::plan::{Outlook, Plan, outlook, plan};
 use cook_model::quantity::Moment;
@@ -168,10 +170,15 @@ impl OpenCook {
         self.store.get_value()
     }
 
-    /// Opens a cook: a stored one, or a new one with nothing in it.
+    /// Opens a cook: a stored one, or a new one with nothing in it. If the phone's clock was set
+    /// back since it was last written, that is written down first.
     pub fn open(self, id: CookId, log: Log) {
         self.ticking.run(1);
+        let set_back = was_set_back(&log, clock::now());
         self.show(Some(id), log);
+        if set_back {
+            self.record(What::ClockJumped);
+        }
     }
 
     /// Opens a cook that only shows what the app does: nothing of it is stored, and time runs fast.

@@ -152,14 +152,23 @@ fn follow_other_windows(cook: OpenCook, store: Store) {
     });
 }
 
-/// Writes down that the phone's clock was set back: readings on both sides of it cannot be put in
-/// order any more.
+/// Writes down that the phone's clock was set: the readings on both sides of it can be put in no
+/// order, and no time between them counts any more.
 fn notice_clock_jumps(cook: OpenCook) {
     let watch = StoredValue::new_local(ClockWatch::new());
+    let was_hidden = StoredValue::new(!visibility::is_visible());
+    visibility::on_hidden(move || was_hidden.set_value(true));
     Effect::new(move || {
         cook.now();
         let jumped = watch.with_value(ClockWatch::jump);
-        if matches!(jumped, Some(Jump::Back(_))) && untrack(|| cook.id()).is_some() {
+        let may_have_slept = was_hidden.get_value();
+        was_hidden.set_value(!visibility::is_visible());
+        let was_set = match jumped {
+            Some(Jump::Back(_)) => true,
+            Some(Jump::ForwardOrSlept(_)) => !may_have_slept,
+            None => false,
+        };
+        if was_set && untrack(|| cook.id()).is_some() {
             cook.record(What::ClockJumped);
         }
     });

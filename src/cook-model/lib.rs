@@ -4,7 +4,7 @@
 //! entries and of the moment asked about.
 //!
 //! The rooms, each using only those after it: [`cook`] (the log, its fold), [`forecast`],
-//! [`kitchen`], [`safety`], [`heat`], [`history`], [`piece`], [`quantity`].
+//! [`kitchen`], [`safety`], [`heat`], [`log`], [`history`], [`piece`], [`quantity`].
 #![warn(missing_docs)]
 
 pub mod calendar;
@@ -13,6 +13,7 @@ pub mod forecast;
 pub mod heat;
 pub mod history;
 pub mod kitchen;
+pub mod log;
 pub mod piece;
 pub mod plan;
 pub mod quantity;

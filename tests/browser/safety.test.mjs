@@ -22,6 +22,8 @@ async function onePieceOn(t, piece) {
   return {
     page,
     person,
+    phone,
+    site,
     wait: (minutes) => phone.context.clock.fastForward(minutes * 60_000),
     /** Types a reading of two places from the cook's screen. */
     async read(reading) {
@@ -98,24 +100,68 @@ test("the rule chosen decides what proves, and undoing the reading takes the pro
   assert.equal(await page.getByText(/Proved: /).count(), 0);
 });
 
-test("by the table two readings prove what one does not", async (t) => {
-  const { page, person, wait, read, pullAndCover, open } = await onePieceOn(t, FOUR[0]);
+/** By the table: a piece read at 155 and resting, which a reading of 154 six minutes later proves. */
+async function heldOnce(t) {
+  const cook = await onePieceOn(t, FOUR[0]);
+  const { page, person, wait, read, pullAndCover, open } = cook;
   await open("Safety: rule and thermometers");
   await page.getByText("Time at temperature", { exact: true }).tap();
   await person.tap("I know this; prove by the table");
-  await person.stored(/Proof: time at temperature, 12 % fat/);
+  await person.stored(/Proof: time at temperature, 12\s% fat/);
   await wait(40);
   await read("131");
   await wait(20);
   await read("155");
   await pullAndCover();
   await page.getByText(/Held at 150\s°F or more since/).waitFor();
+  return cook;
+}
+
+test("by the table two readings prove what one does not", async (t) => {
+  const { page, person, wait, read } = await heldOnce(t);
   assert.equal(await page.getByText(/Proved: /).count(), 0);
   await wait(6);
   await read("154");
   await person.goTo("Rest");
   await page.getByText(/Proved: 154\s°F read at/).waitFor();
+  assert.equal((await clockLines(person)).length, 0, "time that goes by is no jump");
 });
+
+test("a clock set forward while the page is open is written down, and its time does not count", async (t) => {
+  const { page, person, read, phone } = await heldOnce(t);
+  await phone.context.clock.setSystemTime((await pageTime(page)) + 6 * 60_000);
+  await read("154");
+  await person.nextStep();
+  await person.goTo("Rest");
+  await page.getByText(/Held at 150\s°F or more since/).waitFor();
+  assert.equal(await page.getByText(/Proved: /).count(), 0);
+  assert.equal((await clockLines(person)).length, 1);
+});
+
+test("a clock set back while the app was closed is written down, and the time before it does not count", async (t) => {
+  const { person, wait, read, phone, site } = await heldOnce(t);
+  await wait(6);
+  await read("154");
+  await person.goTo("Rest");
+  await phone.page.getByText(/Proved: 154\s°F read at/).waitFor();
+  const time = (await pageTime(phone.page)) - 20 * 60_000;
+  await phone.switchOff();
+  await phone.switchOn({ time });
+  await openApp(phone, site);
+  await person.goTo("Rest");
+  await phone.page.getByText(/Resting, not yet proved/).waitFor();
+  assert.equal(await phone.page.getByText(/Proved: /).count(), 0);
+  assert.equal((await clockLines(person)).length, 1);
+});
+
+function pageTime(page) {
+  return page.evaluate(() => Date.now());
+}
+
+/** The lines of the log that tell of the phone's clock. */
+async function clockLines(person) {
+  return (await person.logLines()).filter((line) => /clock/.test(line));
+}
 
 test("a thin piece pulled at 160 stays unproved and is told to go back on", async (t) => {
   const { page, person, wait, read, pullAndCover } = await onePieceOn(t, THIN);
@@ -145,7 +191,7 @@ test("after a reading the lowest sure pull stands beside the cook's own, one tap
   await wait(30);
   await read("128");
   await person.openPiece(1);
-  await page.getByText(/95 % sure to be proved: 16\d\s°F Yours: 160\s°F/).waitFor();
+  await page.getByText(/95\s% sure to be proved: 16\d\s°F Yours: 160\s°F/).waitFor();
   await page.getByText(/A thin piece rises little after the pull/).waitFor();
   await person.tap(/^Pull at 16\d/);
   await page.getByText(/Yours: 16[1-9]\s°F/).waitFor();

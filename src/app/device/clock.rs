@@ -2,12 +2,9 @@
 
 use std::cell::Cell;
 
+use cook_model::cook::CLOCK_SET;
 use cook_model::quantity::{Moment, Span, seconds};
 use leptos::prelude::window;
-
-/// A difference between the two clocks from which on the phone's clock counts as moved. Networks
-/// correct it by less than this.
-const JUMP_SECONDS: f64 = 30.0;
 
 /// The present moment by the phone's clock, to the millisecond.
 pub fn now() -> Moment {
@@ -20,7 +17,8 @@ pub enum Jump {
     /// It was set back by so much.
     Back(Span),
     /// It went forward by so much more than the page knows of: it was set forward, or the phone
-    /// slept, in which case nothing is wrong. A page cannot tell which.
+    /// slept, in which case nothing is wrong. Only a page that was in front all the time can tell
+    /// which: a phone that sleeps hides its pages first.
     ForwardOrSlept(Span),
 }
 
@@ -38,11 +36,11 @@ impl ClockWatch {
     /// How the phone's clock has moved since this was last asked.
     pub fn jump(&self) -> Option<Jump> {
         let ahead = ahead_ms();
-        let moved = (ahead - self.ahead_ms.replace(ahead)) / 1e3;
-        if moved < -JUMP_SECONDS {
-            Some(Jump::Back(seconds(-moved)))
-        } else if moved > JUMP_SECONDS {
-            Some(Jump::ForwardOrSlept(seconds(moved)))
+        let moved = seconds((ahead - self.ahead_ms.replace(ahead)) / 1e3);
+        if moved < -CLOCK_SET {
+            Some(Jump::Back(-moved))
+        } else if moved > CLOCK_SET {
+            Some(Jump::ForwardOrSlept(moved))
         } else {
             None
         }

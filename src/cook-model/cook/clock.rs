@@ -2,10 +2,21 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use super::{DeviceId, Entry, EntryId, What};
+use super::{DeviceId, Entry, EntryId, Log, What};
 use crate::history::PieceHistory;
 use crate::piece::PieceId;
-use crate::quantity::Moment;
+use crate::quantity::{Moment, Span};
+
+/// A clock that moves by more than this against the time that went by was set. Networks correct a
+/// phone's clock by less (common practice, no source).
+pub const CLOCK_SET: Span = Span::seconds(30);
+
+/// Whether the phone's clock was set back since this log was last written: its last entry says it
+/// was typed later than now. To be asked when a log is opened, for nobody watched the clock
+/// meanwhile; a clock set forward cannot be told from time that went by.
+pub fn was_set_back(log: &Log, now: Moment) -> bool {
+    log.entries().last().is_some_and(|last| last.typed - now > CLOCK_SET)
+}
 
 /// The last entry at which a phone's clock is known to have jumped: it noticed so itself, or
 /// typed an entry at an earlier time than the one it had written before.

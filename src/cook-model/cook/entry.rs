@@ -2,29 +2,17 @@ use serde::{Deserialize, Serialize};
 
 use crate::heat::PitKind;
 use crate::history::{EntryId, Instrument, Tolerances};
+use crate::log;
 use crate::piece::{Piece, PieceId};
 use crate::plan::{Habits, Style};
 use crate::quantity::{Moment, Temperature, TemperatureDifference};
 use crate::safety::{Prompt, ProofRule};
 
-/// The version this crate writes. A higher one in a stored entry is not understood and is kept
-/// aside; a lower one is read as it was meant then.
-pub const VERSION: u16 = 1;
+/// One thing that happened in a cook.
+pub type Entry = log::Entry<What>;
 
-/// One thing that happened. Never changed once written, only undone by a later entry.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
-pub struct Entry {
-    /// The version of this form.
-    pub v: u16,
-    /// Its unique, ordered id.
-    pub id: EntryId,
-    /// When it happened.
-    pub happened: Moment,
-    /// When it was typed.
-    pub typed: Moment,
-    /// What happened.
-    pub what: What,
-}
+/// All entries of one cook.
+pub type Log = log::Log<What>;
 
 /// Something to do around the cook that no reading tells of.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
@@ -238,6 +226,17 @@ impl What {
             | Self::Pulled { piece }
             | Self::Covered { piece }
             | Self::Packed { piece } => Some(*piece),
+            _ => None,
+        }
+    }
+}
+
+impl log::Event for What {
+    const VERSION: u16 = 1;
+
+    fn undoes(&self) -> Option<EntryId> {
+        match self {
+            Self::Undone { entry } => Some(*entry),
             _ => None,
         }
     }

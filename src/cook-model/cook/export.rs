@@ -19,7 +19,8 @@ use serde::{Deserialize, Serialize};
 use serde_json::Value;
 use thiserror::Error;
 
-use super::{Log, SetAside};
+use super::Log;
+use crate::log::SetAside;
 
 /// What the `format` field says.
 pub const FORMAT: &str = "pull-order cook";

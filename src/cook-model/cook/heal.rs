@@ -2,9 +2,10 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use super::log::read_entry;
+use super::What;
 use crate::history::EntryId;
-use crate::kitchen::log::KitchenEntry;
+use crate::kitchen::log::KitchenWhat;
+use crate::log::{Event, read};
 
 /// The stored texts of one cook, each under the id of its entry.
 pub type Stored = BTreeMap<EntryId, String>;
@@ -23,7 +24,7 @@ pub struct Repair {
 /// What two copies of one log add up to.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Healed {
-    /// Every text that either copy holds, each once, whole or not: what [`super::Log::from_stored`]
+    /// Every text that either copy holds, each once, whole or not: what [`crate::log::Log::from_stored`]
     /// reads, setting the damaged ones aside.
     pub texts: Vec<String>,
     /// What the first copy lacks.
@@ -61,17 +62,21 @@ impl Healed {
     }
 }
 
-/// Whether a text is an entry, of a cook or of the kitchen, that can be read, and the one that belongs here.
+/// Whether a text is an entry, of a cook or of the kitchen, that can be read, and the one that
+/// belongs here.
 fn is_whole(id: EntryId, text: &str) -> bool {
-    let of_a_cook = read_entry(text).is_ok_and(|entry| entry.id == id);
-    of_a_cook || serde_json::from_str::<KitchenEntry>(text).is_ok_and(|entry| entry.id == id)
+    is_entry::<What>(id, text) || is_entry::<KitchenWhat>(id, text)
+}
+
+fn is_entry<E: Event>(id: EntryId, text: &str) -> bool {
+    read::<E>(text).is_ok_and(|entry| entry.id == id)
 }
 
 #[cfg(test)]
 mod tests {
-    use super::super::{DeviceId, Entry, Log, VERSION, What};
+    use super::super::{DeviceId, Log};
     use super::*;
-    use crate::kitchen::log::KitchenWhat;
+    use crate::kitchen::log::KitchenLog;
     use crate::quantity::Moment;
     use proptest::prelude::*;
 
@@ -82,7 +87,8 @@ mod tests {
     fn whole(count: u64) -> String {
         let what = What::Noted { text: format!("note {count}") };
         let at = Moment::UNIX_EPOCH;
-        let entry = Entry { v: VERSION, id: id(count), happened: at, typed: at, what };
+        let mut entry = Log::default().next(id(count).device, at, at, what);
+        entry.id = id(count);
         serde_json::to_string(&entry).unwrap()
     }
 
@@ -108,7 +114,7 @@ mod tests {
     fn a_whole_entry_of_the_kitchen_wins_over_a_damaged_one() {
         let what = KitchenWhat::RubDropped { name: "plain".to_owned() };
         let at = Moment::UNIX_EPOCH;
-        let entry = KitchenEntry { v: 1, id: id(1), happened: at, typed: at, what };
+        let entry = KitchenLog::default().next(id(1).device, at, at, what);
         let text = serde_json::to_string(&entry).unwrap();
         let damaged = text[..text.len() / 2].to_owned();
         let healed =

@@ -5,7 +5,6 @@ use super::draft::Draft;
 use super::limits;
 use super::offset::Offsets;
 use super::problem::Ignored;
-use super::undo::standing;
 use super::{Chore, Entry, EntryId, Log, Problem, Settings, Stage, What};
 use crate::history::{
     CoreReading, History, LidOpening, PieceHistory, PitAim, PitHistory, PitReading,
@@ -73,10 +72,8 @@ impl CookState {
 /// which they were written. An entry that makes no sense where it stands (a reading of a piece
 /// that was not on) changes nothing and is listed with the reason.
 pub fn fold(log: &Log) -> CookState {
-    let mut entries = standing(log.entries());
-    entries.sort_by_key(|entry| (entry.happened, entry.id));
     let mut folding = Folding { clock_broke: clock_broke(log.entries()), ..Folding::default() };
-    for entry in entries {
+    for entry in log.standing() {
         if let Err(why) = folding.apply(entry) {
             folding.ignored.push(Ignored { entry: entry.id, why });
         }

@@ -79,6 +79,52 @@ impl Sum for Area {
     }
 }
 
+/// A part of a whole, by weight. Serialised as a number from 0 to 1.
+#[derive(Clone, Copy, Debug, PartialEq, PartialOrd, Serialize, Deserialize)]
+#[serde(transparent)]
+pub struct Fraction(f64);
+
+impl Fraction {
+    /// Nothing of it.
+    pub const NONE: Self = Self(0.0);
+    /// All of it.
+    pub const ALL: Self = Self(1.0);
+
+    /// From per cent by weight. Whether it is one is asked by [`Self::is_possible`].
+    pub const fn from_percent(percent: f64) -> Self {
+        Self(percent / 100.0)
+    }
+
+    /// Per cent by weight.
+    pub const fn percent(self) -> f64 {
+        100.0 * self.0
+    }
+
+    /// Whether it lies from nothing to all.
+    pub fn is_possible(self) -> bool {
+        (Self::NONE..=Self::ALL).contains(&self)
+    }
+
+    /// This part of a weight.
+    pub fn of(self, whole: Mass) -> Mass {
+        whole * self.0
+    }
+}
+
+impl Mul for Fraction {
+    type Output = Self;
+    /// A part of a part.
+    fn mul(self, other: Self) -> Self {
+        Self(self.0 * other.0)
+    }
+}
+
+impl Sum for Fraction {
+    fn sum<I: Iterator<Item = Self>>(parts: I) -> Self {
+        Self(parts.map(|part| part.0).sum())
+    }
+}
+
 /// How salty meat is: grams of salt on 100 g of raw meat. Serialised as that number.
 #[derive(Clone, Copy, Debug, PartialEq, PartialOrd, Serialize, Deserialize)]
 #[serde(transparent)]
@@ -90,7 +136,7 @@ impl SaltLevel {
         Self(grams)
     }
 
-    /// This much salt on this much meat; none where there is no meat.
+    /// This much salt on this much meat; nothing where there is no meat.
     pub fn of(salt: Mass, meat: Mass) -> Self {
         if meat > Mass::ZERO { Self(100.0 * salt.g() / meat.g()) } else { Self(0.0) }
     }

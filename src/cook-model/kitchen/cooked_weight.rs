@@ -4,6 +4,7 @@
 use serde::{Deserialize, Serialize};
 use thiserror::Error;
 
+use super::amounts::Fraction;
 use crate::quantity::{Mass, Temperature};
 
 /// Cooking loss of intact breast brought to 75 C, per cent, and its spread from piece to piece:
@@ -96,12 +97,12 @@ fn published_loss(end: Temperature) -> Result<f64, WeightProblem> {
     Ok((LOSS_AT_75C + POINTS_PER_C * (end - PUBLISHED_END).c()).clamp(LEAST, MOST))
 }
 
-/// The published mean loss at an end temperature, as a share of the raw weight.
+/// How much of the raw weight is lost at an end temperature, by the published mean.
 ///
 /// # Errors
 /// [`WeightProblem::End`] where breast is not cooked to that temperature.
-pub fn published_share_lost(end: Temperature) -> Result<f64, WeightProblem> {
-    Ok(published_loss(end)? / 100.0)
+pub fn published_share_lost(end: Temperature) -> Result<Fraction, WeightProblem> {
+    published_loss(end).map(Fraction::from_percent)
 }
 
 impl OwnLoss {

@@ -21,16 +21,6 @@ impl Form {
     /// All forms, in the order they are offered.
     pub const ALL: [Self; 4] = [Self::Whole, Self::Sliced, Self::Chunked, Self::Shredded];
 
-    /// The word for it.
-    pub const fn word(self) -> &'static str {
-        match self {
-            Self::Whole => "whole",
-            Self::Sliced => "sliced",
-            Self::Chunked => "chunked",
-            Self::Shredded => "shredded",
-        }
-    }
-
     /// Whether it lies as a flat layer in its bag, so that the bag's thickness is what heat must
     /// get through; a whole piece keeps its own shape.
     pub const fn lies_flat(self) -> bool {

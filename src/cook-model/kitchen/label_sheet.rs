@@ -191,12 +191,10 @@ pub fn fill(sheet: Sheet, lines: &[String], modules: u32) -> Filling {
     let by_width = (width - PADDING - left).mm() / (LETTER * longest as f64);
     let by_height = room.mm() / (LEADING * lines.len().max(1) as f64);
     let size = by_width.min(by_height).clamp(SMALLEST_TYPE.mm(), LARGEST_TYPE.mm());
-    Filling {
-        code,
-        text: [left, PADDING],
-        type_size: Length::from_mm(size),
-        line: Length::from_mm(size * LEADING),
-    }
+    let line = Length::from_mm(size * LEADING);
+    let above = (height - line * lines.len() as f64) * 0.5;
+    let top = if above > PADDING { above } else { PADDING };
+    Filling { code, text: [left, top], type_size: Length::from_mm(size), line }
 }
 
 #[cfg(test)]

@@ -12,7 +12,6 @@ pub mod caution;
 pub mod chill;
 pub mod cooked_weight;
 pub mod form;
-pub mod label;
 pub mod label_sheet;
 pub mod log;
 pub mod nutrition;

@@ -3,7 +3,7 @@
 use serde::{Deserialize, Serialize};
 use thiserror::Error;
 
-use super::amounts::{SaltLevel, Volume};
+use super::amounts::{Area, Fraction, SaltLevel, Volume};
 use super::spice::Spice;
 use super::surface_area;
 use crate::piece::Piece;
@@ -124,33 +124,34 @@ pub enum RubProblem {
 }
 
 impl Recipe {
-    /// The share of the rub that is salt, by weight, 0 to 1.
+    /// How much of the rub is salt.
     ///
     /// # Errors
     /// [`RubProblem`] where the recipe is empty or a number in it is not possible.
-    pub fn salt_share(&self) -> Result<f64, RubProblem> {
+    pub fn salt_share(&self) -> Result<Fraction, RubProblem> {
         let shares = self.shares()?;
-        Ok(shares.iter().zip(&self.ingredients).map(|(share, i)| share * i.spice.salt()).sum())
+        Ok(shares.iter().zip(&self.ingredients).map(|(share, i)| *share * i.spice.salt()).sum())
     }
 
-    /// Each ingredient's share of the weight; they sum to one.
-    fn shares(&self) -> Result<Vec<f64>, RubProblem> {
+    /// How much of the rub each ingredient is; together they are all of it.
+    fn shares(&self) -> Result<Vec<Fraction>, RubProblem> {
         let mut weights = Vec::with_capacity(self.ingredients.len());
         for Ingredient { spice, parts, .. } in &self.ingredients {
             if !(parts.is_finite() && *parts >= 0.0) {
                 return Err(RubProblem::Parts);
             }
-            if !(0.0..=1.0).contains(&spice.salt()) {
+            if !spice.salt().is_possible() {
                 return Err(RubProblem::SaltShare);
             }
             weights.push(match self.measure {
                 Measure::Weight => *parts,
-                Measure::Volume => parts * spice.grams_a_teaspoon(),
+                Measure::Volume => spice.weight(Volume::from_teaspoons(*parts)).g(),
             });
         }
         let sum: f64 = weights.iter().sum();
         if sum > 0.0 && sum.is_finite() {
-            Ok(weights.into_iter().map(|weight| weight / sum).collect())
+            let percent = |weight: f64| Fraction::from_percent(100.0 * weight / sum);
+            Ok(weights.into_iter().map(percent).collect())
         } else {
             Err(RubProblem::Empty)
         }
@@ -169,25 +170,22 @@ impl Recipe {
         let rub_on = |piece: &Piece| Mass::from_g(surface_area(piece).cm2() * coat.grams_per_cm2());
         let weight: Mass = pieces.iter().map(rub_on).sum();
         let meat: Mass = pieces.iter().map(|piece| piece.weight).sum();
-        let area: super::amounts::Area = pieces.iter().map(surface_area).sum();
-        let level_of = |piece: &Piece| SaltLevel::of(rub_on(piece) * salt_share, piece.weight);
+        let area: Area = pieces.iter().map(surface_area).sum();
+        let level_of = |piece: &Piece| SaltLevel::of(salt_share.of(rub_on(piece)), piece.weight);
         let saltiest = pieces
             .iter()
             .map(level_of)
             .fold(SaltLevel::from_g_per_100g(0.0), |a, b| if b > a { b } else { a });
         let measured = self.ingredients.iter().zip(&shares).map(|(ingredient, share)| {
-            let weight = weight * *share;
-            Measured {
-                name: ingredient.name.clone(),
-                weight,
-                volume: Volume::from_teaspoons(weight.g() / ingredient.spice.grams_a_teaspoon()),
-            }
+            let weight = share.of(weight);
+            let volume = ingredient.spice.volume(weight);
+            Measured { name: ingredient.name.clone(), weight, volume }
         });
         Ok(Mix {
             measured: measured.collect(),
             weight,
-            salt: weight * salt_share,
-            level: SaltLevel::of(weight * salt_share, meat),
+            salt: salt_share.of(weight),
+            level: SaltLevel::of(salt_share.of(weight), meat),
             saltiest,
             over_limit: saltiest > limit,
             oil: Volume::from_ml(area.cm2() * OIL_FILM_CM),
@@ -248,7 +246,7 @@ mod tests {
         let mut recipe = rub(0.5);
         recipe.measure = Measure::Volume;
         // Equal spoons: 6 g of salt to 2.3 g of paprika.
-        assert!((recipe.salt_share().unwrap() - 6.0 / 8.3).abs() < 1e-12);
+        assert!((recipe.salt_share().unwrap().percent() - 600.0 / 8.3).abs() < 1e-9);
         let mix = recipe.mix(&[breast(250.0)], Coat::Light, USUAL_LIMIT).unwrap();
         let [salt, paprika] = &mix.measured[..] else { panic!("two lines") };
         assert!((salt.volume.ml() - paprika.volume.ml()).abs() < 1e-9);
@@ -265,7 +263,7 @@ mod tests {
         recipe.ingredients[0].parts = f64::NAN;
         assert_eq!(mix(&recipe), RubProblem::Parts);
         recipe.ingredients[0].parts = 1.0;
-        recipe.ingredients[0].spice = Spice::Blend { salt: 20.0 };
+        recipe.ingredients[0].spice = Spice::Blend { salt: Fraction::from_percent(2000.0) };
         assert_eq!(mix(&recipe), RubProblem::SaltShare);
         let none = rub(0.2).mix(&[], Coat::Light, USUAL_LIMIT).unwrap_err();
         assert_eq!(none, RubProblem::NoPieces);
@@ -274,7 +272,7 @@ mod tests {
     #[test]
     fn a_recipe_survives_being_stored() {
         let mut recipe = rub(0.3);
-        recipe.ingredients[1].spice = Spice::Blend { salt: 0.15 };
+        recipe.ingredients[1].spice = Spice::Blend { salt: Fraction::from_percent(15.0) };
         let text = serde_json::to_string(&recipe).unwrap();
         assert_eq!(serde_json::from_str::<Recipe>(&text).unwrap(), recipe);
     }

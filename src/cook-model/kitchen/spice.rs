@@ -2,6 +2,9 @@
 
 use serde::{Deserialize, Serialize};
 
+use super::amounts::{Fraction, Volume};
+use crate::quantity::Mass;
+
 /// What an ingredient is, which gives its weight by the spoon and its salt.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
 #[serde(tag = "kind", rename_all = "snake_case")]
@@ -37,8 +40,8 @@ pub enum Spice {
     Other,
     /// A blend that was bought or made before.
     Blend {
-        /// The share of it that is salt, by weight, 0 to 1.
-        salt: f64,
+        /// How much of it is salt.
+        salt: Fraction,
     },
 }
 
@@ -48,7 +51,7 @@ impl Spice {
     /// Salts 6, 4.8 and 2.8 g, pepper and paprika 2.3 g, ground spices in general 2.0-2.5 g (kitchen
     /// conversion charts, several that agree); sugars and the other powders from memory of the
     /// household weights in USDA SR28.
-    pub(super) const fn grams_a_teaspoon(self) -> f64 {
+    const fn grams_a_teaspoon(self) -> f64 {
         match self {
             Self::TableSalt => 6.0,
             Self::CoarseSalt => 4.8,
@@ -67,12 +70,22 @@ impl Spice {
         }
     }
 
-    /// The share that is salt, by weight.
-    pub(super) const fn salt(self) -> f64 {
+    /// What this volume of it weighs.
+    pub fn weight(self, volume: Volume) -> Mass {
+        Mass::from_g(volume.teaspoons() * self.grams_a_teaspoon())
+    }
+
+    /// How much this weight of it is by the spoon.
+    pub fn volume(self, weight: Mass) -> Volume {
+        Volume::from_teaspoons(weight.g() / self.grams_a_teaspoon())
+    }
+
+    /// How much of it is salt.
+    pub const fn salt(self) -> Fraction {
         match self {
-            Self::TableSalt | Self::CoarseSalt | Self::FlakeSalt => 1.0,
+            Self::TableSalt | Self::CoarseSalt | Self::FlakeSalt => Fraction::ALL,
             Self::Blend { salt } => salt,
-            _ => 0.0,
+            _ => Fraction::NONE,
         }
     }
 }

@@ -2,14 +2,12 @@
 
 use std::collections::BTreeMap;
 
-use chrono::FixedOffset;
 use cook_model::history::DeviceId;
 use cook_model::kitchen::card::Card;
 use cook_model::kitchen::caution::Caution;
 use cook_model::kitchen::chill::{Cooling, chill, into_cold_by};
 use cook_model::kitchen::cooked_weight::OwnLoss;
 use cook_model::kitchen::form::Form;
-use cook_model::kitchen::label::{LabelStyle, ReheatNote, label_lines};
 use cook_model::kitchen::label_sheet::{Sheet, fill};
 use cook_model::kitchen::log::{Bag, KitchenLog, KitchenWhat, fold};
 use cook_model::kitchen::packing_order::{ToPack, packing_order};
@@ -19,9 +17,7 @@ use cook_model::kitchen::reheat::{BathPlan, USUAL_BATH, USUAL_CORE, bath_time};
 use cook_model::kitchen::shape::Portion;
 use cook_model::kitchen::storage::{Packing, Place};
 use cook_model::piece::PieceId;
-use cook_model::quantity::{
-    Length, Mass, MassUnit, Moment, Span, Temperature, TemperatureUnit, to_minutes,
-};
+use cook_model::quantity::{Length, Mass, Moment, Span, Temperature, to_minutes};
 
 const RAW: [f64; 10] = [258.0, 241.0, 302.0, 227.0, 289.0, 264.0, 315.0, 236.0, 271.0, 250.0];
 
@@ -90,17 +86,18 @@ fn from_the_board_to_the_bath() {
     let state = kitchen.bag(id).unwrap();
     let plan = |portion, from| BathPlan { portion, from, bath: USUAL_BATH, core: USUAL_CORE };
     let told = bath_time(&plan(state.bag.portion(), Place::Freezer)).unwrap();
-    let style = LabelStyle {
-        mass: MassUnit::Ounce,
-        temperature: TemperatureUnit::Fahrenheit,
-        clock: FixedOffset::west_opt(6 * 3600).unwrap(),
-    };
-    let note = ReheatNote { bath: USUAL_BATH, minutes: told.surely };
-    let lines = label_lines(state, Some(note), &style);
-    assert_eq!(lines[2], "Cooked Sun 7 Jun, best by Wed 7 Oct");
+    let until = state.keeps().unwrap().until();
+    assert_eq!(until, at("2026-10-07T22:36:00Z"), "four months in the freezer (FoodSafety.gov)");
     let card = Card::of(state).unwrap();
     let address = card.address("https://example.org/pull-order/");
     let code = qr_path(&address).unwrap();
+    let lines = [
+        "Chicken breast, shredded",
+        "bowls, bag 1, 14.1 oz",
+        "Cooked Sun, Jun 7, best by Wed, Oct 7",
+        "Bath 145 °F, 55 min, lying flat",
+    ];
+    let lines = lines.map(str::to_owned);
     assert!(fill(Sheet::LetterThirty, &lines, code.size).code.is_some(), "{}", code.size);
 
     // Another phone, a month later: the code alone says what the bath needs.

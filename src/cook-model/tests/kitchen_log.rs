@@ -92,14 +92,6 @@ fn reminders_follow_the_bags() {
             (best_by - Span::days(14), ReminderKind::UseSoonFromFreezer, freezer),
         ]
     );
-    let kitchen = fold(&log);
-    let noted: Vec<_> = all.iter().map(|r| r.for_calendar(&kitchen).unwrap()).collect();
-    assert_eq!(noted[1].summary, "Throw bag 1 away: bowls");
-    assert_eq!(noted[1].at, evening(5));
-    // One name for each, the same when written again, so that a calendar replaces and not doubles.
-    assert_eq!(noted[0].uid, "bag-1-1-use");
-    assert!(noted.iter().enumerate().all(|(i, r)| noted[..i].iter().all(|o| o.uid != r.uid)));
-
     write(&mut log, evening(2), KitchenWhat::BagUsed { bag: fridge });
     let kitchen = fold(&log);
     assert_eq!(reminders(&kitchen).len(), 1);

@@ -33,7 +33,7 @@ fn the_curve_runs_through_the_published_losses() {
     let rows = rows();
     assert_eq!(rows.len(), 5);
     for row in rows {
-        let curve = 100.0 * published_share_lost(row.end).unwrap();
+        let curve = published_share_lost(row.end).unwrap().percent();
         // Where no spread is told, that of the others.
         let spread = row.spread.unwrap_or(3.1);
         let off = (curve - row.loss).abs();

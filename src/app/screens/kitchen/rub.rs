@@ -1,3 +1,4 @@
+use cook_model::kitchen::amounts::Fraction;
 use cook_model::kitchen::log::KitchenWhat;
 use cook_model::kitchen::rub::{Ingredient, Measure, Recipe};
 use cook_model::kitchen::spice::Spice;
@@ -26,7 +27,7 @@ const SPICES: [Spice; 15] = [
     Spice::Cayenne,
     Spice::MustardPowder,
     Spice::Other,
-    Spice::Blend { salt: 0.0 },
+    Spice::Blend { salt: Fraction::NONE },
 ];
 const PARTS: core::ops::RangeInclusive<Plain> = Plain(0.05)..=Plain(100.0);
 const PER_CENT: core::ops::RangeInclusive<Plain> = Plain(0.0)..=Plain(100.0);
@@ -172,7 +173,7 @@ fn Ingredients(
     };
     let share = move || {
         let share = recipe.get().salt_share().ok()?;
-        Some(say!("rub-salt-share", share = show::number(100.0 * share, 0)))
+        Some(say!("rub-salt-share", share = show::number(share.percent(), 0)))
     };
     view! {
         <Show
@@ -203,7 +204,7 @@ fn AddIngredient(
         let mut spice = untrack(spice);
         if untrack(is_blend) {
             match quantity(&salt.get_untracked(), &PER_CENT, Plain(20.0)) {
-                Ok(share) => spice = Spice::Blend { salt: share.0 / 100.0 },
+                Ok(share) => spice = Spice::Blend { salt: Fraction::from_percent(share.0) },
                 Err(message) => return bad_salt.set(Some(message)),
             }
         }

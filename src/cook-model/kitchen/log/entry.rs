@@ -6,10 +6,8 @@ use crate::kitchen::form::Form;
 use crate::kitchen::rub::Recipe;
 use crate::kitchen::shape::Portion;
 use crate::kitchen::storage::{Packing, Place};
+use crate::log;
 use crate::quantity::{Length, Mass, Moment};
-
-/// The version of an entry this crate writes; see the cook log's.
-pub const VERSION: u16 = 1;
 
 /// Names a bag: the entry that packed it.
 pub type BagId = EntryId;
@@ -47,20 +45,11 @@ impl Bag {
     }
 }
 
-/// One thing that happened in the kitchen. Never changed once written, only undone.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
-pub struct KitchenEntry {
-    /// The version of this form.
-    pub v: u16,
-    /// Its unique, ordered id.
-    pub id: EntryId,
-    /// When it happened.
-    pub happened: Moment,
-    /// When it was typed.
-    pub typed: Moment,
-    /// What happened.
-    pub what: KitchenWhat,
-}
+/// One thing that happened in the kitchen.
+pub type KitchenEntry = log::Entry<KitchenWhat>;
+
+/// All entries about the kitchen.
+pub type KitchenLog = log::Log<KitchenWhat>;
 
 /// What can happen in the kitchen.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
@@ -111,4 +100,15 @@ pub enum KitchenWhat {
         /// Which entry.
         entry: EntryId,
     },
+}
+
+impl log::Event for KitchenWhat {
+    const VERSION: u16 = 1;
+
+    fn undoes(&self) -> Option<EntryId> {
+        match self {
+            Self::Undone { entry } => Some(*entry),
+            _ => None,
+        }
+    }
 }

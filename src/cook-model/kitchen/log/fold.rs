@@ -1,4 +1,4 @@
-use std::collections::{BTreeMap, BTreeSet};
+use std::collections::BTreeMap;
 
 use thiserror::Error;
 
@@ -61,6 +61,11 @@ impl BagState {
     /// Whether it lies in the refrigerator past its eat-by date.
     pub fn is_past(&self, now: Moment) -> bool {
         matches!(self.keeps(), Some(Keeps::Fridge { eat_by, .. }) if now > eat_by)
+    }
+
+    /// Whether it lies in the refrigerator in its last days: to be eaten now.
+    pub fn is_due(&self, now: Moment) -> bool {
+        matches!(self.keeps(), Some(Keeps::Fridge { use_by, eat_by }) if use_by <= now && now <= eat_by)
     }
 
     /// What to say beside it now.
@@ -138,11 +143,11 @@ impl Kitchen {
     }
 }
 
-/// What the log adds up to.
+/// What the log adds up to. A move typed late counts where it happened.
 pub fn fold(log: &KitchenLog) -> Kitchen {
     let mut folding = Folding::default();
     let mut ignored = Vec::new();
-    for entry in in_order_of_time(standing(log.entries())) {
+    for entry in log.standing() {
         if let Err(why) = folding.apply(entry) {
             ignored.push(Ignored { entry: entry.id, why });
         }
@@ -163,32 +168,6 @@ struct Folding {
     own_loss: OwnLoss,
     weighings: usize,
     rubs: BTreeMap<String, Recipe>,
-}
-
-/// The entries that count. Going from the last to the first settles each undoing before the entry
-/// that it undoes.
-fn standing(entries: &[KitchenEntry]) -> Vec<&KitchenEntry> {
-    let mut undone: BTreeSet<EntryId> = BTreeSet::new();
-    let mut standing = Vec::with_capacity(entries.len());
-    for entry in entries.iter().rev() {
-        if undone.contains(&entry.id) {
-            continue;
-        }
-        match entry.what {
-            KitchenWhat::Undone { entry: target } if target < entry.id => {
-                undone.insert(target);
-            }
-            KitchenWhat::Undone { .. } => {}
-            _ => standing.push(entry),
-        }
-    }
-    standing
-}
-
-/// A move typed late belongs where it happened; equal moments keep the order they were typed in.
-fn in_order_of_time(mut entries: Vec<&KitchenEntry>) -> Vec<&KitchenEntry> {
-    entries.sort_by_key(|entry| (entry.happened, entry.id));
-    entries
 }
 
 impl Folding {

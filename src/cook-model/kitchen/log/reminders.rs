@@ -1,5 +1,4 @@
 use super::{BagId, Kitchen};
-use crate::calendar;
 use crate::kitchen::storage::Keeps;
 use crate::quantity::{Moment, Span};
 
@@ -48,30 +47,4 @@ pub fn reminders(kitchen: &Kitchen) -> Vec<Reminder> {
     }
     reminders.sort_by_key(|reminder| (reminder.at, reminder.bag, reminder.kind));
     reminders
-}
-
-impl Reminder {
-    /// As a calendar keeps it, with what to do in a few words. None where the bag is unknown.
-    pub fn for_calendar(&self, kitchen: &Kitchen) -> Option<calendar::Reminder> {
-        let bag = &kitchen.bag(self.bag)?.bag;
-        let what = match bag.name.as_str() {
-            "" => "chicken breast",
-            name => name,
-        };
-        let [number, device] = [self.bag.count, u64::from(self.bag.device.0)];
-        let (kind, summary) = match self.kind {
-            ReminderKind::UseNow => ("use", format!("Use bag {number} by tomorrow: {what}")),
-            ReminderKind::ThrowAway => ("throw", format!("Throw bag {number} away: {what}")),
-            ReminderKind::UseSoonFromFreezer => {
-                ("freezer", format!("Use bag {number} from the freezer soon: {what}"))
-            }
-        };
-        Some(calendar::Reminder {
-            uid: format!("bag-{number}-{device}-{kind}"),
-            at: self.at,
-            lasts: Span::zero(),
-            summary,
-            details: format!("{:.0} g, {}", bag.weight.g(), bag.form.word()),
-        })
-    }
 }

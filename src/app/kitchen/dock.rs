@@ -3,6 +3,7 @@ use leptos::prelude::*;
 use super::open_kitchen;
 use crate::navigate::{Screen, navigation};
 use crate::open_cook::open_cook;
+use crate::parts::{LastDone, Tab};
 use crate::say;
 
 /// The kitchen's part of what is always in reach of the thumb: its last undo, and its own parts.
@@ -11,34 +12,16 @@ pub fn KitchenDock() -> impl IntoView {
     let kitchen = open_kitchen();
     let cook = open_cook();
     let navigation = navigation();
-    let done = kitchen.done();
-    let tab = move |to: Screen, words: Signal<String>| {
-        view! {
-            <button
-                aria-current=move || (navigation.screen() == to).then_some("page")
-                on:click=move |_| navigation.go(to)
-            >
-                {move || words.get()}
-            </button>
-        }
-    };
     let back = move |_| {
         let open = untrack(|| cook.is_open() && !cook.state().read().pieces.is_empty());
         navigation.go(if open { Screen::Live } else { Screen::Start });
     };
     view! {
-        <div class="last-done" class:empty=move || done.read().is_none()>
-            <p role="status">{move || done.get().map(|done| done.words)}</p>
-            <Show when=move || done.read().is_some()>
-                <button class="small" on:click=move |_| kitchen.undo_last()>
-                    {move || say!("undo")}
-                </button>
-            </Show>
-        </div>
+        <LastDone done=kitchen.done() on_undo=move |()| kitchen.undo_last() />
         <nav class="tabs" aria-label=move || say!("kitchen-tabs")>
-            {tab(Screen::Kitchen, Signal::derive(|| say!("kitchen-tab-bags")))}
-            {tab(Screen::Portions, Signal::derive(|| say!("kitchen-tab-portions")))}
-            {tab(Screen::Rub, Signal::derive(|| say!("kitchen-tab-rub")))}
+            <Tab to=Screen::Kitchen words=Signal::derive(|| say!("kitchen-tab-bags")) />
+            <Tab to=Screen::Portions words=Signal::derive(|| say!("kitchen-tab-portions")) />
+            <Tab to=Screen::Rub words=Signal::derive(|| say!("kitchen-tab-rub")) />
             <button on:click=back>{move || say!("tab-cook")}</button>
         </nav>
     }

@@ -1,7 +1,7 @@
 use cook_model::cook::{Stage, What};
 use leptos::prelude::*;
 
-use super::perform;
+use super::{LastDone, Tab, perform};
 use crate::kitchen::KitchenDock;
 use crate::navigate::{Screen, navigation};
 use crate::open_cook::open_cook;
@@ -18,7 +18,12 @@ pub fn Dock() -> impl IntoView {
     let at_the_kitchen = move || navigation.screen().is_kitchen();
     view! {
         <footer class="dock" class:typing=typing>
-            <Show when=at_the_kitchen fallback=|| view! { <LastDone /> }>
+            <Show
+                when=at_the_kitchen
+                fallback=move || {
+                    view! { <LastDone done=cook.done() on_undo=move |()| cook.undo_last() /> }
+                }
+            >
                 <KitchenDock />
             </Show>
             <Show when=move || at_the_cook() && cook.step().is_some()>
@@ -31,23 +36,6 @@ pub fn Dock() -> impl IntoView {
                 <Tabs />
             </Show>
         </footer>
-    }
-}
-
-/// What was stored last, in words, with its undo. A screen reader hears it without being asked.
-#[component]
-fn LastDone() -> impl IntoView {
-    let cook = open_cook();
-    let done = cook.done();
-    view! {
-        <div class="last-done" class:empty=move || done.read().is_none()>
-            <p role="status">{move || done.get().map(|done| done.words)}</p>
-            <Show when=move || done.read().is_some()>
-                <button class="small" on:click=move |_| cook.undo_last()>
-                    {move || say!("undo")}
-                </button>
-            </Show>
-        </div>
     }
 }
 
@@ -99,23 +87,12 @@ fn AllOnButton() -> impl IntoView {
 /// The parts of the app.
 #[component]
 fn Tabs() -> impl IntoView {
-    let navigation = navigation();
-    let tab = move |to: Screen, words: Signal<String>| {
-        view! {
-            <button
-                aria-current=move || (navigation.screen() == to).then_some("page")
-                on:click=move |_| navigation.go(to)
-            >
-                {move || words.get()}
-            </button>
-        }
-    };
     view! {
         <nav class="tabs" aria-label=move || say!("tabs")>
-            {tab(Screen::Live, Signal::derive(|| say!("tab-cook")))}
-            {tab(Screen::Rest, Signal::derive(|| say!("tab-rest")))}
-            {tab(Screen::Log, Signal::derive(|| say!("tab-log")))}
-            {tab(Screen::More, Signal::derive(|| say!("tab-more")))}
+            <Tab to=Screen::Live words=Signal::derive(|| say!("tab-cook")) />
+            <Tab to=Screen::Rest words=Signal::derive(|| say!("tab-rest")) />
+            <Tab to=Screen::Log words=Signal::derive(|| say!("tab-log")) />
+            <Tab to=Screen::More words=Signal::derive(|| say!("tab-more")) />
         </nav>
     }
 }

@@ -6,7 +6,7 @@ use cook_model::history::CoreReading;
 use cook_model::piece::{Piece, PieceId};
 use cook_model::quantity::{
     Length, LengthUnit, Mass, MassUnit, Moment, Span, Temperature, TemperatureDifference,
-    TemperatureUnit,
+    TemperatureUnit, to_minutes,
 };
 use wasm_bindgen::{JsCast, JsValue};
 
@@ -175,6 +175,27 @@ pub fn span(span: Span) -> String {
     } else {
         say!("hours-minutes", hours = minutes / 60, minutes = format!("{:02}", minutes % 60))
     }
+}
+
+/// A span that is only roughly known: days, or hours, or minutes.
+pub fn rough(span: Span) -> String {
+    const DAYS_FROM: f64 = 48.0;
+    const HOURS_FROM: f64 = 3.0;
+    let hours = to_minutes(span) / 60.0;
+    if hours >= DAYS_FROM {
+        say!("days", count = number(hours / 24.0, 0))
+    } else if hours >= HOURS_FROM {
+        say!("hours", count = number(hours, 0))
+    } else {
+        self::span(span)
+    }
+}
+
+/// Words that begin a line of their own.
+pub fn capital(words: String) -> String {
+    let mut letters = words.chars();
+    let first = letters.next().map(|first| first.to_uppercase().to_string());
+    first.unwrap_or_default() + letters.as_str()
 }
 
 /// A span as a running clock: "4:05", "1:12:30"; its sign is left out.

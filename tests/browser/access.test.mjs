@@ -5,27 +5,42 @@ import assert from "node:assert/strict";
 import { test } from "node:test";
 import { EVENING, FOUR, Person } from "./cook.mjs";
 import { openApp, siteAndPhone } from "./harness.mjs";
-import { brokenRules, show, smallTargets } from "./look.mjs";
+import { brokenRules, outsideCards, show, smallTargets } from "./look.mjs";
 
-const SCREENS = ["start", "set-out", "plan", "habits", "cook", "piece-1", "pit", "curves", "rest", "log", "more", "settings", "alarms", "safety", "thermometer", "cautions"];
+const COOK = ["start", "set-out", "plan", "habits", "cook", "piece-1", "pit", "curves", "rest", "log", "more", "settings", "alarms", "safety", "thermometer", "cautions"];
+const KITCHEN = ["kitchen", "portions", "rub", "chill", "labels"];
 
 for (const look of ["Light", "Dark", "Sun"]) {
   test(`in the look "${look}" no screen breaks an accessibility rule`, async (t) => {
     const phone = await midCook(t, look);
     // So tall that the bar at the bottom lies over nothing.
     await phone.page.setViewportSize({ width: 360, height: 2600 });
-    for (const screen of SCREENS) {
+    for (const screen of phone.screens) {
       await show(phone.page, screen);
       assert.deepEqual(await brokenRules(phone.page), [], `${screen} in ${look}`);
     }
   });
 }
 
+test("each choice of a rule stays within its card", async (t) => {
+  const phone = await midCook(t, "Light");
+  for (const language of ["English", "Español"]) {
+    await show(phone.page, "settings");
+    await phone.page.getByText(language, { exact: true }).tap();
+    await show(phone.page, "safety");
+    for (let rule = 0; rule < 3; rule += 1) {
+      await phone.page.locator("[name=rule] + span").nth(rule).tap();
+      assert.deepEqual(await outsideCards(phone.page), [], `${language}, rule ${rule + 1}`);
+    }
+  }
+});
+
 test("everything to tap is at least 56 pixels high and wide", async (t) => {
   const phone = await midCook(t, "Light");
-  for (const screen of SCREENS) {
+  for (const screen of phone.screens) {
     await show(phone.page, screen);
     assert.deepEqual(await smallTargets(phone.page), [], screen);
+    assert.deepEqual(await outsideCards(phone.page), [], screen);
   }
 });
 
@@ -39,7 +54,7 @@ for (const [name, viewport, rootSize] of [
     const phone = await midCook(t, "Light");
     await phone.page.setViewportSize(viewport);
     await phone.page.evaluate((size) => document.documentElement.style.setProperty("font-size", size), rootSize);
-    for (const screen of SCREENS) {
+    for (const screen of phone.screens) {
       await show(phone.page, screen);
       const wide = await phone.page.evaluate(() => document.documentElement.scrollWidth);
       assert.ok(wide <= viewport.width, `${screen} is ${wide} wide`);
@@ -47,11 +62,18 @@ for (const [name, viewport, rootSize] of [
   });
 }
 
-/** A phone in the middle of a cook: a piece raw, one on with a reading, one resting. */
+/** A phone in the middle of a cook: a piece raw, one on, one resting; three bags from before. */
 async function midCook(t, look) {
   const { site, phone } = await siteAndPhone(t, { time: EVENING });
   const person = new Person(phone);
   await openApp(phone, site);
+  await person.tap(/^Kitchen/);
+  await person.packThreeTyped();
+  await person.goTo("Bags");
+  await phone.page.locator(".bag-row button.row").first().tap();
+  const code = await phone.page.locator("a.code").getAttribute("href");
+  phone.screens = [...COOK, ...KITCHEN, new URL(phone.page.url()).hash.slice(1), code.split("#")[1]];
+  await show(phone.page, "start");
   await person.tap("New cook");
   await person.setOutAll(FOUR.slice(0, 3));
   await person.goTo("Cook");

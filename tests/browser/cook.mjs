@@ -48,7 +48,7 @@ export class Person {
   async openPiece(number) {
     await this.page.locator(".piece .open", { hasText: `Piece ${number}` }).tap();
     this.taps += 1;
-    await this.page.getByRole("heading", { name: `Piece ${number}` }).waitFor();
+    await this.page.getByRole("heading", { name: `Piece ${number}`, exact: true }).waitFor();
   }
 
   async setOut({ weight, thickest = "" }) {
@@ -77,6 +77,20 @@ export class Person {
     const what = await card.getByRole("heading").innerText();
     const due = await card.evaluate((element) => element.classList.contains("due"));
     return { what, due };
+  }
+
+  /** Types in three cooked pieces of no cook here and packs each for the freezer. */
+  async packThreeTyped() {
+    await this.goTo("Portions");
+    await this.tap("Type in cooked pieces");
+    await this.page.getByLabel("How many").fill("3");
+    await this.page.getByLabel("Cooked weight each").fill("6.4");
+    await this.tap("Add cooked pieces");
+    await this.page.getByText(/^3 pieces/).waitFor();
+    await this.tap("Change Dinner");
+    await this.tap("Remove this use");
+    await this.tap("Pack 3 bags");
+    await this.stored("3 bags packed");
   }
 
   /** Waits until the last tap is stored and its undo is offered. */

@@ -32,6 +32,23 @@ export function smallTargets(page) {
   }, TARGET);
 }
 
+/** Everything that sticks out of the card it is in, to either side. */
+export function outsideCards(page) {
+  return page.evaluate(() => {
+    const outside = [];
+    for (const card of document.querySelectorAll(".card")) {
+      const { left, right } = card.getBoundingClientRect();
+      for (const inner of card.querySelectorAll("*:not(.unseen, input)")) {
+        const box = inner.getBoundingClientRect();
+        if (box.width > 0 && (box.left < left - 0.5 || box.right > right + 0.5)) {
+          outside.push(`${inner.className || inner.tagName}: ${inner.textContent.slice(0, 40)}`);
+        }
+      }
+    }
+    return outside;
+  });
+}
+
 async function runAxe(source) {
   if (!window.axe) (0, eval)(source);
   const { violations } = await window.axe.run(document, {

@@ -1,13 +1,16 @@
 //! The day's cooked pieces, and the bags that a use of them makes.
 
 use cook_model::cook::{CookState, Stage};
+use cook_model::history::PieceHistory;
 use cook_model::kitchen::cooked_weight::{CookedWeight, OwnLoss};
 use cook_model::kitchen::log::Bag;
 use cook_model::kitchen::portions::{CookedPiece, Share};
+use cook_model::kitchen::storage::Place;
 use cook_model::piece::{Piece, PieceId, Shape};
 use cook_model::quantity::{Mass, Moment, Temperature};
+use cook_model::safety::COOL_FROM;
 
-use super::{Draft, Goes, LotDraft, Wanted};
+use super::{Draft, LotDraft, Wanted};
 
 /// Where breast that was typed in ended up, for its raw weight.
 const USUAL_END: Temperature = Temperature::from_f(165.0);
@@ -29,6 +32,8 @@ pub struct DayPiece {
     pub off: Moment,
     /// The highest temperature read in it.
     pub end: Temperature,
+    /// When it was last known to be at 135 F or above, from where the two steps of cooling count.
+    pub hot: Moment,
 }
 
 /// All of them.
@@ -79,7 +84,9 @@ pub fn day(state: &CookState, draft: &Draft, own: OwnLoss, now: Moment) -> Day {
             let facts = history.piece;
             let cooked = facts.weight * share_left(own, end);
             let off = history.off().unwrap_or(now);
-            DayPiece { id: history.id, facts, cooked, off, end }
+            let hot = history.readings.iter().filter(|reading| reading.for_proof >= COOL_FROM);
+            let hot = hot.map(|reading| reading.at).max().unwrap_or(off);
+            DayPiece { id: history.id, facts, cooked, off, end, hot }
         })
         .collect();
     let typed = (TYPED_FROM..).zip(&draft.typed).map(|(id, cooked)| DayPiece {
@@ -88,6 +95,7 @@ pub fn day(state: &CookState, draft: &Draft, own: OwnLoss, now: Moment) -> Day {
         cooked: *cooked,
         off: now,
         end: USUAL_END,
+        hot: now,
     });
     let estimate = estimate(&pieces, own);
     pieces.extend(typed);
@@ -97,6 +105,24 @@ pub fn day(state: &CookState, draft: &Draft, own: OwnLoss, now: Moment) -> Day {
         piece.cooked = piece.cooked * (weighed.g() / guessed.g());
     }
     Day { pieces, estimate: None }
+}
+
+/// What the pieces not proved yet will weigh, cooked to their pull temperature or as far as they
+/// were read, and how many they are; none where there are none.
+pub fn to_come(state: &CookState, own: OwnLoss) -> Option<(usize, CookedWeight)> {
+    let coming: Vec<&PieceHistory> = state
+        .each_piece()
+        .filter(|(standing, _)| !matches!(standing.stage, Stage::Proved | Stage::Packed))
+        .map(|(_, history)| history)
+        .collect();
+    let end = |history: &&PieceHistory| {
+        let read = history.readings.iter().map(|reading| reading.temperature);
+        read.fold(history.pull_at, Temperature::max).min(ENDS[1])
+    };
+    let hottest = coming.iter().map(end).reduce(Temperature::max)?;
+    let raw: Mass = coming.iter().map(|history| history.piece.weight).sum();
+    let cooked = own.predict(raw, u16::try_from(coming.len()).ok()?, hottest).ok()?;
+    Some((coming.len(), cooked))
 }
 
 /// A piece of which only the raw weight is known.
@@ -122,29 +148,42 @@ fn estimate(pieces: &[DayPiece], own: OwnLoss) -> Option<CookedWeight> {
     own.predict(raw, count, end).ok()
 }
 
+/// A bag to be packed.
+#[derive(Clone, Debug, PartialEq)]
+pub struct PlannedBag {
+    /// The bag.
+    pub bag: Bag,
+    /// Where it goes.
+    pub place: Place,
+    /// When all of its meat was last known to be at 135 F or above.
+    pub hot: Moment,
+}
+
 /// The bags of one use: a whole piece to a bag where the numbers agree, else equal weights.
-pub fn bags_of(lot: &LotDraft, share: &Share, day: &Day) -> Vec<Bag> {
+pub fn bags_of(lot: &LotDraft, share: &Share, day: &Day) -> Vec<PlannedBag> {
     let taken: Vec<&DayPiece> = share.pieces.iter().filter_map(|id| day.piece(*id)).collect();
     let Some(off) = taken.iter().map(|piece| piece.off).min() else { return Vec::new() };
+    let hot = taken.iter().map(|piece| piece.hot).min().unwrap_or(off);
+    let Some(place) = lot.goes.place() else { return Vec::new() };
     let usual = match lot.wanted {
         Wanted::Servings => usize::from(lot.count),
         Wanted::Pieces | Wanted::Rest => taken.len(),
     };
     let count = lot.bags.map_or(usual, usize::from);
-    if count == 0 || lot.goes == Goes::Tonight {
+    if count == 0 {
         return Vec::new();
     }
-    let weight = |place: usize| match taken.get(place) {
+    let weight = |number: usize| match taken.get(number) {
         Some(piece) if count == taken.len() && !lot.form.lies_flat() => piece.cooked,
         _ => share.weight * (1.0 / count as f64),
     };
-    let bag = |place| Bag {
+    let bag = |number| Bag {
         name: lot.name.clone(),
         form: lot.form,
-        weight: weight(place),
+        weight: weight(number),
         thickness: lot.thickness,
         packing: lot.packing,
         cooked: off,
     };
-    (0..count).map(bag).collect()
+    (0..count).map(|number| PlannedBag { bag: bag(number), place, hot }).collect()
 }

@@ -98,6 +98,14 @@ impl LotDraft {
         }
     }
 
+    /// What it takes of tonight's dinner, by weight.
+    pub fn tonight(&self) -> Mass {
+        match (self.goes, self.wanted) {
+            (Goes::Tonight, Wanted::Servings) => self.each * f64::from(self.count),
+            _ => Mass::ZERO,
+        }
+    }
+
     /// As the model takes it.
     pub fn lot(&self) -> Lot {
         let amount = match self.wanted {

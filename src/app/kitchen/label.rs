@@ -32,7 +32,8 @@ pub fn label_of(kitchen: OpenKitchen, state: &BagState) -> Option<Label> {
     let mut lines = vec![
         say!("label-what", form = words::form(bag.form)),
         format!("{}, {weight}", words::bag(state)),
-        say!("label-dates", cooked = words::day(bag.cooked), keeps = words::keeps(state)),
+        say!("label-cooked", cooked = words::day(bag.cooked)),
+        show::capital(words::keeps(state)),
     ];
     let plan =
         BathPlan { portion: bag.portion(), from: card.place, bath: USUAL_BATH, core: USUAL_CORE };

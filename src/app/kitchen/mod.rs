@@ -9,7 +9,7 @@ mod open;
 mod reminders;
 pub mod words;
 
-pub use day::{Day, bags_of, day, plain};
+pub use day::{Day, PlannedBag, bags_of, day, plain, to_come};
 pub use dock::KitchenDock;
 pub use draft::{Draft, Goes, LotDraft, Wanted};
 pub use label::{Label, label_of};

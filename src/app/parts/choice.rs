@@ -19,6 +19,9 @@ pub fn Choice<T>(
     /// Whether the label is for screen readers only, the options saying enough by themselves.
     #[prop(optional)]
     quiet: bool,
+    /// Whether they stand one below the other, each being long.
+    #[prop(optional)]
+    stacked: bool,
 ) -> impl IntoView
 where
     T: Copy + PartialEq + Send + Sync + 'static,
@@ -37,7 +40,7 @@ where
         }
     });
     view! {
-        <fieldset class="choice">
+        <fieldset class="choice" class:stacked=stacked>
             <legend class:unseen=quiet>{move || label.get()}</legend>
             <div class="options">{buttons.collect_view()}</div>
         </fieldset>

@@ -11,16 +11,13 @@ pub fn Cautions() -> impl IntoView {
     let state = open_cook().state();
     let rule = move || show::temperature(state.read().settings.proof_rule.instant());
     let caution = move |caution: Caution| {
-        let text = move || {
-            let (_, text) = words(caution, rule());
-            match caution.source() {
-                Some(source) => format!("{text} ({source})"),
-                None => text,
-            }
-        };
+        let source = caution.source().map(|source| {
+            view! { <p class="hint">{move || say!("safety-source", source = source)}</p> }
+        });
         view! {
             <h2>{move || words(caution, rule()).0}</h2>
-            <p>{text}</p>
+            <p>{move || words(caution, rule()).1}</p>
+            {source}
         }
     };
     view! {

@@ -62,6 +62,7 @@ pub fn RuleChoice() -> impl IntoView {
                 options=options
                 chosen=looked_at
                 on_choose=choose
+                stacked=true
             />
             <p class="note">
                 {move || say!("safety-rule-now", rule = safety_words::rule(rule.get()))}

@@ -1,9 +1,12 @@
 use cook_model::cook::Log;
+use cook_model::kitchen::log::BagState;
+use cook_model::quantity::Moment;
 use leptos::prelude::*;
 
 use crate::app::home;
 use crate::demo;
 use crate::device::storage::{CookId, CookSummary};
+use crate::kitchen::open_kitchen;
 use crate::navigate::{Screen, navigation};
 use crate::open_cook::open_cook;
 use crate::parts::Heading;
@@ -48,14 +51,37 @@ pub fn Start() -> impl IntoView {
             <button class="second-action" on:click=demo>
                 {move || say!("start-demo")}
             </button>
-            <button class="second-action" on:click=move |_| navigation.go(Screen::Kitchen)>
-                {move || say!("kitchen-entry")}
-            </button>
+            <KitchenEntry />
             {move || {
                 let cooks = stored.get()?;
                 (!cooks.is_empty()).then(|| view! { <Earlier cooks=cooks /> })
             }}
         </section>
+    }
+}
+
+/// The way to the kitchen, with what there is to eat now or to throw away.
+#[component]
+fn KitchenEntry() -> impl IntoView {
+    let kitchen = open_kitchen();
+    let cook = open_cook();
+    let navigation = navigation();
+    let count = move |what: fn(&BagState, Moment) -> bool| {
+        let now = cook.now();
+        kitchen.state().read().bags.iter().filter(|bag| what(bag, now)).count()
+    };
+    let due = move || Some(count(BagState::is_due)).filter(|count| *count > 0);
+    let past = move || Some(count(BagState::is_past)).filter(|count| *count > 0);
+    view! {
+        <button class="second-action" on:click=move |_| navigation.go(Screen::Kitchen)>
+            {move || say!("kitchen-entry")}
+        </button>
+        <Show when=move || due().is_some()>
+            <p class="note">{move || due().map(|count| say!("kitchen-due", count = count))}</p>
+        </Show>
+        <Show when=move || past().is_some()>
+            <p class="bad">{move || past().map(|count| say!("kitchen-past", count = count))}</p>
+        </Show>
     }
 }
 

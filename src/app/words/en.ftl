@@ -75,7 +75,7 @@ set-out-facts-icy = { $facts }, middle still icy
 set-out-cook-title = This cook
 set-out-pit = Pit at the rack ({ $unit })
 set-out-pull = Pull at ({ $unit })
-set-out-pull-hint = Before 165 °F (74 °C): the core rises a little more after the pull.
+set-out-pull-hint = Before 165 °F (74 °C): the core rises a little more after the pull.
 set-out-ambient = Air where it rests ({ $unit })
 set-out-dinner = Dinner at
 set-out-dinner-clear = No set time
@@ -343,7 +343,7 @@ alarm-past = { $piece }: likely past its pull temperature
 alarm-prove = { $piece }: read it to prove it
 alarm-rested = { $piece } has rested
 alarm-chill = { $piece }: portion, bag and chill soon
-alarm-warm-up = { $piece } warms too slowly: it must pass 140 °F (60 °C) soon
+alarm-warm-up = { $piece } warms too slowly: it must pass 140 °F (60 °C) soon
 alarm-other = The cook calls for you
 alarm-late = Due { $span } ago
 alarm-snooze = In 5 min
@@ -431,7 +431,7 @@ caution-care = Young children, pregnant women, older people and people with weak
 caution-knows-title = What this app knows
 caution-knows = It knows only what you type. The forecast comes from a heat model with its own errors; wind, an odd shape or a wrong weight can put it off.
 caution-cannot-title = What this app cannot know
-caution-cannot = It cannot know whether the probe was in the coldest spot, in the right piece or read right, how the meat was kept before, or what happened to its surface and after the cook.
+caution-cannot = It cannot know whether the probe was in the coldest spot, in the right piece or read right, how the meat was kept before, or what happened to its surface and after the cook. Nor can it tell a phone's clock that was set forward from a phone that slept.
 
 ## Safety: rule, thermometers, clocks, proof
 more-safety = Safety: rule and thermometers
@@ -441,8 +441,8 @@ safety-lead = Readings prove a piece, and nothing else does. Choose for this coo
 safety-rule = What proves a piece
 safety-rule-own = A higher figure
 safety-rule-held = Time at temperature
-safety-rule-now = In force: { $rule }
-safety-source = Source: { $source }
+safety-rule-now = In force: { $rule }.
+safety-source = Source: { $source }.
 rule-instant = { $temperature } at once
 rule-held = time at temperature, { $fat } % fat
 rule-instant-text = A reading of { $temperature } or more in the thickest part, the lowest of two places. The usual rule.
@@ -452,8 +452,8 @@ rule-own-use = Prove by this figure
 rule-held-text = A lower temperature held long enough. Time counts only between two instant-read readings of the same piece, each the lowest of two places, no more than { $gap } apart, at the lower of the two. { $instant } proves at once here too.
 rule-held-caution = The agency behind this table counts dry barbecue heat, without control of humidity, as not validated for the surface: on a dry surface Salmonella stands more heat than the table allows for. When in doubt, use { $instant }.
 rule-held-fat = Fat in the meat
-rule-held-fat-5 = 5 %
-rule-held-fat-12 = 12 %, or not known
+rule-held-fat-5 = 5 %
+rule-held-fat-12 = 12 %, or not known
 rule-held-rows = How long at what temperature
 rule-held-row = { $temperature }: { $dwell }
 rule-held-use = I know this; prove by the table
@@ -532,7 +532,7 @@ back-on = Back on the pit: about { $middle }, by forecast { $low } to { $high },
 back-on-unknown = Back on the pit until a reading of { $rule } proves it.
 rest-lead-held = By the table you chose, a lower temperature held long enough between two readings proves it too.
 
-proposal-lowest = Lowest pull that is 95 % sure to be proved
+proposal-lowest = Lowest pull that is 95 % sure to be proved
 proposal-yours = Yours: { $temperature }
 proposal-take = Pull at { $temperature }
 proposal-too-low = Pulled at { $temperature }, it may well rest unproved and have to go back on.
@@ -584,6 +584,14 @@ prompt-done = Done
 
 ## Kitchen: before the cook and after the rest
 kitchen-entry = Kitchen: rub, portions, bags
+kitchen-due = { $count ->
+    [one] 1 bag in the fridge is to be eaten now.
+   *[other] { $count } bags in the fridge are to be eaten now.
+ }
+kitchen-past = { $count ->
+    [one] 1 bag in the fridge is past its day: throw it away.
+   *[other] { $count } bags in the fridge are past their day: throw them away.
+ }
 kitchen-title = Kitchen
 kitchen-tabs = Parts of the kitchen
 kitchen-tab-bags = Bags
@@ -598,6 +606,8 @@ kitchen-reminders = Reminders for the calendar
 kitchen-no-reminders = There is nothing to be reminded of.
 kitchen-gone = Used and thrown away
 grams = { $count } g
+hours = { $count } h
+days = { $count } days
 teaspoons = { $count } tsp
 tablespoons = { $count } tbsp
 form-whole = whole
@@ -620,13 +630,14 @@ bag-facts = { $weight }, { $form }. { $packing }. { $place }. Cooked { $cooked }
 bag-eat-by = eat by { $day }
 bag-best-by = best by { $day }
 bag-past = Past its day: throw it away
+bag-due = Eat it now: its days are nearly over.
 bag-used = Used
 bag-used-which = Bag { $number } was used
 bag-throw-away = Throw away
 bag-to-fridge = Move to the fridge
 bag-to-freezer = Move to the freezer
 bag-reheat = Reheat this bag
-bag-not-packed = This bag was never packed
+bag-not-packed = It was not packed after all
 bag-gone = This bag was used or thrown away.
 bag-unknown = This phone knows no such bag.
 done-packed = { $count ->
@@ -645,7 +656,7 @@ remind-freezer = Use from the freezer soon: { $bag }
 
 label-title = Label
 label-what = Chicken breast, { $form }
-label-dates = Cooked { $cooked }, { $keeps }
+label-cooked = Cooked { $cooked }
 label-bath = Bath { $bath }, { $minutes } min
 label-bath-flat = Bath { $bath }, { $minutes } min, lying flat
 label-code = Open this label's reheat screen
@@ -671,7 +682,7 @@ labels-print = { $count ->
     [one] Print 1 label
    *[other] Print { $count } labels
  }
-labels-print-hint = Print at full size (100 %), without margins. Try plain paper first.
+labels-print-hint = Print at full size (100 %), without margins. Try plain paper first.
 labels-no-print = This browser cannot print. Write the label by hand.
 
 portions-title = Portions
@@ -684,6 +695,17 @@ portions-weighed = { $count ->
     [one] 1 piece, { $weight } cooked.
    *[other] { $count } pieces, { $weight } cooked.
  }
+portions-to-come = { $count ->
+    [one] 1 piece is not proved yet: about { $weight } cooked, give or take { $spread }.
+   *[other] { $count } pieces are not proved yet: about { $weight } cooked, give or take { $spread }.
+ }
+portions-tonight-left = Tonight takes { $tonight }; about { $left } is left.
+portions-tonight-short = Tonight wants { $tonight }: about { $short } short.
+portions-weighings = { $count ->
+    [one] The estimate counts 1 weighing of your own.
+   *[other] The estimate counts { $count } weighings of your own.
+ }
+portions-source = What a portion holds: USDA Standard Reference 28, raw breast, for the raw weight; nothing but water is taken to be lost. Salt counts the rub chosen under Rub.
 portions-weigh = All on the scale together ({ $unit })
 portions-weigh-hint = Leave blank to go by the estimate. Each weighing makes later estimates better.
 portions-type-pieces = Type in cooked pieces
@@ -693,12 +715,13 @@ portions-add-cooked = Add cooked pieces
 portions-clear-typed = Take the typed pieces away
 portions-typed-piece = Typed piece { $number }
 portions-tap-hint = Tap a piece to move it to the next use. The others are shared out anew, with the least left over.
-portions-move = { $piece }, { $weight }: move to { $to }
+portions-move = move to { $to }
 portions-dinner-name = Dinner
-portions-rest-name = Freezer
+portions-rest-name = Whole pieces
 portions-new-name = Lunches
 portions-change-which = Change { $name }
 portions-done = Done
+portions-done-which = Done: { $name }
 portions-add = Add a use
 portions-remove = Remove this use
 portions-choose-again = Let the app share out again
@@ -710,6 +733,8 @@ wanted-servings = Servings
 wanted-pieces = Pieces
 wanted-rest = What is left
 portions-each = Each gets ({ $unit })
+portions-wish = { $goes }: { $amount }, { $form }
+portions-rest-of = what is left
 portions-form = Cut up
 portions-goes = Where it goes
 portions-bags = Bags (blank: one each)
@@ -727,6 +752,7 @@ portions-gets = { $count ->
  }
 portions-short = Gets { $weight }, { $short } short
 portions-pieces-short = Gets { $weight }, { $count } pieces short
+portions-nothing = Gets nothing
 portions-content = A portion, about: { $energy } kcal, { $protein } g protein, { $fat } g fat, { $salt } g salt
 portions-no-lots = There is nowhere to put the pieces. Add a use.
 portions-too-many = That is too much at once. Up to 40 pieces and 12 uses are accepted.
@@ -745,19 +771,19 @@ chill-none = No bags to chill. Share out the pieces first.
 chill-core = Core when bagged ({ $unit })
 chill-core-hint = Read the thickest piece. The times are a model's, not a reading.
 chill-batch = { $what }: { $count } × { $weight }
-chill-times = To 70 °F (21 °C) { $middle }, to 41 °F (5 °C) { $cold }.
+chill-times = { $middle } in { $first }, { $cold } in { $second }.
 chill-keeps = Keeps the two-step limit.
 chill-order-title = Pack in this order
 chill-where = Cooled where
 chill-minutes = Minutes to pack a bag
-chill-in-time = In the cold by { $by }; packed at { $done }
-chill-late = Should have been in the cold by { $by }: { $span } late
+chill-in-time = Due in the cold by { $by }. In this order it is packed by { $done }.
+chill-late = Was due in the cold by { $by }: { $span } late.
 chill-helps-title = What helps
 chill-helps-split = Cut thick pieces up, or put fewer in a bag.
 chill-helps-flat = Press bags flat, an inch (25 mm) or less, and lay them side by side.
 chill-helps-ice = Sealed bags in ice water, stirred now and then, cool several times as fast as in the fridge.
 
-reheat-which = Reheat { $bag }
+reheat-which = Reheat: { $bag }
 reheat-facts = { $weight }, { $form }, cooked { $cooked }.
 reheat-not-here = This bag is not in this phone's stock. All below comes from its label.
 reheat-time = In a { $bath } bath
@@ -769,9 +795,9 @@ reheat-bath = Bath ({ $unit })
 reheat-core = Core wanted ({ $unit })
 reheat-thickness = Thickness of the bag ({ $unit })
 reheat-thickness-hint = Of the flat bag, or of a whole piece at its thickest. It decides most.
-reheat-bath-too-cool = The bath must be at least 3 °F (2 °C) hotter than the core wanted.
-reheat-bath-too-hot = Water boils at 212 °F (100 °C). A bath up to that is accepted.
-reheat-core-bad = A core of 130 °F to 185 °F (54 °C to 85 °C) is accepted. Colder must not be held for long.
+reheat-bath-too-cool = The bath must be at least 3 °F (2 °C) hotter than the core wanted.
+reheat-bath-too-hot = Water boils at 212 °F (100 °C). A bath up to that is accepted.
+reheat-core-bad = A core of 130 °F to 185 °F (54 °C to 85 °C) is accepted. Colder must not be held for long.
 reheat-too-long = That would take more than a day. Use a hotter bath or a thinner bag.
 reheat-bag-bad = A bag of 10 g to 5 kg and 5 to 100 mm (0.2 to 4 in) thick is accepted.
 reheat-thaw-title = Thaw first
@@ -782,18 +808,19 @@ reheat-pan-turn = Pan: low flame, lid on, a splash of broth; turn it until { $ad
 reheat-oven = Oven: { $oven } or more, covered, a splash of broth, until { $advised } is read in the middle.
 
 caution-leftovers = USDA advises { $advised } for leftovers. The FDA Food Code lets food that was cooked and chilled properly be reheated to any temperature if it is served at once.
-caution-no-hold = Do not hold it below 130 °F (54 °C) for long. Serve at once, or keep it at 135 °F (57 °C) or more.
-caution-slow-to-warm = Its core is below 130 °F (54 °C) for more than four hours. Thaw it first, or use a thinner bag.
-caution-vacuum = Vacuum-sealed: without air, Clostridium botulinum can grow above 38 °F (3 °C), with no smell. Keep it at or below 38 °F or frozen, and open the bag before it thaws.
-caution-two-hours = Into the cold within two hours of the pit; one hour where it is above 90 °F (32 °C).
-caution-first-step = Takes more than two hours from 135 °F to 70 °F (57 °C to 21 °C): cut it up, spread it thinner, or use ice.
-caution-second-step = Takes more than six hours from 135 °F to 41 °F (57 °C to 5 °C) in all: use ice or a thinner bag.
+caution-no-hold = Do not hold it below 130 °F (54 °C) for long. Serve at once, or keep it at 135 °F (57 °C) or more.
+caution-slow-to-warm = Its core is below 130 °F (54 °C) for more than four hours. Thaw it first, or use a thinner bag.
+caution-vacuum = Vacuum-sealed: without air, Clostridium botulinum can grow above 38 °F (3 °C), with no smell. Keep it at or below 38 °F or frozen, and open the bag before it thaws.
+caution-two-hours = Into the cold within two hours of the pit; one hour where it is above 90 °F (32 °C).
+caution-first-step = Takes more than two hours from 135 °F to 70 °F (57 °C to 21 °C): cut it up, spread it thinner, or use ice.
+caution-second-step = Takes more than six hours from 135 °F to 41 °F (57 °C to 5 °C) in all: use ice or a thinner bag.
 caution-past-eat-by = Past its eat-by day. Throw it away, whatever it smells like.
 caution-local-code = Your local food code comes before anything here.
 
 rub-title = Rub
 rub-own-name = My rub
-rub-new-name = Name of another rub
+rub-another = Another rub
+rub-new-name = Its name
 rub-new = New rub
 rub-measure = A part is
 rub-by-volume = A spoon or cup
@@ -809,14 +836,14 @@ rub-take-out = Remove
 rub-take-out-which = Remove { $name }
 rub-empty = Nothing in it yet. Add each ingredient with its parts.
 rub-salt-share = { $share } % salt by weight
-rub-heavy-fact = Rubs under about 20 % salt can go on heavily (common practice, no source).
+rub-heavy-fact = Rubs under about 20 % salt can go on heavily (common practice, no source).
 rub-mix-title = To mix
 rub-for-cook = { $count ->
     [one] For the open cook: 1 piece, { $weight } raw
    *[other] For the open cook: { $count } pieces, { $weight } raw
  }
 rub-no-pieces = There are no pieces to rub.
-rub-bad = Parts must be 0 or more, and the salt in a blend 0 to 100 %.
+rub-bad = Parts must be 0 or more, and the salt in a blend 0 to 100 %.
 rub-coat = Coat
 coat-light = Light
 coat-medium = Medium

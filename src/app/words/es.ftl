@@ -75,7 +75,7 @@ set-out-facts-icy = { $facts }, centro aún con hielo
 set-out-cook-title = Este asado
 set-out-pit = Ahumador en la parrilla ({ $unit })
 set-out-pull = Retirar a ({ $unit })
-set-out-pull-hint = Antes de 74 °C (165 °F): el centro sube todavía un poco al retirar.
+set-out-pull-hint = Antes de 74 °C (165 °F): el centro sube todavía un poco al retirar.
 set-out-ambient = Aire donde reposa ({ $unit })
 set-out-dinner = Cena a las
 set-out-dinner-clear = Sin hora fija
@@ -343,7 +343,7 @@ alarm-past = { $piece }: probablemente pasada de su temperatura
 alarm-prove = { $piece }: mídela para comprobarla
 alarm-rested = { $piece } ha reposado
 alarm-chill = { $piece }: porciona, envasa y enfría pronto
-alarm-warm-up = { $piece } se calienta muy despacio: debe pasar pronto de 60 °C (140 °F)
+alarm-warm-up = { $piece } se calienta muy despacio: debe pasar pronto de 60 °C (140 °F)
 alarm-other = El asado te llama
 alarm-late = Tocaba hace { $span }
 alarm-snooze = En 5 min
@@ -431,7 +431,7 @@ caution-care = Los niños pequeños, las embarazadas, las personas mayores y las
 caution-knows-title = Lo que esta aplicación sabe
 caution-knows = Solo sabe lo que escribes. El pronóstico sale de un modelo de calor con sus propios errores; el viento, una forma rara o un peso equivocado lo desvían.
 caution-cannot-title = Lo que esta aplicación no puede saber
-caution-cannot = No puede saber si la sonda estaba en el punto más frío, en la pieza correcta o bien leída, cómo se guardó antes la carne, ni qué pasó en su superficie o después del asado.
+caution-cannot = No puede saber si la sonda estaba en el punto más frío, en la pieza correcta o bien leída, cómo se guardó antes la carne, ni qué pasó en su superficie o después del asado. Tampoco distingue un reloj adelantado de un teléfono dormido.
 
 ## Safety: rule, thermometers, clocks, proof
 more-safety = Seguridad: regla y termómetros
@@ -441,8 +441,8 @@ safety-lead = Las lecturas comprueban una pieza, y nada más lo hace. Elige para
 safety-rule = Qué comprueba una pieza
 safety-rule-own = Una cifra mayor
 safety-rule-held = Tiempo a temperatura
-safety-rule-now = En vigor: { $rule }
-safety-source = Fuente: { $source }
+safety-rule-now = En vigor: { $rule }.
+safety-source = Fuente: { $source }.
 rule-instant = { $temperature } al momento
 rule-held = tiempo a temperatura, { $fat } % de grasa
 rule-instant-text = Una lectura de { $temperature } o más en la parte más gruesa, la menor de dos puntos. La regla habitual.
@@ -452,8 +452,8 @@ rule-own-use = Comprobar con esta cifra
 rule-held-text = Una temperatura menor mantenida bastante tiempo. El tiempo cuenta solo entre dos lecturas rápidas de la misma pieza, cada una la menor de dos puntos, con no más de { $gap } entre ellas, y a la menor de las dos. { $instant } comprueba también aquí al momento.
 rule-held-caution = La agencia que publica esta tabla no da por validado para la superficie el calor seco de barbacoa sin control de humedad: en una superficie seca, la Salmonella aguanta más calor del que la tabla supone. Si dudas, usa { $instant }.
 rule-held-fat = Grasa en la carne
-rule-held-fat-5 = 5 %
-rule-held-fat-12 = 12 %, o no se sabe
+rule-held-fat-5 = 5 %
+rule-held-fat-12 = 12 %, o no se sabe
 rule-held-rows = Cuánto tiempo a qué temperatura
 rule-held-row = { $temperature }: { $dwell }
 rule-held-use = Lo sé; comprobar con la tabla
@@ -532,7 +532,7 @@ back-on = Otra vez al ahumador: unos { $middle }, según el pronóstico de { $lo
 back-on-unknown = Otra vez al ahumador hasta que una lectura de { $rule } la compruebe.
 rest-lead-held = Según la tabla que elegiste, también la comprueba una temperatura menor mantenida bastante tiempo entre dos lecturas.
 
-proposal-lowest = Retirada más baja que quedará comprobada con un 95 % de seguridad
+proposal-lowest = Retirada más baja que quedará comprobada con un 95 % de seguridad
 proposal-yours = La tuya: { $temperature }
 proposal-take = Retirar a { $temperature }
 proposal-too-low = Retirada a { $temperature }, es fácil que repose sin comprobar y tenga que volver.
@@ -584,6 +584,14 @@ prompt-done = Hecho
 
 ## Kitchen: before the cook and after the rest
 kitchen-entry = Cocina: adobo, raciones, bolsas
+kitchen-due = { $count ->
+    [one] Hay 1 bolsa en la nevera para comer ya.
+   *[other] Hay { $count } bolsas en la nevera para comer ya.
+ }
+kitchen-past = { $count ->
+    [one] 1 bolsa de la nevera ha pasado su día: tírala.
+   *[other] { $count } bolsas de la nevera han pasado su día: tíralas.
+ }
 kitchen-title = Cocina
 kitchen-tabs = Partes de la cocina
 kitchen-tab-bags = Bolsas
@@ -598,6 +606,8 @@ kitchen-reminders = Avisos para el calendario
 kitchen-no-reminders = No hay nada que avisar.
 kitchen-gone = Usadas y tiradas
 grams = { $count } g
+hours = { $count } h
+days = { $count } días
 teaspoons = { $count } cdta.
 tablespoons = { $count } cda.
 form-whole = entera
@@ -620,13 +630,14 @@ bag-facts = { $weight }, { $form }. { $packing }. { $place }. Cocinado { $cooked
 bag-eat-by = comer antes del { $day }
 bag-best-by = mejor antes del { $day }
 bag-past = Pasada de fecha: tírala
+bag-due = Cómela ya: sus días casi se acaban.
 bag-used = Usada
-bag-used-which = La bolsa { $number } se usó
+bag-used-which = Usada: bolsa { $number }
 bag-throw-away = Tirar
 bag-to-fridge = Pasar a la nevera
 bag-to-freezer = Pasar al congelador
 bag-reheat = Recalentar esta bolsa
-bag-not-packed = Esta bolsa nunca se envasó
+bag-not-packed = Al final no se guardó
 bag-gone = Esta bolsa se usó o se tiró.
 bag-unknown = Este teléfono no conoce esa bolsa.
 done-packed = { $count ->
@@ -645,7 +656,7 @@ remind-freezer = Usar pronto, del congelador: { $bag }
 
 label-title = Etiqueta
 label-what = Pechuga de pollo, { $form }
-label-dates = Cocinado { $cooked }, { $keeps }
+label-cooked = Cocinada { $cooked }
 label-bath = Baño { $bath }, { $minutes } min
 label-bath-flat = Baño { $bath }, { $minutes } min, acostada
 label-code = Abrir la pantalla de recalentar de esta etiqueta
@@ -671,7 +682,7 @@ labels-print = { $count ->
     [one] Imprimir 1 etiqueta
    *[other] Imprimir { $count } etiquetas
  }
-labels-print-hint = Imprime a tamaño real (100 %), sin márgenes. Prueba antes en papel normal.
+labels-print-hint = Imprime a tamaño real (100 %), sin márgenes. Prueba antes en papel normal.
 labels-no-print = Este navegador no puede imprimir. Escribe la etiqueta a mano.
 
 portions-title = Raciones
@@ -684,6 +695,17 @@ portions-weighed = { $count ->
     [one] 1 pieza, { $weight } cocinada.
    *[other] { $count } piezas, { $weight } cocinadas.
  }
+portions-to-come = { $count ->
+    [one] 1 pieza aún sin comprobar: unos { $weight } ya hecha, más o menos { $spread }.
+   *[other] { $count } piezas aún sin comprobar: unos { $weight } ya hechas, más o menos { $spread }.
+ }
+portions-tonight-left = Esta noche se lleva { $tonight }; quedan unos { $left }.
+portions-tonight-short = Esta noche pide { $tonight }: faltan unos { $short }.
+portions-weighings = { $count ->
+    [one] La estimación cuenta 1 pesada tuya.
+   *[other] La estimación cuenta { $count } pesadas tuyas.
+ }
+portions-source = Lo que tiene una ración: USDA Standard Reference 28, pechuga cruda, por el peso en crudo; se supone que solo se pierde agua. La sal cuenta el adobo elegido en Adobo.
 portions-weigh = Todas juntas en la balanza ({ $unit })
 portions-weigh-hint = Déjalo vacío para seguir la estimación. Cada pesada mejora las próximas.
 portions-type-pieces = Escribir piezas cocinadas
@@ -693,12 +715,13 @@ portions-add-cooked = Añadir piezas cocinadas
 portions-clear-typed = Quitar las piezas escritas
 portions-typed-piece = Pieza escrita { $number }
 portions-tap-hint = Toca una pieza para pasarla al uso siguiente. Las demás se reparten de nuevo, con lo mínimo de sobra.
-portions-move = { $piece }, { $weight }: pasar a { $to }
+portions-move = pasar a { $to }
 portions-dinner-name = Cena
-portions-rest-name = Congelador
+portions-rest-name = Piezas enteras
 portions-new-name = Almuerzos
 portions-change-which = Cambiar { $name }
 portions-done = Listo
+portions-done-which = Listo: { $name }
 portions-add = Añadir un uso
 portions-remove = Quitar este uso
 portions-choose-again = Que reparta otra vez la aplicación
@@ -710,6 +733,8 @@ wanted-servings = Raciones
 wanted-pieces = Piezas
 wanted-rest = Lo que queda
 portions-each = A cada uno ({ $unit })
+portions-wish = { $goes }: { $amount }, { $form }
+portions-rest-of = lo que quede
 portions-form = Corte
 portions-goes = Adónde va
 portions-bags = Bolsas (vacío: una por cada)
@@ -727,6 +752,7 @@ portions-gets = { $count ->
  }
 portions-short = Recibe { $weight }, faltan { $short }
 portions-pieces-short = Recibe { $weight }, faltan { $count } piezas
+portions-nothing = No recibe nada
 portions-content = Una ración, más o menos: { $energy } kcal, { $protein } g de proteína, { $fat } g de grasa, { $salt } g de sal
 portions-no-lots = No hay adónde llevar las piezas. Añade un uso.
 portions-too-many = Es demasiado a la vez. Se aceptan hasta 40 piezas y 12 usos.
@@ -745,19 +771,19 @@ chill-none = No hay bolsas que enfriar. Reparte antes las piezas.
 chill-core = Centro al embolsar ({ $unit })
 chill-core-hint = Mide la pieza más gruesa. Los tiempos son de un modelo, no una lectura.
 chill-batch = { $what }: { $count } × { $weight }
-chill-times = Hasta 70 °F (21 °C) { $middle }, hasta 41 °F (5 °C) { $cold }.
+chill-times = { $middle } en { $first }, { $cold } en { $second }.
 chill-keeps = Cumple el límite de dos pasos.
 chill-order-title = Envasa en este orden
 chill-where = Dónde se enfría
 chill-minutes = Minutos para envasar una bolsa
-chill-in-time = Al frío antes de las { $by }; envasado a las { $done }
-chill-late = Debía estar en el frío a las { $by }: { $span } tarde
+chill-in-time = En frío antes de las { $by }. En este orden queda guardada a las { $done }.
+chill-late = Debía estar en frío a las { $by }: { $span } tarde.
 chill-helps-title = Lo que ayuda
 chill-helps-split = Corta las piezas gruesas, o pon menos en cada bolsa.
 chill-helps-flat = Aplana las bolsas, a 25 mm o menos, y ponlas una al lado de otra.
 chill-helps-ice = Las bolsas cerradas en agua con hielo, removida a ratos, se enfrían varias veces más rápido que en la nevera.
 
-reheat-which = Recalentar { $bag }
+reheat-which = Recalentar: { $bag }
 reheat-facts = { $weight }, { $form }, cocinado { $cooked }.
 reheat-not-here = Esta bolsa no está entre las de este teléfono. Todo lo de abajo sale de su etiqueta.
 reheat-time = En un baño a { $bath }
@@ -769,9 +795,9 @@ reheat-bath = Baño ({ $unit })
 reheat-core = Centro deseado ({ $unit })
 reheat-thickness = Grosor de la bolsa ({ $unit })
 reheat-thickness-hint = De la bolsa plana, o de una pieza entera en lo más grueso. Es lo que más decide.
-reheat-bath-too-cool = El baño debe estar al menos 3 °F (2 °C) más caliente que el centro deseado.
-reheat-bath-too-hot = El agua hierve a 212 °F (100 °C). Se acepta un baño hasta ahí.
-reheat-core-bad = Se acepta un centro de 130 °F a 185 °F (54 °C a 85 °C). Más frío no se debe mantener mucho.
+reheat-bath-too-cool = El baño debe estar al menos 3 °F (2 °C) más caliente que el centro deseado.
+reheat-bath-too-hot = El agua hierve a 212 °F (100 °C). Se acepta un baño hasta ahí.
+reheat-core-bad = Se acepta un centro de 130 °F a 185 °F (54 °C a 85 °C). Más frío no se debe mantener mucho.
 reheat-too-long = Tardaría más de un día. Usa un baño más caliente o una bolsa más fina.
 reheat-bag-bad = Se acepta una bolsa de 10 g a 5 kg y de 5 a 100 mm (0.2 a 4 in) de grosor.
 reheat-thaw-title = Descongelar antes
@@ -782,18 +808,19 @@ reheat-pan-turn = Sartén: fuego bajo, tapada, un chorrito de caldo; dale vuelta
 reheat-oven = Horno: { $oven } o más, tapado, un chorrito de caldo, hasta leer { $advised } en el centro.
 
 caution-leftovers = El USDA aconseja { $advised } para las sobras. El FDA Food Code deja recalentar a cualquier temperatura lo que se cocinó y enfrió bien, si se sirve al momento.
-caution-no-hold = No lo mantengas mucho por debajo de 130 °F (54 °C). Sirve al momento, o mantenlo a 135 °F (57 °C) o más.
-caution-slow-to-warm = Su centro está más de cuatro horas por debajo de 130 °F (54 °C). Descongélala antes, o usa una bolsa más fina.
-caution-vacuum = Al vacío: sin aire, Clostridium botulinum puede crecer por encima de 38 °F (3 °C), sin oler. Guárdala a 38 °F o menos, o congelada, y abre la bolsa antes de que se descongele.
-caution-two-hours = Al frío dentro de dos horas desde el fuego; una hora si hace más de 90 °F (32 °C).
-caution-first-step = Tarda más de dos horas de 135 °F a 70 °F (57 °C a 21 °C): córtala, extiéndela más fina, o usa hielo.
-caution-second-step = Tarda más de seis horas de 135 °F a 41 °F (57 °C a 5 °C) en total: usa hielo o una bolsa más fina.
+caution-no-hold = No lo mantengas mucho por debajo de 130 °F (54 °C). Sirve al momento, o mantenlo a 135 °F (57 °C) o más.
+caution-slow-to-warm = Su centro está más de cuatro horas por debajo de 130 °F (54 °C). Descongélala antes, o usa una bolsa más fina.
+caution-vacuum = Al vacío: sin aire, Clostridium botulinum puede crecer por encima de 38 °F (3 °C), sin oler. Guárdala a 38 °F o menos, o congelada, y abre la bolsa antes de que se descongele.
+caution-two-hours = Al frío dentro de dos horas desde el fuego; una hora si hace más de 90 °F (32 °C).
+caution-first-step = Tarda más de dos horas de 135 °F a 70 °F (57 °C a 21 °C): córtala, extiéndela más fina, o usa hielo.
+caution-second-step = Tarda más de seis horas de 135 °F a 41 °F (57 °C a 5 °C) en total: usa hielo o una bolsa más fina.
 caution-past-eat-by = Pasó su fecha. Tírala, huela como huela.
 caution-local-code = Las normas sanitarias de tu lugar van antes que todo lo de aquí.
 
 rub-title = Adobo
 rub-own-name = Mi adobo
-rub-new-name = Nombre de otro adobo
+rub-another = Otro adobo
+rub-new-name = Su nombre
 rub-new = Adobo nuevo
 rub-measure = Una parte es
 rub-by-volume = Una cuchara o taza
@@ -809,14 +836,14 @@ rub-take-out = Quitar
 rub-take-out-which = Quitar { $name }
 rub-empty = Aún no lleva nada. Añade cada ingrediente con sus partes.
 rub-salt-share = { $share } % de sal en peso
-rub-heavy-fact = Los adobos con menos de un 20 % de sal admiten una capa gruesa (práctica común, sin fuente).
+rub-heavy-fact = Los adobos con menos de un 20 % de sal admiten una capa gruesa (práctica común, sin fuente).
 rub-mix-title = Para mezclar
 rub-for-cook = { $count ->
     [one] Para el asado abierto: 1 pieza, { $weight } en crudo
    *[other] Para el asado abierto: { $count } piezas, { $weight } en crudo
  }
 rub-no-pieces = No hay piezas que adobar.
-rub-bad = Las partes deben ser 0 o más, y la sal de una mezcla de 0 a 100 %.
+rub-bad = Las partes deben ser 0 o más, y la sal de una mezcla de 0 a 100 %.
 rub-coat = Capa
 coat-light = Ligera
 coat-medium = Media

@@ -53,7 +53,7 @@ pub fn Bag(
             >
                 <p>{facts}</p>
                 <p class="window">
-                    {move || state.get().map(|state| words::keeps(&state))}
+                    {move || state.get().map(|state| show::capital(words::keeps(&state)))}
                 </p>
                 {cautions}
                 <Show

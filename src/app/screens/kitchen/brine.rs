@@ -93,7 +93,7 @@ fn Worked(
 
 fn told(salting: Salting) -> impl IntoView {
     let between = |[quick, slow]: [Span; 2]| {
-        say!("brine-between", quick = show::span(quick), slow = show::span(slow))
+        say!("brine-between", quick = show::rough(quick), slow = show::rough(slow))
     };
     let salt = say!("brine-salt", grams = show::number(salting.salt.g(), 1));
     view! {

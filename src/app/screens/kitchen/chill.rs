@@ -3,7 +3,8 @@ use cook_model::kitchen::chill::{Chilled, Cooling, chill, into_cold_by};
 use cook_model::kitchen::log::Bag;
 use cook_model::kitchen::packing_order::{ToPack, packing_order};
 use cook_model::kitchen::shape::Portion;
-use cook_model::quantity::{Mass, Span, Temperature};
+use cook_model::quantity::{Mass, Moment, Span, Temperature};
+use cook_model::safety::{COOL_FIRST, COOL_FROM, COOL_SECOND};
 use leptos::prelude::*;
 
 use super::pack::{is_packed, planned};
@@ -27,12 +28,19 @@ const MINUTES: core::ops::RangeInclusive<Count> = Count(1)..=Count(30);
 struct Batch {
     like: Bag,
     count: usize,
+    /// When it was last known to be hot; none once it is in the cold.
+    hot: Option<Moment>,
 }
 
 impl Batch {
     /// The heaviest of them, which cools last.
     fn portion(&self) -> Portion {
         self.like.portion()
+    }
+
+    /// Since when its core is under 135 F, on the unfavourable side, if it reads `core` now.
+    fn under_hot_since(&self, core: Temperature, now: Moment) -> Moment {
+        if core >= COOL_FROM { now } else { self.hot.unwrap_or(now) }
     }
 
     fn name(&self) -> String {
@@ -69,7 +77,9 @@ pub fn Chill() -> impl IntoView {
                     let cards = batches.get().into_iter();
                     cards.map(|batch| view! { <Times batch=batch core=core /> }).collect_view()
                 }}
-                <Order batches=batches core=core />
+                <Show when=move || batches.read().iter().any(|batch| batch.hot.is_some())>
+                    <Order batches=batches core=core />
+                </Show>
             </Show>
             <h2>{move || say!("chill-helps-title")}</h2>
             <p>{move || say!("chill-helps-split")}</p>
@@ -79,30 +89,35 @@ pub fn Chill() -> impl IntoView {
     }
 }
 
-/// The bags planned and not packed yet, or else those packed lately.
-fn batches(kitchen: OpenKitchen, today: Today, now: cook_model::quantity::Moment) -> Vec<Batch> {
+/// The bags planned and not packed yet, and those packed lately.
+fn batches(kitchen: OpenKitchen, today: Today, now: Moment) -> Vec<Batch> {
     let state = kitchen.state().read();
     let lately = state
         .bags
         .iter()
         .filter(|bag| bag.ended.is_none() && now - bag.stays[0].from < STILL_COOLING)
-        .map(|bag| bag.bag.clone());
-    let mut bags: Vec<Bag> = lately.collect();
+        .map(|bag| (bag.bag.clone(), None));
+    let mut bags: Vec<(Bag, Option<Moment>)> = lately.collect();
     if !is_packed(kitchen) {
-        bags.extend(planned(kitchen, today).into_iter().map(|(bag, _)| bag));
+        let planned = planned(kitchen, today).into_iter();
+        bags.extend(planned.map(|planned| (planned.bag, Some(planned.hot))));
     }
     let mut batches: Vec<Batch> = Vec::new();
-    for bag in bags {
+    for (bag, hot) in bags {
         let alike = |batch: &&mut Batch| {
             let like = &batch.like;
-            like.name == bag.name && like.form == bag.form && like.thickness == bag.thickness
+            like.name == bag.name
+                && like.form == bag.form
+                && like.thickness == bag.thickness
+                && batch.hot.is_some() == hot.is_some()
         };
         if let Some(batch) = batches.iter_mut().find(alike) {
             batch.count += 1;
             batch.like.weight = heavier(batch.like.weight, bag.weight);
             batch.like.cooked = batch.like.cooked.min(bag.cooked);
+            batch.hot = batch.hot.min(hot);
         } else {
-            batches.push(Batch { like: bag, count: 1 });
+            batches.push(Batch { like: bag, count: 1, hot });
         }
     }
     batches
@@ -120,10 +135,15 @@ fn Times(
     /// Its core as it is bagged.
     core: RwSignal<Temperature>,
 ) -> impl IntoView {
+    let cook = open_cook();
     let portion = batch.portion();
+    let named = batch.name();
     let rows = move || {
+        // Each minute would draw it anew; it changes with what is typed.
+        let now = untrack(|| cook.now());
+        let under_hot = now - batch.under_hot_since(core.get(), now);
         Cooling::ALL.map(|cooling| {
-            let told = chill(&portion, core.get(), Span::zero(), cooling);
+            let told = chill(&portion, core.get(), under_hot, cooling);
             let text = told.map_or_else(|_| say!("reheat-bag-bad"), |chilled| in_words(&chilled));
             view! {
                 <li>
@@ -135,7 +155,7 @@ fn Times(
     };
     view! {
         <section class="card">
-            <h2>{move || batch.name()}</h2>
+            <h2>{named}</h2>
             <ul class="rows bag-list">{rows}</ul>
         </section>
     }
@@ -144,8 +164,10 @@ fn Times(
 fn in_words(chilled: &Chilled) -> String {
     let times = say!(
         "chill-times",
-        middle = show::span(chilled.to_middle),
-        cold = show::span(chilled.to_cold)
+        middle = show::temperature(COOL_FIRST.0),
+        first = show::span(chilled.to_middle),
+        cold = show::temperature(COOL_SECOND.0),
+        second = show::span(chilled.to_cold)
     );
     let broken = if chilled.cautions.contains(&Caution::FirstStepSlow) {
         words::caution(Caution::FirstStepSlow)
@@ -173,17 +195,19 @@ fn Order(
         let batches = batches.get();
         let ambient = cook.state().read().settings.ambient;
         let each = Span::minutes(i64::from(minutes.get().0));
+        let now = cook.now();
         let to_pack = batches.iter().enumerate().filter_map(|(id, batch)| {
-            let chilled = chill(&batch.portion(), core.get(), Span::zero(), cooling.get()).ok()?;
-            let by = into_cold_by(batch.like.cooked, ambient, None, &chilled);
+            let since = batch.hot.map(|_| batch.under_hot_since(core.get(), now))?;
+            let chilled = chill(&batch.portion(), core.get(), now - since, cooling.get()).ok()?;
+            let by = into_cold_by(batch.like.cooked, ambient, Some(since), &chilled);
             Some(ToPack { id, takes: each * i32::try_from(batch.count).ok()?, by })
         });
-        let turns = packing_order(cook.now(), &to_pack.collect::<Vec<_>>());
+        let turns = packing_order(now, &to_pack.collect::<Vec<_>>());
         let rows = turns.into_iter().map(|turn| {
             let by = show::clock(turn.done + turn.spare);
             let late = turn.spare < Span::zero();
             let text = if late {
-                say!("chill-late", by = by, span = show::span(turn.spare))
+                say!("chill-late", by = by, span = show::span(turn.spare.abs()))
             } else {
                 say!("chill-in-time", by = by, done = show::clock(turn.done))
             };

@@ -9,6 +9,7 @@ use crate::kitchen::{open_kitchen, reminder_file, words};
 use crate::navigate::{Screen, navigation};
 use crate::open_cook::open_cook;
 use crate::parts::Heading;
+use crate::show::capital;
 use crate::{say, show};
 
 /// The kind of file reminders are saved as (RFC 5545).
@@ -96,9 +97,11 @@ fn BagRow(
     let navigation = navigation();
     let known = Memo::new(move |_| kitchen.state().read().bag(bag).cloned());
     let past = Memo::new(move |_| known.get().is_some_and(|bag| bag.is_past(cook.now())));
+    let due = Memo::new(move |_| known.get().is_some_and(|bag| bag.is_due(cook.now())));
     let facts = move || {
         known.get().map(|state| {
-            format!("{}, {}", words::form(state.bag.form), show::mass(state.bag.weight))
+            let form = capital(words::form(state.bag.form));
+            format!("{form}, {}", show::mass(state.bag.weight))
         })
     };
     view! {
@@ -106,7 +109,10 @@ fn BagRow(
             <button class="row facts" on:click=move |_| navigation.go(Screen::Bag(bag))>
                 <span class="name">{move || known.get().map(|state| words::bag(&state))}</span>
                 <span class="weight">{facts}</span>
-                <span class="window">{move || known.get().map(|state| words::keeps(&state))}</span>
+                <span class="window">{move || known.get().map(|state| capital(words::keeps(&state)))}</span>
+                <Show when=move || due.get()>
+                    <span class="note">{move || say!("bag-due")}</span>
+                </Show>
                 <Show when=move || past.get()>
                     <span class="bad">{move || say!("bag-past")}</span>
                 </Show>

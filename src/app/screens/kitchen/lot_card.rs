@@ -11,6 +11,7 @@ use super::pieces::PieceButton;
 use super::portions::Today;
 use crate::kitchen::{Count, Goes, LotDraft, OpenKitchen, Wanted, open_kitchen, words};
 use crate::parts::{Choice, OptionalField, SettingField, TextField};
+use crate::show::capital;
 use crate::{say, show};
 
 const COUNTS: core::ops::RangeInclusive<Count> = Count(1)..=Count(40);
@@ -45,7 +46,13 @@ pub fn LotCard(
                 <button
                     class="small"
                     aria-expanded=move || open().to_string()
-                    aria-label=move || say!("portions-change-which", name = name())
+                    aria-label=move || {
+                        if open() {
+                            say!("portions-done-which", name = name())
+                        } else {
+                            say!("portions-change-which", name = name())
+                        }
+                    }
                     on:click=toggle
                 >
                     {move || if open() { say!("portions-done") } else { say!("change") }}
@@ -78,14 +85,17 @@ fn wish(lot: &LotDraft) -> String {
             say!("portions-servings-of", count = lot.count, each = show::mass(lot.each))
         }
         Wanted::Pieces => say!("portions-pieces-of", count = lot.count),
-        Wanted::Rest => say!("wanted-rest"),
+        Wanted::Rest => say!("portions-rest-of"),
     };
-    format!("{amount}, {}, {goes}", words::form(lot.form))
+    say!("portions-wish", goes = goes, amount = amount, form = words::form(lot.form))
 }
 
 /// What it gets.
 fn outcome(lot: &LotDraft, share: &Share) -> String {
     let weight = show::mass(share.weight);
+    if share.pieces.is_empty() {
+        return say!("portions-nothing");
+    }
     if share.short > Mass::ZERO {
         return say!("portions-short", weight = weight, short = show::mass(share.short));
     }
@@ -164,7 +174,7 @@ fn Editor(
         (Goes::Fridge, Signal::derive(|| say!("place-fridge"))),
         (Goes::Freezer, Signal::derive(|| say!("place-freezer"))),
     ];
-    let forms = Form::ALL.map(|form| (form, Signal::derive(move || words::form(form)))).to_vec();
+    let forms = Form::ALL.map(|form| (form, Signal::derive(move || capital(words::form(form)))));
     view! {
         <TextField
             name="lot-name"
@@ -202,7 +212,7 @@ fn Editor(
         <Choice
             name="lot-form"
             label=Signal::derive(|| say!("portions-form"))
-            options=forms
+            options=forms.to_vec()
             chosen=Signal::derive(move || held.get().form)
             on_choose=move |form| change(kitchen, key, |lot| lot.form = form)
         />

@@ -1,22 +1,19 @@
-use cook_model::kitchen::log::{Bag, KitchenWhat};
-use cook_model::kitchen::storage::Place;
+use cook_model::kitchen::log::KitchenWhat;
 use leptos::prelude::*;
 
 use super::portions::Today;
 use crate::device::clock;
-use crate::kitchen::{OpenKitchen, bags_of, open_kitchen, words};
+use crate::kitchen::{OpenKitchen, PlannedBag, bags_of, open_kitchen, words};
 use crate::navigate::{Screen, navigation};
 use crate::open_cook::open_cook;
 use crate::{say, show};
 
 /// The bags that the draft makes, in the order of its uses.
-pub fn planned(kitchen: OpenKitchen, today: Today) -> Vec<(Bag, Place)> {
+pub fn planned(kitchen: OpenKitchen, today: Today) -> Vec<PlannedBag> {
     let Ok(allotment) = today.allotment.get() else { return Vec::new() };
     let (draft, day) = (kitchen.draft().read(), today.day.read());
     let uses = draft.lots.iter().zip(&allotment.shares);
-    uses.filter_map(|(lot, share)| Some((lot.goes.place()?, bags_of(lot, share, &day))))
-        .flat_map(|(place, bags)| bags.into_iter().map(move |bag| (bag, place)))
-        .collect()
+    uses.flat_map(|(lot, share)| bags_of(lot, share, &day)).collect()
 }
 
 /// Whether the draft's bags are in the stock already.
@@ -36,11 +33,15 @@ pub fn Pack(
     let pack = move |_| {
         kitchen.draft().update(|draft| draft.packed = Some(clock::now()));
         let packed = bags.get_untracked().into_iter();
-        kitchen.record(packed.map(|(bag, place)| KitchenWhat::BagPacked { bag, place }).collect());
+        let one = |planned: PlannedBag| {
+            let PlannedBag { bag, place, .. } = planned;
+            KitchenWhat::BagPacked { bag, place }
+        };
+        kitchen.record(packed.map(one).collect());
     };
     let rows = move || {
         let bags = bags.get();
-        let rows = bags.iter().map(|(bag, place)| {
+        let rows = bags.iter().map(|PlannedBag { bag, place, .. }| {
             let what = format!("{}, {}", words::form(bag.form), show::mass(bag.weight));
             view! {
                 <li>

@@ -6,7 +6,8 @@ use cook_model::quantity::{Mass, Temperature};
 use leptos::prelude::*;
 
 use super::portions::Today;
-use crate::kitchen::{Count, open_kitchen, words};
+use crate::kitchen::{Count, LotDraft, open_kitchen, to_come, words};
+use crate::open_cook::open_cook;
 use crate::parts::{Field, OptionalField};
 use crate::typed::quantity;
 use crate::{say, show};
@@ -50,6 +51,7 @@ pub fn Pieces(
     };
     view! {
         <p class="lead">{summary}</p>
+        <ToCome today=today />
         <Show when=move || !today.day.read().pieces.is_empty()>
             <OptionalField
                 name="weighed"
@@ -62,6 +64,48 @@ pub fn Pieces(
             />
         </Show>
         <AddCooked />
+    }
+}
+
+/// What is still raw, on or unproved, and how far all of it goes: tonight's servings, and the rest.
+#[component]
+fn ToCome(
+    /// The day.
+    today: Today,
+) -> impl IntoView {
+    let (cook, kitchen) = (open_cook(), open_kitchen());
+    let coming = Memo::new(move |_| {
+        let own = kitchen.state().read().own_loss;
+        to_come(&cook.state().read(), own)
+    });
+    let told = move || {
+        let (count, cooked) = coming.get()?;
+        let (weight, spread) = (show::mass(cooked.mean), show::mass(cooked.spread));
+        Some(say!("portions-to-come", count = count, weight = weight, spread = spread))
+    };
+    let tonight = move || {
+        let (_, cooked) = coming.get()?;
+        let all = cooked.mean + today.day.read().weight();
+        let wanted: Mass = kitchen.draft().read().lots.iter().map(LotDraft::tonight).sum();
+        if wanted == Mass::ZERO {
+            return None;
+        }
+        let tonight = show::mass(wanted);
+        Some(if wanted > all {
+            say!("portions-tonight-short", tonight = tonight, short = show::mass(wanted - all))
+        } else {
+            say!("portions-tonight-left", tonight = tonight, left = show::mass(all - wanted))
+        })
+    };
+    let weighings = move || {
+        let count = kitchen.state().read().weighings;
+        (count > 0).then(|| say!("portions-weighings", count = count))
+    };
+    view! {
+        <Show when=move || coming.read().is_some()>
+            <p>{told} " " {tonight}</p>
+        </Show>
+        <p class="hint">{weighings}</p>
     }
 }
 
@@ -173,10 +217,9 @@ pub fn PieceButton(
         let weight = today.day.read().piece(piece).map(|known| known.cooked);
         weight.map(show::mass).unwrap_or_default()
     };
-    let name = move || words::piece(piece);
-    let label = move || {
+    let moves = move || {
         let to = next().map(|(_, name)| name).unwrap_or_default();
-        say!("portions-move", piece = name(), weight = weight(), to = to)
+        say!("portions-move", to = to)
     };
     let tap = move |_| {
         let Some((key, _)) = untrack(next) else { return };
@@ -187,12 +230,16 @@ pub fn PieceButton(
     };
     let fixed = move || draft.read().chosen.iter().any(|(chosen, _)| *chosen == piece);
     view! {
-        <button class="piece-button" class:fixed=fixed aria-label=label on:click=tap>
-            <span class="name">{name}</span>
+        <button class="piece-button" class:fixed=fixed on:click=tap>
+            <span class="name">{move || words::piece(piece)}</span>
+            " "
             <span class="weight">{weight}</span>
+            " "
             <Show when=fixed>
                 <span class="note">{move || say!("portions-fixed")}</span>
+                " "
             </Show>
+            <span class="unseen">{moves}</span>
         </button>
     }
 }

@@ -84,6 +84,9 @@ pub fn Portions() -> impl IntoView {
             <For each=move || keys.get() key=|key| *key let:key>
                 <LotCard key=key today=today editing=editing />
             </For>
+            <Show when=move || !today.day.read().pieces.is_empty()>
+                <p class="hint">{move || say!("portions-source")}</p>
+            </Show>
             <Show when=move || !left.read().is_empty()>
                 <h2>{move || say!("portions-left")}</h2>
                 <div class="piece-buttons">

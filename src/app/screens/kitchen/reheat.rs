@@ -118,7 +118,7 @@ fn StandsNow(
     let there = move || known.get().is_some_and(|state| state.ended.is_none());
     let past = move || known.get().is_some_and(|state| state.is_past(cook.now()));
     let standing = move || match known.get() {
-        Some(state) if state.ended.is_none() => words::keeps(&state),
+        Some(state) if state.ended.is_none() => show::capital(words::keeps(&state)),
         Some(_) => say!("bag-gone"),
         None => say!("reheat-not-here"),
     };
@@ -204,7 +204,7 @@ fn OtherWays(
 ) -> impl IntoView {
     let thawing = move || {
         let plan = plan.get();
-        let time = |how| thaw_time(&plan.portion, how).ok().map(show::span);
+        let time = |how| thaw_time(&plan.portion, how).ok().map(show::rough);
         (plan.from == Place::Freezer).then(|| {
             view! {
                 <h2>{say!("reheat-thaw-title")}</h2>

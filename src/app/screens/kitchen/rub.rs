@@ -56,11 +56,12 @@ pub fn Rub() -> impl IntoView {
             <AddIngredient recipe=recipe />
             <Mixed recipe=recipe />
             <Brines />
+            <NewRub />
         </section>
     }
 }
 
-/// The rubs kept, and a new one.
+/// The rubs kept, where there is a choice.
 #[component]
 fn Rubs(
     /// The one shown.
@@ -68,7 +69,6 @@ fn Rubs(
 ) -> impl IntoView {
     let kitchen = open_kitchen();
     let draft = kitchen.draft();
-    let new_name = RwSignal::new(String::new());
     let choose = move |name: String| draft.update(|draft| draft.rub = Some(name));
     let names = Memo::new(move |_| {
         kitchen.state().read().rubs.iter().map(|rub| rub.name.clone()).collect::<Vec<_>>()
@@ -85,34 +85,18 @@ fn Rubs(
             </button>
         }
     };
-    let begin = move |_| {
-        let name = new_name.get_untracked().trim().to_owned();
-        if !name.is_empty() {
-            choose(name);
-            new_name.set(String::new());
-        }
-    };
     let measures = vec![
         (Measure::Volume, Signal::derive(|| say!("rub-by-volume"))),
         (Measure::Weight, Signal::derive(|| say!("rub-by-weight"))),
     ];
     view! {
-        <Show when=move || !names.read().is_empty()>
+        <Show when=move || names.read().iter().any(|name| *name != recipe.read().name)>
             <div class="row-acts rub-names">
                 <For each=move || names.get() key=Clone::clone let:name>
                     {toggle(name)}
                 </For>
             </div>
         </Show>
-        <div class="pair">
-            <TextField
-                name="rub-new"
-                label=Signal::derive(|| say!("rub-new-name"))
-                text=new_name
-                on_type=move |typed| new_name.set(typed)
-            />
-            <button on:click=begin>{move || say!("rub-new")}</button>
-        </div>
         <h2>{move || recipe.get().name}</h2>
         <Choice
             name="rub-measure"
@@ -123,6 +107,32 @@ fn Rubs(
                 keep(kitchen, Recipe { measure, ..recipe.get_untracked() });
             }
         />
+    }
+}
+
+/// A rub besides those there are.
+#[component]
+fn NewRub() -> impl IntoView {
+    let draft = open_kitchen().draft();
+    let text = RwSignal::new(String::new());
+    let begin = move |_| {
+        let name = text.get_untracked().trim().to_owned();
+        if !name.is_empty() {
+            draft.update(|draft| draft.rub = Some(name));
+            text.set(String::new());
+        }
+    };
+    view! {
+        <h2>{move || say!("rub-another")}</h2>
+        <div class="pair">
+            <TextField
+                name="rub-new"
+                label=Signal::derive(|| say!("rub-new-name"))
+                text=text
+                on_type=move |typed| text.set(typed)
+            />
+            <button on:click=begin>{move || say!("rub-new")}</button>
+        </div>
     }
 }
 

@@ -26,65 +26,30 @@ pub trait Typed: Copy + PartialOrd {
     }
 }
 
-impl Typed for Temperature {
-    fn from_typed(value: f64) -> Self {
-        Self::from_unit(value, preferences::units().temperature)
-    }
-    fn in_unit(self) -> f64 {
-        self.in_unit(preferences::units().temperature)
-    }
-    fn decimals() -> usize {
-        1
-    }
-    fn unit() -> String {
-        show::temperature_unit()
-    }
+/// A quantity of the model that the person reads and types in a unit of their choice.
+macro_rules! typed_in_chosen_unit {
+    ($quantity:ty, $choice:ident, $decimals:literal, $name:path) => {
+        impl Typed for $quantity {
+            fn from_typed(value: f64) -> Self {
+                Self::from_unit(value, preferences::units().$choice)
+            }
+            fn in_unit(self) -> f64 {
+                self.in_unit(preferences::units().$choice)
+            }
+            fn decimals() -> usize {
+                $decimals
+            }
+            fn unit() -> String {
+                $name()
+            }
+        }
+    };
 }
 
-impl Typed for TemperatureDifference {
-    fn from_typed(value: f64) -> Self {
-        Self::from_unit(value, preferences::units().temperature)
-    }
-    fn in_unit(self) -> f64 {
-        self.in_unit(preferences::units().temperature)
-    }
-    fn decimals() -> usize {
-        1
-    }
-    fn unit() -> String {
-        show::temperature_unit()
-    }
-}
-
-impl Typed for Mass {
-    fn from_typed(value: f64) -> Self {
-        Self::from_unit(value, preferences::units().mass)
-    }
-    fn in_unit(self) -> f64 {
-        self.in_unit(preferences::units().mass)
-    }
-    fn decimals() -> usize {
-        1
-    }
-    fn unit() -> String {
-        show::mass_unit()
-    }
-}
-
-impl Typed for Length {
-    fn from_typed(value: f64) -> Self {
-        Self::from_unit(value, preferences::units().length)
-    }
-    fn in_unit(self) -> f64 {
-        self.in_unit(preferences::units().length)
-    }
-    fn decimals() -> usize {
-        2
-    }
-    fn unit() -> String {
-        show::length_unit()
-    }
-}
+typed_in_chosen_unit!(Temperature, temperature, 1, show::temperature_unit);
+typed_in_chosen_unit!(TemperatureDifference, temperature, 1, show::temperature_unit);
+typed_in_chosen_unit!(Mass, mass, 1, show::mass_unit);
+typed_in_chosen_unit!(Length, length, 2, show::length_unit);
 
 impl Typed for Span {
     fn from_typed(value: f64) -> Self {

@@ -18,3 +18,5 @@ pub mod piece;
 pub mod plan;
 pub mod quantity;
 pub mod safety;
+pub mod sorting;
+mod tagged;

@@ -9,6 +9,7 @@ use serde_json::Value;
 
 use crate::history::{DeviceId, EntryId};
 use crate::quantity::Moment;
+use crate::sorting::sort_by_key;
 
 /// What a log's entries tell of.
 pub trait Event: Clone + PartialEq + Serialize + DeserializeOwned {
@@ -120,7 +121,7 @@ impl<E: Event> Log<E> {
         let counts =
             |entry: &&Entry<E>| entry.what.undoes().is_none() && !undone.contains_key(&entry.id);
         let mut standing: Vec<_> = self.entries.iter().filter(counts).collect();
-        standing.sort_by_key(|entry| (entry.happened, entry.id));
+        sort_by_key(&mut standing, |entry| (entry.happened, entry.id));
         standing
     }
 

@@ -7,8 +7,16 @@ use anyhow::{Context, Result};
 use sha2::{Digest, Sha256};
 
 /// What the site is built from, but for the tools, whose versions are in xtask's own source.
-const SOURCES: [&str; 7] =
-    ["Cargo.lock", "Cargo.toml", "Trunk.toml", "public", "src/app", "src/cook-model", "src/xtask"];
+const SOURCES: [&str; 8] = [
+    ".cargo",
+    "Cargo.lock",
+    "Cargo.toml",
+    "Trunk.toml",
+    "public",
+    "src/app",
+    "src/cook-model",
+    "src/xtask",
+];
 
 /// One sum over everything the site is built from.
 pub fn sources(root: &Path) -> Result<String> {

@@ -26,14 +26,41 @@ pub fn Choice<T>(
 where
     T: Copy + PartialEq + Send + Sync + 'static,
 {
-    let buttons = options.into_iter().map(|(value, words)| {
+    let (values, words): (Vec<T>, Vec<Signal<String>>) = options.into_iter().unzip();
+    let values = StoredValue::new(values);
+    let place = move || {
+        let chosen = chosen.get();
+        values.with_value(|values| values.iter().position(|value| *value == chosen))
+    };
+    let choose = move |place: usize| {
+        if let Some(value) = values.with_value(|values| values.get(place).copied()) {
+            on_choose.run(value);
+        }
+    };
+    let (chosen, on_choose) = (Signal::derive(place), Callback::new(choose));
+    view! {
+        <Places name=name label=label words=words chosen=chosen on_choose=on_choose quiet=quiet />
+    }
+}
+
+/// The same by the places of the options: the part that is one for all types.
+#[component]
+fn Places(
+    name: &'static str,
+    label: Signal<String>,
+    words: Vec<Signal<String>>,
+    chosen: Signal<Option<usize>>,
+    on_choose: Callback<usize>,
+    quiet: bool,
+) -> impl IntoView {
+    let buttons = words.into_iter().enumerate().map(|(place, words)| {
         view! {
             <label>
                 <input
                     type="radio"
                     name=name
-                    prop:checked=move || chosen.get() == value
-                    on:change=move |_| on_choose.run(value)
+                    prop:checked=move || chosen.get() == Some(place)
+                    on:change=move |_| on_choose.run(place)
                 />
                 <span>{move || words.get()}</span>
             </label>

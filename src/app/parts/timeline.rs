@@ -4,6 +4,7 @@ use cook_model::history::PieceHistory;
 use cook_model::piece::PieceId;
 use cook_model::plan::Plan;
 use cook_model::quantity::{Moment, Span, Temperature};
+use cook_model::sorting::sort_by_key;
 use leptos::prelude::*;
 
 use super::frame::{Frame, WIDTH};
@@ -38,7 +39,7 @@ pub fn tracks(state: &CookState, forecast: &Forecast, plan: &Plan) -> Vec<Track>
     let pieces = state.history.pieces.iter();
     let mut tracks: Vec<Track> =
         pieces.filter_map(|piece| track(piece, state, forecast, plan)).collect();
-    tracks.sort_by_key(|track| (track.pull, track.piece));
+    sort_by_key(&mut tracks, |track| (track.pull, track.piece));
     tracks
 }
 

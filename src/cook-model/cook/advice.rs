@@ -10,6 +10,7 @@ use crate::piece::PieceId;
 use crate::plan::Plan;
 use crate::quantity::{Moment, Span, minutes};
 use crate::safety::{ProofRule, Shortfall, hold_progress, shortfall};
+use crate::sorting::{sort_by, sort_by_key};
 
 /// A piece is not worth poking again sooner than this after it was read.
 pub(super) const BETWEEN_CHECKS: Span = Span::minutes(2);
@@ -97,7 +98,7 @@ pub fn steps(
     if state.pieces.is_empty() {
         steps.push(Step { action: Action::SetOut, pieces: Vec::new(), due: now });
     }
-    steps.sort_by(|a, b| {
+    sort_by(&mut steps, |a, b| {
         let later = |step: &Step| (step.due > now).then_some(step.due);
         (later(a), &a.action, a.due).cmp(&(later(b), &b.action, b.due))
     });
@@ -147,7 +148,7 @@ fn pit_step(state: &CookState, now: Moment) -> Option<Step> {
 /// by one opening of the lid, everything else that is due now.
 fn gather(singles: impl Iterator<Item = Step>) -> Vec<Step> {
     let mut singles: Vec<Step> = singles.collect();
-    singles.sort_by_key(|step| step.due);
+    sort_by_key(&mut singles, |step| step.due);
     let mut joined: Vec<Step> = Vec::new();
     for step in singles {
         let together = joined

@@ -10,6 +10,7 @@ use crate::piece::PieceId;
 use crate::plan::Plan;
 use crate::quantity::{Moment, Span};
 use crate::safety::{Clock, ClockKind};
+use crate::sorting::sort_by_key;
 
 /// A piece whose reading has reached its pull temperature should be off within this.
 const TO_PULL: Span = Span::minutes(3);
@@ -83,7 +84,7 @@ pub fn alarms(state: &CookState, forecast: &Forecast, plan: Option<&Plan>) -> Ve
     let mut alarms: Vec<Alarm> = of_pieces.flatten().collect();
     alarms.extend(of_clocks(state, forecast));
     alarms.extend(of_chores(state, plan));
-    alarms.sort_by_key(|alarm| (alarm.at, alarm.id));
+    sort_by_key(&mut alarms, |alarm| (alarm.at, alarm.id));
     join_checks(&mut alarms);
     alarms
 }
@@ -128,7 +129,7 @@ fn join_checks(alarms: &mut [Alarm]) {
             _ => opening = Some(alarm.at),
         }
     }
-    alarms.sort_by_key(|alarm| (alarm.at, alarm.id));
+    sort_by_key(alarms, |alarm| (alarm.at, alarm.id));
 }
 
 struct View<'a> {

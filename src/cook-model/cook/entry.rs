@@ -31,7 +31,7 @@ pub enum Chore {
 /// What can happen in a cook. In the stored form each has its `kind`; temperatures are in
 /// degrees Celsius, lengths in millimetres, weights in grams, spans in seconds.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
-#[serde(tag = "kind", rename_all = "snake_case")]
+#[serde(remote = "Self", rename_all = "snake_case")]
 #[non_exhaustive]
 pub enum What {
     /// The pit temperature to aim for was set.
@@ -211,6 +211,8 @@ pub enum What {
         entry: EntryId,
     },
 }
+
+crate::tagged::stored_with_kind!(What);
 
 impl What {
     /// The piece it is about, if it is about one.

@@ -14,6 +14,7 @@ use serde::{Deserialize, Serialize};
 
 use super::alarms::{Alarm, AlarmId};
 use crate::quantity::{Moment, Span};
+use crate::sorting::sort_by_key;
 
 /// How much later than the time it rang for an alarm must be due to ring again.
 pub const AGAIN_AFTER: Span = Span::minutes(10);
@@ -65,7 +66,7 @@ pub fn ring(alarm: &Alarm, mark: Option<&Mark>, now: Moment) -> Option<Ring> {
 pub fn due(alarms: &[Alarm], marks: &Marks, now: Moment) -> Vec<Ring> {
     let mut rings: Vec<Ring> =
         alarms.iter().filter_map(|alarm| ring(alarm, marks.get(&alarm.id), now)).collect();
-    rings.sort_by_key(|ring| (ring.alarm.id.kind, ring.alarm.at));
+    sort_by_key(&mut rings, |ring| (ring.alarm.id.kind, ring.alarm.at));
     rings
 }
 

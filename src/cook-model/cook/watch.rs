@@ -6,6 +6,7 @@ use crate::piece::PieceId;
 use crate::quantity::{Moment, Temperature};
 use crate::safety::{Clock, Lethality, Prompt, SALMONELLA_IN_CHICKEN, prompts};
 use crate::safety::{to_fridge, warm_up};
+use crate::sorting::sort_by_key;
 
 impl CookState {
     /// The clocks that run, each with its piece, the one that runs out first at the front. What
@@ -23,7 +24,7 @@ impl CookState {
                 warming.into_iter().chain(fridge).map(|clock| (history.id, clock))
             })
             .collect();
-        clocks.sort_by_key(|(piece, clock)| (clock.deadline, *piece));
+        sort_by_key(&mut clocks, |(piece, clock)| (clock.deadline, *piece));
         clocks
     }
 

@@ -31,6 +31,7 @@ pub use outcome::{
 use crate::history::History;
 use crate::piece::Piece;
 use crate::quantity::{Moment, to_seconds};
+use crate::sorting::sort_by_key;
 use evidence::{Evidence, Given};
 use normal::Normal;
 use order::Runner;
@@ -70,7 +71,7 @@ pub fn forecast(history: &History, now: Moment) -> Forecast {
         }
         pieces.push(told.forecast);
     }
-    surprises.sort_by_key(|surprise| surprise.entry);
+    sort_by_key(&mut surprises, |surprise| surprise.entry);
     let on = runners.iter().filter(|runner| runner.piece.is_on());
     let on: Vec<_> = on.map(|runner| (runner.piece.id, &runner.run)).collect();
     let risk_z = checks::standard_deviations(&normal, risk);

@@ -3,6 +3,7 @@
 use crate::heat::{Leg, LidResponse, Surface};
 use crate::history::{History, Instrument, LidOpening, PitAim, PitHistory};
 use crate::quantity::{Moment, Span, Temperature, minutes, seconds, to_minutes};
+use crate::sorting::{sort_by, sort_by_key};
 
 /// The time over which a fire forgets that it burned hot or low (common practice, no source).
 const FORGETS: Span = Span::minutes(30);
@@ -56,7 +57,7 @@ pub(super) fn openings(history: &History) -> Vec<LidOpening> {
             poked.chain(piece.spells.iter().filter_map(|spell| spell.off))
         })
         .collect();
-    done.sort();
+    sort_by(&mut done, Ord::cmp);
     for at in done {
         let told = openings
             .iter()
@@ -65,7 +66,7 @@ pub(super) fn openings(history: &History) -> Vec<LidOpening> {
             openings.push(LidOpening { at, lasted: UNTOLD });
         }
     }
-    openings.sort_by_key(|opening| opening.at);
+    sort_by_key(&mut openings, |opening| opening.at);
     openings
 }
 
@@ -81,7 +82,7 @@ pub(super) fn leg(history: &History, zero: Moment, now: Moment) -> Leg {
         .filter(|reading| !disturbed(reading.at))
         .map(|reading| (reading.at, reading.temperature.c()))
         .collect();
-    read.sort_by_key(|(at, _)| *at);
+    sort_by_key(&mut read, |(at, _)| *at);
     let fire = Fire::new(Aims::new(&history.pit, zero), read);
     let outside = history.pit.ambient.c();
     let response = LidResponse {
@@ -157,7 +158,7 @@ impl Fire {
         }
         knots.extend(self.aims.knots());
         knots.extend_from_slice(others);
-        knots.sort();
+        sort_by(&mut knots, Ord::cmp);
         knots.dedup();
         knots
     }

@@ -1,6 +1,7 @@
 //! In which order to pack, so that nothing is late into the cold.
 
 use crate::quantity::{Moment, Span};
+use crate::sorting::sort_by_key;
 
 /// One portion to pack.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -31,7 +32,7 @@ pub struct Turn<Id> {
 /// breaks none. Equals keep the order they come in.
 pub fn packing_order<Id: Clone>(now: Moment, portions: &[ToPack<Id>]) -> Vec<Turn<Id>> {
     let mut order: Vec<&ToPack<Id>> = portions.iter().collect();
-    order.sort_by_key(|portion| portion.by);
+    sort_by_key(&mut order, |portion| portion.by);
     let mut start = now;
     let turn = |portion: &ToPack<Id>| {
         let done = start + portion.takes.max(Span::zero());

@@ -8,6 +8,7 @@ use super::form::Form;
 use super::portion_search::{Search, Want};
 use crate::piece::PieceId;
 use crate::quantity::Mass;
+use crate::sorting::{sort_by, sort_by_key};
 
 /// The most pieces one allotment takes: as many as a cook's meal-prep day has, and some.
 pub const MOST_PIECES: usize = 40;
@@ -124,7 +125,7 @@ pub fn allot(
     check(pieces, lots, chosen)?;
     let mut order: Vec<CookedPiece> = pieces.to_vec();
     // Heaviest first: the search prunes best when the hard choices come early.
-    order.sort_by(|a, b| b.weight.g().total_cmp(&a.weight.g()).then(a.id.cmp(&b.id)));
+    sort_by(&mut order, |a, b| b.weight.g().total_cmp(&a.weight.g()).then(a.id.cmp(&b.id)));
     let wants: Vec<Want> = lots.iter().map(|lot| want(lot.amount)).collect();
     let weights: Vec<f64> = order.iter().map(|piece| piece.weight.g()).collect();
     let fixed: Vec<Option<usize>> =
@@ -134,7 +135,7 @@ pub fn allot(
     let taken_by = |place: usize| -> Vec<CookedPiece> {
         let mut taken: Vec<CookedPiece> =
             order.iter().zip(&places).filter(|(_, p)| **p == place).map(|(c, _)| *c).collect();
-        taken.sort_by_key(|piece| piece.id);
+        sort_by_key(&mut taken, |piece| piece.id);
         taken
     };
     let shares = lots.iter().enumerate().map(|(i, lot)| share(lot.amount, &taken_by(i))).collect();

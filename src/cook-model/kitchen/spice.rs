@@ -7,7 +7,7 @@ use crate::quantity::Mass;
 
 /// What an ingredient is, which gives its weight by the spoon and its salt.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
-#[serde(tag = "kind", rename_all = "snake_case")]
+#[serde(remote = "Self", rename_all = "snake_case")]
 #[non_exhaustive]
 pub enum Spice {
     /// Fine salt.
@@ -44,6 +44,8 @@ pub enum Spice {
         salt: Fraction,
     },
 }
+
+crate::tagged::stored_with_kind!(Spice);
 
 impl Spice {
     /// Weight of a level teaspoon, g.

@@ -5,6 +5,7 @@ use core::cmp::Ordering;
 use serde::{Deserialize, Serialize};
 
 use super::draws::{Draw, Draws, quantile};
+use crate::sorting::sort_by;
 
 /// The certainty with which dinner is to be ready by its time.
 pub(super) const CERTAINTY: f64 = 0.9;
@@ -94,11 +95,11 @@ impl Setting<'_> {
     /// of them come off soonest (by exchange: swapping any two puts the slower in the cooler).
     pub fn slots(&self, wave: &[usize]) -> Vec<Slot> {
         let mut by_time: Vec<usize> = wave.to_vec();
-        by_time.sort_by(|&a, &b| {
+        sort_by(&mut by_time, |&a, &b| {
             self.draws.middle[b].total_cmp(&self.draws.middle[a]).then(a.cmp(&b))
         });
         let mut by_heat: Vec<usize> = (0..self.places.len()).collect();
-        by_heat.sort_by(|&a, &b| self.places[b].total_cmp(&self.places[a]).then(a.cmp(&b)));
+        sort_by(&mut by_heat, |&a, &b| self.places[b].total_cmp(&self.places[a]).then(a.cmp(&b)));
         let mut slots: Vec<Slot> = by_time
             .into_iter()
             .zip(by_heat)

@@ -10,6 +10,7 @@ use super::waves::best_waves;
 use crate::forecast::{Band, Probability};
 use crate::piece::PieceId;
 use crate::quantity::{Moment, Span, minutes, to_minutes};
+use crate::sorting::sort_by_key;
 
 /// When one piece goes on, is checked, comes off and is ready.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize)]
@@ -116,7 +117,7 @@ fn timetable(request: &Request, setting: &Setting<'_>, loads: &[Vec<Slot>], cost
             rested: first_on + minutes(times.off.middle) + habits.rest,
         })
         .collect();
-    pieces.sort_by_key(|piece| (piece.on, piece.pull.middle, piece.piece));
+    sort_by_key(&mut pieces, |piece| (piece.on, piece.pull.middle, piece.piece));
     Plan {
         style: request.style,
         out_of_fridge: first_on - habits.out_of_fridge.max(habits.seasoning),

@@ -5,6 +5,7 @@
 //! nothing helps: never worse than first-come, not proved the best.
 
 use super::loading::{Cost, Setting, Waves};
+use crate::sorting::sort_by;
 
 /// The most pieces for which every way is tried.
 const EXACT_UP_TO: usize = 8;
@@ -82,7 +83,7 @@ fn starts(setting: &Setting<'_>, count: usize) -> Vec<Waves> {
     let mut orders = vec![first_come.clone()];
     for slow_first in [false, true] {
         let mut order = first_come.clone();
-        order.sort_by(|&a, &b| {
+        sort_by(&mut order, |&a, &b| {
             let by_time = setting.draws.middle[a].total_cmp(&setting.draws.middle[b]);
             let by_time = if slow_first { by_time.reverse() } else { by_time };
             setting.tonight[a].cmp(&setting.tonight[b]).then(by_time)

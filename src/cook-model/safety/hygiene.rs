@@ -7,7 +7,7 @@ use crate::history::{CoreReading, EntryId, History, Instrument};
 
 /// Something to do so that raw does not reach cooked (common practice; USDA's "separate").
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
-#[serde(tag = "kind", rename_all = "snake_case")]
+#[serde(remote = "Self", rename_all = "snake_case")]
 pub enum Prompt {
     /// Clean the probe before the next piece: this reading was under 140 F.
     CleanProbe {
@@ -17,6 +17,8 @@ pub enum Prompt {
     /// Take a clean plate for what comes off, not the one the raw pieces lay on.
     CleanPlate,
 }
+
+crate::tagged::stored_with_kind!(Prompt);
 
 /// The prompts that belong to this moment of a cook, without those dismissed.
 pub fn prompts(history: &History, dismissed: &[Prompt]) -> Vec<Prompt> {

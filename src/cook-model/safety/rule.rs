@@ -9,7 +9,7 @@ pub const INSTANT_KILL: Temperature = Temperature::from_f(165.0);
 
 /// The rule by which readings prove a piece.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Serialize, Deserialize)]
-#[serde(tag = "kind", rename_all = "snake_case")]
+#[serde(remote = "Self", rename_all = "snake_case")]
 #[non_exhaustive]
 pub enum ProofRule {
     /// 165 F read in the thickest part, the lowest of at least two places.
@@ -29,6 +29,8 @@ pub enum ProofRule {
         fat: FatColumn,
     },
 }
+
+crate::tagged::stored_with_kind!(ProofRule);
 
 /// What a person must be told before choosing a rule.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]

@@ -1,6 +1,7 @@
 use cook_model::kitchen::log::{BagId, Ending, KitchenEntry, KitchenWhat};
 use cook_model::kitchen::storage::Place;
 use cook_model::quantity::Moment;
+use cook_model::sorting::sort_by_key;
 use leptos::prelude::*;
 use leptos::task::spawn_local;
 
@@ -170,7 +171,7 @@ fn Gone() -> impl IntoView {
             .iter()
             .filter_map(|bag| bag.ended.map(|ended| (ended.at, bag.id, ended.how)))
             .collect();
-        gone.sort_by_key(|(at, id, _)| (*at, *id));
+        sort_by_key(&mut gone, |(at, id, _)| (*at, *id));
         gone.into_iter().rev().take(GONE_LISTED).collect::<Vec<_>>()
     });
     let row = move |(at, bag, how): (Moment, BagId, Ending)| {

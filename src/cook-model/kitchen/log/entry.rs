@@ -53,7 +53,7 @@ pub type KitchenLog = log::Log<KitchenWhat>;
 
 /// What can happen in the kitchen.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
-#[serde(tag = "kind", rename_all = "snake_case")]
+#[serde(remote = "Self", rename_all = "snake_case")]
 #[non_exhaustive]
 pub enum KitchenWhat {
     /// A bag was packed and put away. Its id is this entry's.
@@ -112,3 +112,5 @@ impl log::Event for KitchenWhat {
         }
     }
 }
+
+crate::tagged::stored_with_kind!(KitchenWhat);

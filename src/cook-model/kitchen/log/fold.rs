@@ -9,6 +9,7 @@ use crate::kitchen::cooked_weight::{OwnLoss, WeightProblem};
 use crate::kitchen::rub::{Recipe, RubProblem};
 use crate::kitchen::storage::{Keeps, Packing, Place, Stay, keeps};
 use crate::quantity::{Mass, Moment};
+use crate::sorting::sort_by_key;
 
 /// How a bag came to its end.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -133,7 +134,7 @@ impl Kitchen {
     pub fn in_place(&self, place: Place) -> Vec<&BagState> {
         let mut bags: Vec<&BagState> =
             self.bags.iter().filter(|bag| bag.place() == Some(place)).collect();
-        bags.sort_by_key(|bag| (bag.keeps().map(Keeps::until), bag.bag.cooked, bag.id));
+        sort_by_key(&mut bags, |bag| (bag.keeps().map(Keeps::until), bag.bag.cooked, bag.id));
         bags
     }
 

@@ -1,6 +1,7 @@
 use super::{BagId, Kitchen};
 use crate::kitchen::storage::Keeps;
 use crate::quantity::{Moment, Span};
+use crate::sorting::sort_by_key;
 
 /// How long before a freezer's best-by date it is worth a word.
 const FREEZER_NOTICE: Span = Span::days(14);
@@ -45,6 +46,6 @@ pub fn reminders(kitchen: &Kitchen) -> Vec<Reminder> {
             None => {}
         }
     }
-    reminders.sort_by_key(|reminder| (reminder.at, reminder.bag, reminder.kind));
+    sort_by_key(&mut reminders, |reminder| (reminder.at, reminder.bag, reminder.kind));
     reminders
 }

@@ -6,6 +6,7 @@ const { js, wasm } = document.querySelector("script[data-wasm]").dataset;
 try {
   const program = await import(js);
   await program.default({ module_or_path: wasm });
+  await program.run();
 } catch (error) {
   console.error(error);
   say("Pull Order could not start. Looking for another version…");

@@ -5,12 +5,13 @@ use cook_model::quantity::Span;
 use leptos::prelude::*;
 use leptos::task::spawn_local;
 
+use crate::demo;
 use crate::device::clock;
 use crate::device::storage::{CookId, Store};
 use crate::kitchen::OpenKitchen;
 use crate::navigate::{Navigation, Screen};
 use crate::open_cook::OpenCook;
-use crate::parts::{AlarmBar, DemoBanner, Dock, NewVersion, Trouble};
+use crate::parts::{DemoBanner, Dock, NewVersion, Trouble};
 use crate::preferences;
 use crate::screens;
 use crate::watching::Watching;
@@ -30,6 +31,7 @@ pub fn App() -> impl IntoView {
     let kitchen = OpenKitchen::start(cook);
     provide_context(kitchen);
     provide_context(watching);
+    demo::follow_advice(cook);
     let ready = RwSignal::new(false);
     spawn_local(async move {
         open_stored(cook, watching, navigation).await;
@@ -42,7 +44,6 @@ pub fn App() -> impl IntoView {
                 <DemoBanner />
                 <NewVersion />
                 <Trouble />
-                <AlarmBar />
                 {move || screen_view(navigation.screen())}
             </main>
             <Dock />

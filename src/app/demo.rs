@@ -9,6 +9,7 @@ use cook_model::quantity::{Length, Mass, Span, Temperature, TemperatureDifferenc
 use leptos::prelude::*;
 
 use crate::open_cook::OpenCook;
+use crate::parts::open_question;
 
 /// How many times as fast as life the demo runs.
 pub const TIMES: i32 = 60;
@@ -25,7 +26,7 @@ const TO_DINNER: Span = Span::minutes(110);
 /// The invented cook waits this many ticks before doing what is due, so that it can be seen.
 const TICKS_TO_SEE: u32 = 2;
 
-/// Begins the demo, and lets the invented cook follow the advice until the demo is left.
+/// Begins the demo.
 pub fn start(cook: OpenCook) {
     cook.open_demo(TIMES);
     let now = untrack(|| cook.now());
@@ -45,20 +46,34 @@ pub fn start(cook: OpenCook) {
     }
     begin.extend((1..).take(PIECES.len()).map(|number| What::PutOn { piece: PieceId(number) }));
     cook.record_all(begin);
+}
+
+/// Lets the invented cook follow the advice whenever the demo runs. Called once for the page.
+pub fn follow_advice(cook: OpenCook) {
+    let question = open_question(cook);
     let waited = StoredValue::new(0_u32);
     Effect::new(move || {
-        cook.now();
+        let now = cook.now();
         if !cook.is_demo() {
             return;
         }
-        let due = untrack(|| cook.step().filter(|step| step.due <= cook.now()));
-        let Some(step) = due else { return waited.set_value(0) };
-        waited.update_value(|ticks| *ticks += 1);
-        if waited.get_value() > TICKS_TO_SEE {
-            waited.set_value(0);
-            let (state, forecast) = (cook.state(), cook.forecast());
-            cook.record_all(answer(&step, &state.read_untracked(), &forecast.read_untracked()));
+        let asked = untrack(|| question.get());
+        let due = untrack(|| cook.step().filter(|step| step.due <= now));
+        if asked.is_none() && due.is_none() {
+            return waited.set_value(0);
         }
+        waited.update_value(|ticks| *ticks += 1);
+        if waited.get_value() <= TICKS_TO_SEE {
+            return;
+        }
+        waited.set_value(0);
+        let (state, forecast) = (cook.state().read_untracked(), cook.forecast().read_untracked());
+        cook.record_all(match (asked, due) {
+            // Our thermometer is right.
+            (Some(surprise), _) => vec![What::ReadingVouched { reading: surprise.entry }],
+            (None, Some(step)) => answer(&step, &state, &forecast),
+            (None, None) => Vec::new(),
+        });
     });
 }
 

@@ -19,12 +19,25 @@ mod watching;
 mod words;
 
 use leptos::prelude::*;
+use wasm_bindgen::prelude::*;
 
+/// What `start.js` calls is [`run`]; a program for the browser has nothing to do before.
 fn main() {
     console_error_panic_hook::set_once();
+}
+
+/// Starts the app, once the texts of its language are there.
+///
+/// # Errors
+/// The browser's own, if the texts cannot be had: `start.js` then tells the person.
+#[wasm_bindgen]
+#[cfg_attr(not(target_arch = "wasm32"), allow(dead_code, reason = "only the browser calls it"))]
+pub async fn run() -> Result<(), JsValue> {
     device::offline::register_service_worker();
+    words::load(preferences::kept_language()).await?;
     mount_to_body(app::App);
     remove_loading_text();
+    Ok(())
 }
 
 /// The page shows a static text until the program is there: this takes it away.

@@ -1,25 +1,21 @@
-//! The cook that is open: its log, and what follows from the log and the present moment. The one
-//! place that writes entries.
+//! The cook that is open: its log, and what follows from the log and the present moment. `writing`
+//! is the one place that writes entries; `thinking` keeps the forecast and the plan fresh.
+
+mod thinking;
+mod writing;
 
 use std::collections::VecDeque;
-use std::time::Duration;
 
-use cook_model::cook::{
-    CookState, DeviceId, Entry, EntryId, Log, Step, What, fold, steps, was_set_back,
-};
-use cook_model::forecast::{Forecast, forecast};
-use cook_model::plan::{Outlook, Plan, outlook, plan};
+use cook_model::cook::{CookState, DeviceId, EntryId, Log, Step, What, fold, steps, was_set_back};
+use cook_model::forecast::Forecast;
+use cook_model::plan::{Outlook, Plan, outlook};
 use cook_model::quantity::Moment;
 use leptos::prelude::*;
-use leptos::task::spawn_local;
 
-use crate::describe;
+use self::writing::Told;
 use crate::device::storage::{CookId, StorageProblem, Store};
 use crate::device::{clock, identity};
 use crate::ticking::Ticking;
-
-/// How long the last tap is shown with its undo; later on it is undone in the cook's log.
-const OFFER_UNDO: Duration = Duration::from_secs(30);
 
 /// What was done last, and the entries to undo if it was a slip.
 #[derive(Clone, Debug, PartialEq)]
@@ -28,13 +24,6 @@ pub struct Done {
     pub words: String,
     /// The entries it wrote.
     pub entries: Vec<EntryId>,
-}
-
-/// Things told but not yet stored. They wait in order, for each entry's id depends on the one before.
-#[derive(Clone, PartialEq)]
-struct Told {
-    at: Moment,
-    what: Vec<What>,
 }
 
 /// The open cook.
@@ -62,7 +51,7 @@ impl OpenCook {
     pub fn start() -> Self {
         let ticking = Ticking::start();
         let log = RwSignal::new(Log::default());
-        let forecast = RwSignal::new(nothing_forecast());
+        let forecast = RwSignal::new(thinking::nothing_forecast());
         let plan = RwSignal::new(None);
         let folded = Memo::new(move |_| fold(&log.read()));
         let state = Memo::new(move |_| folded.get().heed_forecast(&forecast.read()));
@@ -220,116 +209,9 @@ impl OpenCook {
             self.log.set(grown);
         }
     }
-
-    /// Tells the cook what happened just now. It is in the log, and on the screen, once it is stored.
-    pub fn record(self, what: What) {
-        self.record_all(vec![what]);
-    }
-
-    /// Tells the cook several things that happened at one moment, undone together.
-    pub fn record_all(self, what: Vec<What>) {
-        // A second touch of the same button while the first is being stored means the same thing.
-        let again = self.told.with_value(|told| told.back().is_some_and(|last| last.what == what));
-        if again || what.is_empty() {
-            return;
-        }
-        let told = Told { at: self.ticking.read(), what };
-        self.told.update_value(|waiting| waiting.push_back(told));
-        if !self.writing.get_value() {
-            self.writing.set_value(true);
-            spawn_local(self.write_all());
-        }
-    }
-
-    /// Undoes what was done last.
-    pub fn undo_last(self) {
-        if let Some(done) = self.done.get_untracked() {
-            self.record_all(done.entries.into_iter().map(|entry| What::Undone { entry }).collect());
-        }
-    }
-
-    async fn write_all(self) {
-        // What is being written stays at the front until it is stored, so that `record_all` sees it.
-        while let Some(told) = self.told.with_value(|told| told.front().cloned()) {
-            self.write(told).await;
-            self.told.update_value(|told| drop(told.pop_front()));
-        }
-        self.writing.set_value(false);
-    }
-
-    async fn write(self, told: Told) {
-        let id = self.id.get_untracked();
-        let mut grown = self.log.get_untracked();
-        let mut written = Vec::with_capacity(told.what.len());
-        for what in told.what {
-            written.push(self.write_one(id, &mut grown, told.at, what).await);
-        }
-        let done = Done {
-            words: describe::done(&grown, &written),
-            entries: written.iter().map(|entry| entry.id).collect(),
-        };
-        // Another window's entries may have come in meanwhile: they stay.
-        self.log.update(|log| written.into_iter().for_each(|entry| log.insert(entry)));
-        self.ticking.look();
-        self.done.set(Some(done.clone()));
-        let fade = move || {
-            if self.done.read_untracked().as_ref() == Some(&done) {
-                self.done.set(None);
-            }
-        };
-        set_timeout(fade, OFFER_UNDO);
-    }
-
-    async fn write_one(self, id: Option<CookId>, log: &mut Log, at: Moment, what: What) -> Entry {
-        let entry = log.next(self.writer, at, at, what);
-        if let (Some(id), Some(store)) = (id, self.store()) {
-            // Not stored, the cook goes on in memory, and the person is told.
-            self.trouble.set(store.append(id, &entry).await.err());
-        }
-        log.insert(entry.clone());
-        entry
-    }
-
-    /// Makes a new forecast when an entry came and when a minute has gone; after the screen has
-    /// shown what was tapped, for it takes longer than a tap may.
-    fn keep_forecast_fresh(self) {
-        let minute = Memo::new(move |_| self.now().timestamp().div_euclid(60));
-        Effect::new(move || {
-            minute.track();
-            self.folded.track();
-            if self.thinking.get_untracked() {
-                return;
-            }
-            self.thinking.set(true);
-            let think = move || {
-                self.think();
-                self.thinking.set(false);
-            };
-            set_timeout(think, Duration::ZERO);
-        });
-    }
-
-    fn think(self) {
-        let now = self.ticking.read();
-        let state = self.folded.get_untracked();
-        self.forecast.set(forecast(&state.history, now));
-        let planned = state.plan_request(now).and_then(|request| plan(&request).ok());
-        self.plan.set(planned);
-    }
 }
 
 /// The open cook of this page.
 pub fn open_cook() -> OpenCook {
     expect_context()
-}
-
-fn nothing_forecast() -> Forecast {
-    Forecast {
-        at: clock::now(),
-        pieces: Vec::new(),
-        order: Vec::new(),
-        order_certainty: Vec::new(),
-        checks: Vec::new(),
-        surprises: Vec::new(),
-    }
 }

@@ -5,9 +5,11 @@ use std::cell::Cell;
 use cook_model::quantity::Units;
 use leptos::prelude::*;
 use leptos::reactive::graph::Observer;
+use leptos::task::spawn_local;
 
+use crate::device::darkness;
 use crate::device::prefs::{self, Hand, Prefs, Theme};
-use crate::words::Language;
+use crate::words::{self, Language};
 
 thread_local! {
     /// The one signal. It is read from places that have no reactive owner (a stored tap's answer),
@@ -19,7 +21,9 @@ thread_local! {
 pub fn start() {
     let chosen = RwSignal::new(prefs::load());
     CHOSEN.set(Some(chosen));
-    Effect::new(move || chosen.with(show_on_page));
+    let dark = RwSignal::new(darkness::phone_is_dark());
+    darkness::on_change(move |is_dark| dark.set(is_dark));
+    Effect::new(move || chosen.with(|chosen| show_on_page(chosen, dark.get())));
 }
 
 /// What was chosen. Reactive where something is being drawn; a tap's answer reads it just once.
@@ -30,8 +34,27 @@ pub fn current() -> Prefs {
 
 /// The language of the screens: the one chosen, or the phone's, or English. Reactive.
 pub fn language() -> Language {
-    let tag = current().language.or_else(|| window().navigator().language());
+    language_of(&current())
+}
+
+/// The language that was chosen before, for the time before anything is drawn.
+pub fn kept_language() -> Language {
+    language_of(&prefs::load())
+}
+
+fn language_of(chosen: &Prefs) -> Language {
+    let tag = chosen.language.clone().or_else(|| window().navigator().language());
     Language::of_tag(&tag.unwrap_or_default())
+}
+
+/// Speaks another language as soon as its texts are there; if they cannot be had, the screens stay
+/// as they are.
+pub fn speak(language: Language) {
+    spawn_local(async move {
+        if words::load(language).await.is_ok() {
+            change(|chosen| chosen.language = Some(language.tag().to_owned()));
+        }
+    });
 }
 
 /// The units chosen. Reactive.
@@ -49,25 +72,24 @@ pub fn change(how: impl FnOnce(&mut Prefs)) {
 }
 
 /// The name that the style sheet knows a look by.
-pub const fn look_name(theme: Theme) -> &'static str {
+fn look_name(theme: Theme, phone_is_dark: bool) -> &'static str {
     match theme {
-        Theme::Phone => "phone",
-        Theme::Light => "light",
+        Theme::Phone if phone_is_dark => "dark",
+        Theme::Light | Theme::Phone => "light",
         Theme::Dark => "dark",
         Theme::Sun => "sun",
     }
 }
 
 /// Tells the style sheet and the screen reader.
-fn show_on_page(chosen: &Prefs) {
+fn show_on_page(chosen: &Prefs, phone_is_dark: bool) {
     let Some(page) = document().document_element() else { return };
     let hand = match chosen.hand {
         Hand::Right => "right",
         Hand::Left => "left",
     };
-    for (name, value) in
-        [("lang", language().tag()), ("data-look", look_name(chosen.theme)), ("data-hand", hand)]
-    {
+    let look = look_name(chosen.theme, phone_is_dark);
+    for (name, value) in [("lang", language().tag()), ("data-look", look), ("data-hand", hand)] {
         // The page's own element takes any of these; there is nothing to do if it would not.
         let _ = page.set_attribute(name, value);
     }

@@ -13,6 +13,8 @@ use wasm_bindgen::{JsCast, JsValue};
 use crate::preferences;
 use crate::say;
 
+/// An avoirdupois pound.
+const OUNCES_IN_A_POUND: f64 = 16.0;
 /// A smaller offset does not show in a reading.
 pub const LEAST_OFFSET: TemperatureDifference = TemperatureDifference::from_f(0.05);
 
@@ -68,15 +70,27 @@ pub fn temperature_unit() -> String {
     }
 }
 
-/// A weight with its unit: ounces to the tenth, grams whole.
+/// A weight with its unit: ounces to the tenth, from a pound on pounds and ounces; grams whole.
 pub fn mass(value: Mass) -> String {
     match preferences::units().mass {
-        MassUnit::Ounce => format!("{}\u{a0}{}", number(value.ounces(), 1), say!("unit-oz")),
+        MassUnit::Ounce => pounds_and_ounces((value.ounces() * 10.0).round() / 10.0),
         MassUnit::Gram => format!("{}\u{a0}{}", number(value.g(), 0), say!("unit-g")),
     }
 }
 
-/// The unit weights are shown in.
+/// "8.1 oz", "1 lb", "1 lb 4.5 oz".
+fn pounds_and_ounces(ounces: f64) -> String {
+    let pounds = (ounces / OUNCES_IN_A_POUND).floor();
+    let rest = ounces - pounds * OUNCES_IN_A_POUND;
+    let ounces = format!("{}\u{a0}{}", number(rest, 1), say!("unit-oz"));
+    if pounds < 1.0 {
+        return ounces;
+    }
+    let pounds = format!("{}\u{a0}{}", number(pounds, 0), say!("unit-lb"));
+    if rest < 0.05 { pounds } else { format!("{pounds} {ounces}") }
+}
+
+/// The unit weights are typed in.
 pub fn mass_unit() -> String {
     match preferences::units().mass {
         MassUnit::Ounce => say!("unit-oz"),

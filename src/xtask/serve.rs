@@ -64,7 +64,7 @@ fn content_type(file: &Path) -> &'static str {
         Some("json") => "application/json",
         Some("svg") => "image/svg+xml",
         Some("png") => "image/png",
-        Some("txt") => "text/plain; charset=utf-8",
+        Some("ftl" | "txt") => "text/plain; charset=utf-8",
         _ => "application/octet-stream",
     }
 }

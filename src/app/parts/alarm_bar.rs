@@ -1,62 +1,69 @@
+use cook_model::cook::alarms::Alarm;
 use cook_model::quantity::{Moment, Span};
 use leptos::prelude::*;
 
+use crate::device::alarms::Waiting;
 use crate::navigate::{Screen, navigation};
 use crate::open_cook::open_cook;
 use crate::watching::{Watching, alarm_words};
 use crate::{say, show};
 
-/// The alarms that rang and were not answered, the most urgent first.
+/// The most urgent alarm that rang and was not answered, on one line above the thumb's buttons, with
+/// its two answers, and how many more wait behind it.
 #[component]
 pub fn AlarmBar() -> impl IntoView {
     let cook = open_cook();
     let navigation = navigation();
     let watching: Watching = expect_context();
-    // The number pad needs the whole screen, and who types is at the pit already.
-    let typing = move || matches!(navigation.screen(), Screen::Piece(_) | Screen::Pit);
-    let rows = move || {
-        let one = |waiting: crate::device::alarms::Waiting| {
-            let (alarm, _) = waiting;
-            let piece = alarm.id.piece;
-            view! {
-                <li class="alarm">
-                    <button class="open-alarm" on:click=move |_| {
-                        watching.heard(waiting);
-                        navigation.go(piece.map_or(Screen::Live, Screen::Piece));
-                    }>
-                        {alarm_words(cook, alarm.id.kind, piece)}
-                        <span class="late">{move || late(alarm.at, cook.now())}</span>
-                    </button>
-                    <button class="small" on:click=move |_| watching.snooze(waiting)>
-                        {say!("alarm-snooze")}
-                    </button>
-                    <button class="small" on:click=move |_| watching.heard(waiting)>
-                        {say!("alarm-done")}
-                    </button>
-                </li>
-            }
-        };
+    let waiting = Memo::new(move |_| {
         // What the next step says anyway needs no second place on the same screen.
-        let told = if navigation.screen() == Screen::Live {
-            cook.step().filter(|step| step.due <= cook.now()).map(|step| step.pieces)
-        } else {
-            None
-        };
+        let due = cook.step().filter(|step| step.due <= cook.now());
+        let told = due.filter(|_| navigation.screen() == Screen::Live).map(|step| step.pieces);
         let told = told.unwrap_or_default();
-        let waiting = watching.waiting().into_iter();
-        waiting
-            .filter(|(alarm, _)| alarm.id.piece.is_none_or(|piece| !told.contains(&piece)))
-            .map(one)
-            .collect_view()
+        let untold =
+            |(alarm, _): &Waiting| alarm.id.piece.is_none_or(|piece| !told.contains(&piece));
+        watching.waiting().into_iter().filter(untold).collect::<Vec<_>>()
+    });
+    let first = Memo::new(move |_| waiting.read().first().copied());
+    let words = Memo::new(move |_| {
+        let (alarm, _) = first.get()?;
+        Some(alarm_words(cook, alarm.id.kind, alarm.id.piece))
+    });
+    let more = move || {
+        let more = waiting.read().len().saturating_sub(1);
+        (more > 0).then(|| say!("alarms-more", count = more))
+    };
+    let bar = move || {
+        let waiting = first.get()?;
+        let (alarm, _) = waiting;
+        Some(view! {
+            <section class="alarm" aria-label=move || say!("alarms")>
+                <button class="open-alarm" on:click=move |_| {
+                    watching.heard(waiting);
+                    navigation.go(alarm.id.piece.map_or(Screen::Live, Screen::Piece));
+                }>
+                    <strong>{words}</strong>
+                    <span>{move || late(alarm, cook.now())} " " {more}</span>
+                </button>
+                <button class="small" on:click=move |_| watching.snooze(waiting)>
+                    {move || say!("alarm-snooze")}
+                </button>
+                <button class="small" on:click=move |_| watching.heard(waiting)>
+                    {move || say!("alarm-done")}
+                </button>
+            </section>
+        })
     };
     view! {
-        <ul class="alarms" class:typing=typing aria-live="assertive" aria-label=move || say!("alarms")>
-            {rows}
-        </ul>
+        <p class="unseen" role="alert">
+            {words}
+        </p>
+        {bar}
     }
 }
 
 /// How long ago it was due, once that is worth a word.
-fn late(at: Moment, now: Moment) -> Option<String> {
-    (now - at >= Span::minutes(1)).then(|| say!("alarm-late", span = show::span(now - at)))
+fn late(alarm: Alarm, now: Moment) -> Option<String> {
+    let late = now - alarm.at;
+    (late >= Span::minutes(1)).then(|| say!("alarm-late", span = show::span(late)))
 }

@@ -1,32 +1,49 @@
-use cook_model::cook::{Stage, What};
+use cook_model::cook::{Action, CookState, EntryId, Stage, What};
+use cook_model::history::Instrument;
 use leptos::prelude::*;
 
-use super::{LastDone, Tab, perform};
+use super::question::{Question, open_question};
+use super::{AlarmBar, LastDone, Tab, perform};
 use crate::kitchen::KitchenDock;
 use crate::navigate::{Screen, navigation};
 use crate::open_cook::open_cook;
 use crate::{describe, say};
 
-/// What is always in reach of the thumb: the undoing of the last tap, the one button for the next
-/// thing to do, and the way to the other parts of the app.
+/// What is always in reach of the thumb: what calls and its answers, the undoing of the last tap,
+/// the one button for the next thing to do, and the way to the other parts of the app.
 #[component]
 pub fn Dock() -> impl IntoView {
     let cook = open_cook();
     let navigation = navigation();
+    let question = open_question(cook);
     let at_the_cook = move || matches!(navigation.screen(), Screen::Live);
+    // The number pad needs the whole screen, and who types is at the pit already.
     let typing = move || matches!(navigation.screen(), Screen::Piece(_) | Screen::Pit);
     let at_the_kitchen = move || navigation.screen().is_kitchen();
     view! {
         <footer class="dock" class:typing=typing>
+            <Show when=move || !typing()>
+                <AlarmBar />
+            </Show>
             <Show
                 when=at_the_kitchen
                 fallback=move || {
-                    view! { <LastDone done=cook.done() on_undo=move |()| cook.undo_last() /> }
+                    view! {
+                        <LastDone done=cook.done() on_undo=move |()| cook.undo_last()>
+                            <SecondPlace />
+                        </LastDone>
+                    }
                 }
             >
                 <KitchenDock />
             </Show>
-            <Show when=move || at_the_cook() && cook.step().is_some()>
+            {move || {
+                let question = question.get().filter(|_| at_the_cook());
+                question.map(|surprise| view! { <Question surprise=surprise /> })
+            }}
+            <Show when=move || {
+                at_the_cook() && question.read().is_none() && cook.step().is_some()
+            }>
                 <NextButton />
             </Show>
             <Show when=move || navigation.screen() == Screen::SetOut>
@@ -37,6 +54,41 @@ pub fn Dock() -> impl IntoView {
             </Show>
         </footer>
     }
+}
+
+/// Where one place of a piece was read last: the button for the second place, beside the undo.
+#[component]
+fn SecondPlace() -> impl IntoView {
+    let cook = open_cook();
+    let done = cook.done();
+    let second = Memo::new(move |_| {
+        let last = *done.read().as_ref()?.entries.last()?;
+        // The one button for the next thing to do may say it already.
+        let told = cook.step().is_some_and(
+            |step| matches!(step.action, Action::TrySecondPlace { reading } if reading == last),
+        );
+        (!told && is_of_one_place(&cook.state().read(), last)).then_some(last)
+    });
+    move || {
+        second.get().map(|reading| {
+            let tried = What::SecondPlaceTried { reading };
+            view! {
+                <button class="small" on:click=move |_| cook.record(tried.clone())>
+                    {move || say!("second-place-short")}
+                </button>
+            }
+        })
+    }
+}
+
+/// Whether this entry is an instant-read's reading of one place only.
+fn is_of_one_place(state: &CookState, entry: EntryId) -> bool {
+    let mut readings = state.history.pieces.iter().flat_map(|piece| &piece.readings);
+    readings.any(|reading| {
+        reading.entry == entry
+            && reading.instrument == Instrument::InstantRead
+            && reading.places < 2
+    })
 }
 
 /// The one button for the next thing to do.

@@ -11,10 +11,14 @@ pub fn LastDone(
     /// Undoes it.
     #[prop(into)]
     on_undo: Callback<()>,
+    /// What else could be done about it.
+    #[prop(optional)]
+    children: Option<Children>,
 ) -> impl IntoView {
     view! {
         <div class="last-done" class:empty=move || done.read().is_none()>
             <p role="status">{move || done.get().map(|done| done.words)}</p>
+            {children.map(|children| children())}
             <Show when=move || done.read().is_some()>
                 <button class="small" on:click=move |_| on_undo.run(())>
                     {move || say!("undo")}

@@ -49,7 +49,7 @@ pub use pit_curve::PitCurve;
 pub use prompts::Prompts;
 pub use proof_status::{BackOn, ProofStatus};
 pub use pull_proposal::{ForecastLethality, PullProposal};
-pub use question::Question;
+pub use question::open_question;
 pub use setting_field::SettingField;
 pub use tab::Tab;
 pub use text_field::TextField;

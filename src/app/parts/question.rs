@@ -3,15 +3,13 @@ use cook_model::forecast::Surprise;
 use leptos::prelude::*;
 
 use crate::navigate::{Screen, navigation};
-use crate::open_cook::open_cook;
+use crate::open_cook::{OpenCook, open_cook};
 use crate::{say, show};
 
-/// Asks about the latest reading that does not fit what is otherwise known: it is kept, or typed
-/// again, with one tap.
-#[component]
-pub fn Question() -> impl IntoView {
-    let cook = open_cook();
-    let surprise = Memo::new(move |_| {
+/// The latest reading that does not fit what is otherwise known, until the cook has said that it is
+/// right or typed it again.
+pub fn open_question(cook: OpenCook) -> Memo<Option<Surprise>> {
+    Memo::new(move |_| {
         let (state, forecast) = (cook.state().read(), cook.forecast().read());
         let vouched = |surprise: &Surprise| {
             let piece = state.history.piece(surprise.piece);
@@ -21,13 +19,12 @@ pub fn Question() -> impl IntoView {
                 .any(|reading| reading.entry == surprise.entry && reading.vouched)
         };
         forecast.surprises.iter().rfind(|surprise| !vouched(surprise)).copied()
-    });
-    view! { {move || surprise.get().map(|surprise| view! { <Ask surprise=surprise /> })} }
+    })
 }
 
-/// The question.
+/// Asks about such a reading: it is kept, or typed again, with one tap.
 #[component]
-fn Ask(
+pub fn Question(
     /// What it is about.
     surprise: Surprise,
 ) -> impl IntoView {

@@ -47,34 +47,36 @@ pub fn Curves() -> impl IntoView {
             <Show when=move || order.read().is_empty()>
                 <p class="lead">{move || say!("curves-none")}</p>
             </Show>
-            <For each=move || order.get() key=|id| *id let:id>
-                <section class="card" class:is-next=move || next() == Some(id)>
-                    <h2>
-                        {move || show::piece(&state.read(), id)}
-                        {move || (next() == Some(id)).then(|| say!("curves-next"))}
-                    </h2>
-                    {move || {
-                        let history = state.read().history.piece(id).cloned()?;
-                        let forecast = cook.forecast().read().piece(id).cloned()?;
-                        Some(
-                            view! {
-                                <Curve
-                                    history=history
-                                    forecast=forecast
-                                    now=cook.now()
-                                    zoom=zoom.get()
-                                />
-                            },
-                        )
-                    }}
-                </section>
-            </For>
-            <Show when=move || !order.read().is_empty()>
-                <section class="card">
-                    <h2>{move || say!("pad-title-pit")}</h2>
-                    {pit}
-                </section>
-            </Show>
+            <div class="rows">
+                <For each=move || order.get() key=|id| *id let:id>
+                    <section class="card" class:is-next=move || next() == Some(id)>
+                        <h2>
+                            {move || show::piece(&state.read(), id)}
+                            {move || (next() == Some(id)).then(|| say!("curves-next"))}
+                        </h2>
+                        {move || {
+                            let history = state.read().history.piece(id).cloned()?;
+                            let forecast = cook.forecast().read().piece(id).cloned()?;
+                            Some(
+                                view! {
+                                    <Curve
+                                        history=history
+                                        forecast=forecast
+                                        now=cook.now()
+                                        zoom=zoom.get()
+                                    />
+                                },
+                            )
+                        }}
+                    </section>
+                </For>
+                <Show when=move || !order.read().is_empty()>
+                    <section class="card">
+                        <h2>{move || say!("pad-title-pit")}</h2>
+                        {pit}
+                    </section>
+                </Show>
+            </div>
         </section>
     }
 }

@@ -1,10 +1,11 @@
 use cook_model::cook::{Action, Stage};
 use cook_model::piece::PieceId;
+use cook_model::sorting::sort_by_key;
 use leptos::prelude::*;
 
 use crate::navigate::{Screen, navigation};
 use crate::open_cook::open_cook;
-use crate::parts::{BackOn, Heading, NearClocks, NextStep, PieceRow, Prompts, Question};
+use crate::parts::{BackOn, Heading, NearClocks, NextStep, PieceRow, Prompts};
 use crate::{describe, say, show};
 
 /// What to do next, and the pieces in pull order.
@@ -23,28 +24,33 @@ pub fn Live() -> impl IntoView {
             <div class="unseen">
                 <Heading text=Signal::derive(|| say!("live-title")) />
             </div>
-            <Question />
-            <NextStep />
-            <BackOnNow />
-            <Prompts />
-            <NearClocks />
-            <CookFacts />
-            <Show when=move || !order.read().0.is_empty()>
-                <h2 class="list-name">{move || say!("live-order")}</h2>
-                <ol class="rows pieces">
-                    <For each=move || order.get().0 key=|id| *id let:id>
-                        <PieceRow piece=id />
-                    </For>
-                </ol>
-            </Show>
-            <Show when=move || !order.read().1.is_empty()>
-                <h2 class="list-name">{move || say!("live-off")}</h2>
-                <ul class="rows pieces">
-                    <For each=move || order.get().1 key=|id| *id let:id>
-                        <PieceRow piece=id />
-                    </For>
-                </ul>
-            </Show>
+            <div class="sides">
+                <div class="side">
+                    <NextStep />
+                    <BackOnNow />
+                    <Prompts />
+                    <NearClocks />
+                    <CookFacts />
+                </div>
+                <div class="side">
+                    <Show when=move || !order.read().0.is_empty()>
+                        <h2 class="list-name">{move || say!("live-order")}</h2>
+                        <ol class="rows pieces">
+                            <For each=move || order.get().0 key=|id| *id let:id>
+                                <PieceRow piece=id />
+                            </For>
+                        </ol>
+                    </Show>
+                    <Show when=move || !order.read().1.is_empty()>
+                        <h2 class="list-name">{move || say!("live-off")}</h2>
+                        <ul class="rows pieces">
+                            <For each=move || order.get().1 key=|id| *id let:id>
+                                <PieceRow piece=id />
+                            </For>
+                        </ul>
+                    </Show>
+                </div>
+            </div>
         </section>
     }
 }
@@ -69,9 +75,11 @@ fn pieces_in_order(
     let is_off = |stage: Stage| stage > Stage::On;
     let place = |id: PieceId| pull_order.iter().position(|other| *other == id);
     let mut on: Vec<_> = pieces.iter().filter(|(_, stage)| !is_off(*stage)).copied().collect();
-    on.sort_by_key(|(id, stage)| (*stage != Stage::On, place(*id).unwrap_or(usize::MAX), *id));
+    sort_by_key(&mut on, |(id, stage)| {
+        (*stage != Stage::On, place(*id).unwrap_or(usize::MAX), *id)
+    });
     let mut off: Vec<_> = pieces.iter().filter(|(_, stage)| is_off(*stage)).copied().collect();
-    off.sort_by_key(|(id, stage)| (*stage, *id));
+    sort_by_key(&mut off, |(id, stage)| (*stage, *id));
     let ids = |pieces: Vec<(PieceId, Stage)>| pieces.into_iter().map(|(id, _)| id).collect();
     (ids(on), ids(off))
 }

@@ -29,22 +29,24 @@ pub fn PitReading() -> impl IntoView {
     };
     view! {
         <section class="screen reading">
-            <header class="top">
-                <BackToCook />
-                <div>
-                    <Heading text=Signal::derive(|| say!("pad-title-pit")) />
-                    <p class="about">
-                        {move || say!("pad-pit-about", temperature = show::temperature(aim()))}
-                    </p>
-                </div>
-            </header>
-            <Keypad
-                name="pit-reading"
-                label=Signal::derive(|| say!("pad-typed", unit = show::temperature_unit()))
-                text=text
-                bad=bad
-                on_store=store
-            />
+            <div class="side entry">
+                <header class="top">
+                    <BackToCook />
+                    <div>
+                        <Heading text=Signal::derive(|| say!("pad-title-pit")) />
+                        <p class="about">
+                            {move || say!("pad-pit-about", temperature = show::temperature(aim()))}
+                        </p>
+                    </div>
+                </header>
+                <Keypad
+                    name="pit-reading"
+                    label=Signal::derive(|| say!("pad-typed", unit = show::temperature_unit()))
+                    text=text
+                    bad=bad
+                    on_store=store
+                />
+            </div>
         </section>
     }
 }

@@ -3,6 +3,7 @@ use cook_model::cook::What;
 use cook_model::forecast::Probability;
 use cook_model::plan::{Plan, PlanProblem, Style, plan};
 use cook_model::quantity::{Moment, Span};
+use cook_model::sorting::sort_by_key;
 use leptos::prelude::*;
 
 use crate::device::{clock, files};
@@ -100,11 +101,10 @@ fn ThePlan() -> impl IntoView {
         Some(view! { <ol class="entries">{rows.collect_view()}</ol> })
     };
     view! {
-        {drawn}
-        <Levers />
-        <Ways />
-        {steps}
-        <CalendarFile />
+        <div class="sides">
+            <div class="side">{drawn} <Levers /> <Ways /></div>
+            <div class="side">{steps} <CalendarFile /></div>
+        </div>
     }
 }
 
@@ -133,7 +133,7 @@ fn times(plan: &Plan, tracks: &[Track]) -> Vec<(Moment, String)> {
         times.push((track.pull.0, say!("plan-pull", piece = name(track), window = window)));
         times.push((track.rested, say!("plan-rested", piece = name(track))));
     }
-    times.sort_by_key(|(at, _)| *at);
+    sort_by_key(&mut times, |(at, _)| *at);
     times
 }
 

@@ -78,60 +78,66 @@ pub fn Reading(
     ];
     view! {
         <section class="screen reading">
-            <header class="top">
-                <BackToCook />
-                <div>
-                    <Heading text=Signal::derive(name) />
-                    <p class="about">
-                        {move || {
-                            forecast
-                                .get()
-                                .map(|forecast| {
-                                    say!(
-                                        "pad-about",
-                                        temperature = show::temperature(forecast.core.middle),
-                                        low = show::degrees(forecast.core.low),
-                                        high = show::degrees(forecast.core.high)
-                                    )
-                                })
-                        }}
-                    </p>
-                    <p class="about">
-                        {move || last_reading(history.get(), cook.now())}
-                    </p>
-                    <p class="about">{offset}</p>
+            <div class="sides">
+                <div class="side entry">
+                    <header class="top">
+                        <BackToCook />
+                        <div>
+                            <Heading text=Signal::derive(name) />
+                            <p class="about">
+                                {move || {
+                                    forecast
+                                        .get()
+                                        .map(|forecast| {
+                                            say!(
+                                                "pad-about",
+                                                temperature = show::temperature(forecast.core.middle),
+                                                low = show::degrees(forecast.core.low),
+                                                high = show::degrees(forecast.core.high)
+                                            )
+                                        })
+                                }}
+                            </p>
+                            <p class="about">
+                                {move || last_reading(history.get(), cook.now())}
+                            </p>
+                            <p class="about">{offset}</p>
+                        </div>
+                    </header>
+                    <div class="how">
+                        <Choice
+                            name="instrument"
+                            label=Signal::derive(|| say!("pad-instrument"))
+                            options=instruments
+                            chosen=instrument
+                            on_choose=move |chosen| instrument.set(chosen)
+                            quiet=true
+                        />
+                        <button
+                            class="toggle"
+                            aria-pressed=move || two_places.get().to_string()
+                            on:click=move |_| two_places.update(|two| *two = !*two)
+                        >
+                            {move || say!("places-two")}
+                        </button>
+                    </div>
+                    <Keypad
+                        name="reading"
+                        label=Signal::derive(|| say!("pad-typed", unit = show::temperature_unit()))
+                        text=text
+                        bad=bad
+                        on_store=store
+                    />
                 </div>
-            </header>
-            <div class="how">
-                <Choice
-                    name="instrument"
-                    label=Signal::derive(|| say!("pad-instrument"))
-                    options=instruments
-                    chosen=instrument
-                    on_choose=move |chosen| instrument.set(chosen)
-                    quiet=true
-                />
-                <button
-                    class="toggle"
-                    aria-pressed=move || two_places.get().to_string()
-                    on:click=move |_| two_places.update(|two| *two = !*two)
-                >
-                    {move || say!("places-two")}
-                </button>
+                <div class="side">
+                    <PieceActs piece=piece />
+                    <PullProposal piece=piece />
+                    {section}
+                    {curve}
+                    <PieceClocks piece=piece />
+                    <ForecastLethality piece=piece />
+                </div>
             </div>
-            <Keypad
-                name="reading"
-                label=Signal::derive(|| say!("pad-typed", unit = show::temperature_unit()))
-                text=text
-                bad=bad
-                on_store=store
-            />
-            <PieceActs piece=piece />
-            <PullProposal piece=piece />
-            {section}
-            {curve}
-            <PieceClocks piece=piece />
-            <ForecastLethality piece=piece />
         </section>
     }
 }

@@ -3,6 +3,7 @@ use cook_model::history::{CoreReading, PieceHistory};
 use cook_model::piece::PieceId;
 use cook_model::quantity::Moment;
 use cook_model::safety::{ProofRule, Shortfall, shortfall};
+use cook_model::sorting::sort_by;
 use leptos::prelude::*;
 
 use crate::navigate::{Screen, navigation};
@@ -25,7 +26,7 @@ pub fn Rest() -> impl IntoView {
             .filter(|(standing, _)| standing.stage > Stage::On)
             .map(|(standing, history)| (standing.stage, history.id))
             .collect();
-        off.sort();
+        sort_by(&mut off, Ord::cmp);
         off.into_iter().map(|(_, id)| id).collect::<Vec<_>>()
     });
     let rule = move || show::temperature(state.read().settings.proof_rule.instant());

@@ -31,21 +31,27 @@ pub fn SetOut() -> impl IntoView {
         <section class="screen set-out">
             <Heading text=Signal::derive(|| say!("set-out-title")) />
             <UnitChoice />
-            <ul class="rows pieces">
-                <For
-                    each=move || {
-                        let state = cook.state().read();
-                        state.history.pieces.iter().map(|piece| piece.id).collect::<Vec<_>>()
-                    }
-                    key=|id| *id
-                    let:id
-                >
-                    <SetOutRow piece=id />
-                </For>
-            </ul>
-            <AddPieces start=start />
-            <CookSettings start=start />
-            <p class="caution">{move || say!("set-out-wash")}</p>
+            <div class="sides">
+                <div class="side">
+                    <AddPieces start=start />
+                    <ul class="rows pieces">
+                        <For
+                            each=move || {
+                                let state = cook.state().read();
+                                state.history.pieces.iter().map(|piece| piece.id).collect::<Vec<_>>()
+                            }
+                            key=|id| *id
+                            let:id
+                        >
+                            <SetOutRow piece=id />
+                        </For>
+                    </ul>
+                </div>
+                <div class="side">
+                    <CookSettings start=start />
+                    <p class="caution">{move || say!("set-out-wash")}</p>
+                </div>
+            </div>
         </section>
     }
 }

@@ -43,9 +43,7 @@ pub fn Settings() -> impl IntoView {
                     (Language::Spanish, Signal::derive(|| say!("language-es"))),
                 ]
                 chosen=Signal::derive(preferences::language)
-                on_choose=move |language: Language| {
-                    preferences::change(|chosen| chosen.language = Some(language.tag().to_owned()));
-                }
+                on_choose=preferences::speak
             />
         </section>
     }

@@ -7,6 +7,7 @@ unit-f = °F
 unit-c = °C
 unit-g = g
 unit-oz = oz
+unit-lb = lb
 unit-mm = mm
 unit-in = in
 minutes = { $count } min
@@ -15,6 +16,7 @@ ago = { $span } ago
 just-now = just now
 list-and = { $first } and { $last }
 back = Back
+second-place-short = 2nd place: no lower
 undo = Undo
 change = Change
 today = Today
@@ -337,6 +339,10 @@ problem-other = it makes no sense there
 
 ## Alarms
 alarms = Alarms
+alarms-more = { $count ->
+    [one] and 1 more
+   *[other] and { $count } more
+}
 alarm-check = Check { $piece }
 alarm-window = { $piece }: pull soon
 alarm-past = { $piece }: likely past its pull temperature

@@ -7,6 +7,7 @@ unit-f = °F
 unit-c = °C
 unit-g = g
 unit-oz = oz
+unit-lb = lb
 unit-mm = mm
 unit-in = in
 minutes = { $count } min
@@ -15,6 +16,7 @@ ago = hace { $span }
 just-now = ahora mismo
 list-and = { $first } y { $last }
 back = Volver
+second-place-short = 2.º punto: no menos
 undo = Deshacer
 change = Cambiar
 today = Hoy
@@ -337,6 +339,10 @@ problem-other = ahí no tiene sentido
 
 ## Alarms
 alarms = Alarmas
+alarms-more = { $count ->
+    [one] y 1 más
+   *[other] y { $count } más
+}
 alarm-check = Mide { $piece }
 alarm-window = { $piece }: se retira pronto
 alarm-past = { $piece }: probablemente pasada de su temperatura

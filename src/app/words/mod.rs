@@ -1,12 +1,15 @@
 //! Every text of the app, by its name. The texts themselves are in `en.ftl` and `es.ftl`, in the
-//! Fluent language, which has each tongue's own plurals.
+//! Fluent language, which has each tongue's own plurals. They are files of the site beside the
+//! program, kept offline with it, and only the tongue in use is read.
 
-use std::cell::OnceCell;
+use std::cell::RefCell;
 use std::rc::Rc;
 
-use fluent_bundle::{FluentArgs, FluentBundle, FluentResource};
+use fluent_bundle::{FluentArgs, FluentBundle, FluentResource, FluentValue};
 use unic_langid::LanguageIdentifier;
+use wasm_bindgen::JsValue;
 
+use crate::device::site_file;
 use crate::preferences;
 
 /// A tongue the app speaks.
@@ -43,38 +46,41 @@ impl Language {
             Self::Spanish => ',',
         }
     }
-
-    const fn texts(self) -> &'static str {
-        match self {
-            Self::English => include_str!("en.ftl"),
-            Self::Spanish => include_str!("es.ftl"),
-        }
-    }
 }
 
 /// The texts of one language, ready to be filled in.
 type Texts = FluentBundle<FluentResource>;
 
 thread_local! {
-    static ENGLISH: OnceCell<Rc<Texts>> = const { OnceCell::new() };
-    static SPANISH: OnceCell<Rc<Texts>> = const { OnceCell::new() };
+    static LOADED: RefCell<Vec<(Language, Rc<Texts>)>> = const { RefCell::new(Vec::new()) };
 }
 
-fn texts(language: Language) -> Rc<Texts> {
-    let cell = match language {
-        Language::English => &ENGLISH,
-        Language::Spanish => &SPANISH,
-    };
-    cell.with(|cell| cell.get_or_init(|| Rc::new(read(language))).clone())
+/// Gets a language's texts, so that it can be spoken from now on.
+///
+/// # Errors
+/// The browser's own, if the site's file cannot be had.
+pub async fn load(language: Language) -> Result<(), JsValue> {
+    if loaded(language).is_none() {
+        let text = site_file::read(&format!("{}.ftl", language.tag())).await?;
+        let texts = Rc::new(parse(language, text));
+        LOADED.with_borrow_mut(|loaded| loaded.push((language, texts)));
+    }
+    Ok(())
+}
+
+fn loaded(language: Language) -> Option<Rc<Texts>> {
+    LOADED.with_borrow(|loaded| {
+        loaded.iter().find(|(one, _)| *one == language).map(|(_, texts)| Rc::clone(texts))
+    })
 }
 
 /// Reads a language's file. A line that Fluent cannot read is left out; a browser test finds it.
-fn read(language: Language) -> Texts {
+fn parse(language: Language, text: String) -> Texts {
     let id: LanguageIdentifier = language.tag().parse().unwrap_or_default();
     let mut bundle = FluentBundle::new(vec![id]);
     // The marks that keep left-to-right and right-to-left text apart: neither tongue needs them.
     bundle.set_use_isolating(false);
-    let resource = match FluentResource::try_new(language.texts().to_owned()) {
+    let resource = match FluentResource::try_new(text) {
         Ok(resource) => resource,
         Err((resource, _)) => resource,
     };
@@ -82,21 +88,60 @@ fn read(language: Language) -> Texts {
     bundle
 }
 
+/// What fills a gap of a text.
+pub enum Gap {
+    /// Words, set in as they are.
+    Words(String),
+    /// A whole number, by which a text may also choose its plural.
+    Number(i64),
+}
+
+impl From<String> for Gap {
+    fn from(words: String) -> Self {
+        Self::Words(words)
+    }
+}
+
+impl From<&str> for Gap {
+    fn from(words: &str) -> Self {
+        Self::Words(words.to_owned())
+    }
+}
+
+macro_rules! gap_from_number {
+    ($($number:ty),+) => {$(
+        impl From<$number> for Gap {
+            fn from(number: $number) -> Self {
+                Self::Number(number as i64)
+            }
+        }
+    )+};
+}
+
+// A count on the screen is far below where the widest of these would not fit.
+gap_from_number!(u8, u16, u32, u64, usize, i32, i64);
+
 /// The text of this name in the person's language. Prefer [`say!`](crate::say).
 ///
 /// Reads the language reactively: a text drawn inside a closure changes with it.
-pub fn text(name: &'static str, args: Option<&FluentArgs>) -> String {
+pub fn text(name: &'static str, gaps: &[(&'static str, Gap)]) -> String {
     let chosen = preferences::language();
-    filled(chosen, name, args)
-        .or_else(|| filled(Language::English, name, args))
-        .unwrap_or_else(|| name.to_owned())
+    let mut args = FluentArgs::with_capacity(gaps.len());
+    for (gap, filling) in gaps {
+        let filling = match filling {
+            Gap::Words(words) => FluentValue::from(words.as_str()),
+            Gap::Number(number) => FluentValue::from(*number),
+        };
+        args.set(*gap, filling);
+    }
+    filled(chosen, name, &args).unwrap_or_else(|| name.to_owned())
 }
 
-fn filled(language: Language, name: &str, args: Option<&FluentArgs>) -> Option<String> {
-    let texts = texts(language);
+fn filled(language: Language, name: &str, args: &FluentArgs) -> Option<String> {
+    let texts = loaded(language)?;
     let pattern = texts.get_message(name)?.value()?;
     let mut errors = Vec::new();
-    Some(texts.format_pattern(pattern, args, &mut errors).into_owned())
+    Some(texts.format_pattern(pattern, Some(args), &mut errors).into_owned())
 }
 
 /// The text of this name in the person's language, its gaps filled:
@@ -104,11 +149,9 @@ fn filled(language: Language, name: &str, args: Option<&FluentArgs>) -> Option<S
 #[macro_export]
 macro_rules! say {
     ($name:literal) => {
-        $crate::words::text($name, None)
+        $crate::words::text($name, &[])
     };
-    ($name:literal, $($gap:ident = $value:expr),+ $(,)?) => {{
-        let mut args = fluent_bundle::FluentArgs::new();
-        $(args.set(stringify!($gap), $value);)+
-        $crate::words::text($name, Some(&args))
-    }};
+    ($name:literal, $($gap:ident = $value:expr),+ $(,)?) => {
+        $crate::words::text($name, &[$((stringify!($gap), $value.into())),+])
+    };
 }

@@ -1,0 +1,64 @@
+//! The forecast and the plan, made anew while nobody taps.
+
+use std::time::Duration;
+
+use cook_model::cook::CookState;
+use cook_model::forecast::{Forecast, forecast};
+use cook_model::plan::plan;
+use cook_model::quantity::Moment;
+use leptos::prelude::*;
+
+use super::OpenCook;
+use crate::device::clock;
+
+impl OpenCook {
+    /// Makes a new forecast when an entry came and when a minute has gone; after the screen has
+    /// shown what was tapped, for it takes longer than a tap may.
+    pub(super) fn keep_forecast_fresh(self) {
+        let minute = Memo::new(move |_| self.now().timestamp().div_euclid(60));
+        Effect::new(move || {
+            minute.track();
+            self.folded.track();
+            if self.thinking.get_untracked() {
+                return;
+            }
+            self.thinking.set(true);
+            later(move || self.think_of_the_pieces());
+        });
+    }
+
+    fn think_of_the_pieces(self) {
+        let now = self.ticking.read();
+        let state = self.folded.get_untracked();
+        self.forecast.set(forecast(&state.history, now));
+        // Another task, so that a tap that came meanwhile is answered between the two.
+        later(move || self.think_of_the_plan(&state, now));
+    }
+
+    fn think_of_the_plan(self, state: &CookState, now: Moment) {
+        let planned = state.plan_request(now).and_then(|request| plan(&request).ok());
+        self.plan.set(planned);
+        self.thinking.set(false);
+        // An entry that came between the two waits for its own forecast.
+        if self.folded.with_untracked(|folded| folded != state) {
+            self.thinking.set(true);
+            later(move || self.think_of_the_pieces());
+        }
+    }
+}
+
+fn later(task: impl FnOnce() + 'static) {
+    set_timeout(task, Duration::ZERO);
+}
+
+/// The forecast of a cook of which nothing is known.
+pub(super) fn nothing_forecast() -> Forecast {
+    Forecast {
+        at: clock::now(),
+        pieces: Vec::new(),
+        order: Vec::new(),
+        order_certainty: Vec::new(),
+        checks: Vec::new(),
+        surprises: Vec::new(),
+    }
+}

@@ -7,6 +7,7 @@ import { extname, join, normalize } from "node:path";
 
 const TYPES = {
   ".css": "text/css; charset=utf-8",
+  ".ftl": "text/plain; charset=utf-8",
   ".html": "text/html; charset=utf-8",
   ".js": "text/javascript; charset=utf-8",
   ".json": "application/json",

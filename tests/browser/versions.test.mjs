@@ -1,13 +1,10 @@
 // New versions of the site: offered, complete, refused when mixed, undone when they cannot start.
 
 import assert from "node:assert/strict";
-import { createHash } from "node:crypto";
-import { cp, mkdtemp, readFile, rm, writeFile } from "node:fs/promises";
-import { tmpdir } from "node:os";
+import { readFile } from "node:fs/promises";
 import { join } from "node:path";
 import { test } from "node:test";
 import {
-  DIST,
   goOffline,
   goOnline,
   keptOffline,
@@ -16,6 +13,7 @@ import {
   started,
   until,
 } from "./harness.mjs";
+import { look, newerSite } from "./newer-site.mjs";
 
 test("a new version waits until the page lets it in, and is then complete", async (t) => {
   const { site, phone } = await siteAndPhone(t);
@@ -77,29 +75,6 @@ test("a version that cannot start gives way to what the host has next", async (t
   await started(phone.page);
   assert.equal(await phone.page.title(), "Pull Order");
 });
-
-/** A copy of the site with another title, and a service worker that names its sums. */
-async function newerSite(t, change = (page) => page) {
-  const folder = await mkdtemp(join(tmpdir(), "newer-site-"));
-  t.after(() => rm(folder, { recursive: true, force: true }));
-  await cp(DIST, folder, { recursive: true });
-  const page = await readFile(join(folder, "index.html"), "utf8");
-  const newer = change(page.replace("<title>Pull Order</title>", "<title>Newer</title>"));
-  await writeFile(join(folder, "index.html"), newer);
-  const sum = (text) => createHash("sha256").update(text).digest("hex");
-  const worker = await readFile(join(folder, "sw.js"), "utf8");
-  const renamed = worker.replace(/BUILD = "\w+"/, 'BUILD = "newer"');
-  await writeFile(join(folder, "sw.js"), renamed.replace(sum(page), sum(newer)));
-  return folder;
-}
-
-/** Has the browser look for a new version. */
-function look(page) {
-  return page.evaluate(async () => {
-    const registration = await navigator.serviceWorker.getRegistration();
-    await registration.update().catch(() => {});
-  });
-}
 
 /** Waits until a new version is there and waits. */
 function waiting(page) {

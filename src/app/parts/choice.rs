@@ -39,7 +39,15 @@ where
     };
     let (chosen, on_choose) = (Signal::derive(place), Callback::new(choose));
     view! {
-        <Places name=name label=label words=words chosen=chosen on_choose=on_choose quiet=quiet />
+        <Places
+            name=name
+            label=label
+            words=words
+            chosen=chosen
+            on_choose=on_choose
+            quiet=quiet
+            stacked=stacked
+        />
     }
 }
 
@@ -52,6 +60,7 @@ fn Places(
     chosen: Signal<Option<usize>>,
     on_choose: Callback<usize>,
     quiet: bool,
+    stacked: bool,
 ) -> impl IntoView {
     let buttons = words.into_iter().enumerate().map(|(place, words)| {
         view! {

@@ -135,6 +135,7 @@ fn a_leave_in_at_160_and_an_instant_read_at_140_mean_reseat_and_a_quarter_of_an_
             thickest: Some(Length::from_mm(40.0)),
             shape: Shape::Natural,
             start: Temperature::from_f(38.0),
+            icy: false,
         };
         let state = state_of(&[
             (-5.0, What::PitTargetSet { target: Temperature::from_f(target) }),

@@ -81,7 +81,7 @@ test("a bag is moved, used and brought back, and what is past its day says so", 
   await phone.page.locator(".bag-row button.row").first().tap();
   await person.tap("Move to the fridge");
   await person.stored(/moved: Fridge/);
-  await phone.page.getByText(/^Eat by /).waitFor();
+  await phone.page.locator(".window", { hasText: /^Eat by / }).waitFor();
   await person.goTo("Bags");
   await person.tap(/was used$/);
   await person.stored(/used$/);

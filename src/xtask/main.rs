@@ -3,6 +3,7 @@
 //! A failure is one plain line that names what is missing and the remedy; the exit code is then 1.
 
 mod advisories;
+mod bench;
 mod browser;
 mod debian;
 mod fingerprint;
@@ -29,6 +30,7 @@ const HELP: &str = "\
 cargo xtask serve [--port N] [--open]   build the app and serve it at http://127.0.0.1:8080
 cargo xtask build                       leave the finished site in dist/
 cargo xtask test [--only LAYER]         run every test; LAYER is tidy, native or browser
+cargo xtask bench                       time the heat model and the forecast, native and in Chromium
 cargo xtask fuzz [--runs N]             give each fuzz target N inputs (20,000 unless told)
 cargo xtask size                        what the built files weigh, against the budget
 cargo xtask help                        this text
@@ -47,6 +49,7 @@ enum Task {
     Serve { port: u16, open: bool },
     Test { only: Option<testing::Layer> },
     Fuzz { runs: u32 },
+    Bench,
     Size,
 }
 
@@ -71,6 +74,7 @@ fn parse(mut arguments: lexopt::Parser) -> Result<Task> {
                 "serve" => Task::Serve { port: 8080, open: false },
                 "test" => Task::Test { only: None },
                 "fuzz" => Task::Fuzz { runs: fuzz::USUAL_RUNS },
+                "bench" => Task::Bench,
                 "size" => Task::Size,
                 other => bail!("there is no command `{other}`; `cargo xtask help` lists them"),
             },
@@ -101,6 +105,7 @@ fn run(task: Task) -> Result<()> {
         }
         Task::Test { only } => testing::run(&machine, only)?,
         Task::Fuzz { runs } => fuzz::run(&machine, runs)?,
+        Task::Bench => bench::run(&machine)?,
         Task::Size => {
             site::build(&machine)?;
             size::report(&machine.root.join("dist"))?;
@@ -120,6 +125,7 @@ mod command_line {
     #[test]
     fn reads_each_command() {
         assert_eq!(parsed(&[]).unwrap(), Task::Help);
+        assert_eq!(parsed(&["bench"]).unwrap(), Task::Bench);
         assert_eq!(parsed(&["serve"]).unwrap(), Task::Serve { port: 8080, open: false });
         assert_eq!(
             parsed(&["serve", "--port", "9000", "--open"]).unwrap(),

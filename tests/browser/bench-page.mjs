@@ -1,0 +1,27 @@
+// The page that holds the module of tests/bench, which `cargo xtask bench` and
+// `cargo xtask test --only browser` build.
+
+import { fileURLToPath } from "node:url";
+import { Phone } from "./phone.mjs";
+import { Site } from "./server.mjs";
+
+/** Where the module and the native results are. */
+export const FOLDER = fileURLToPath(new URL("../../target/web/bench/", import.meta.url));
+
+/** Opens the page, gives it to `use`, and puts everything away. */
+export async function withBench(use) {
+  const site = new Site(FOLDER, "/");
+  await site.start();
+  const phone = await Phone.unpack({ origin: site.url });
+  try {
+    await phone.page.goto(site.url);
+    await phone.page.evaluate(async () => {
+      globalThis.bench = await import("./bench.js");
+      await globalThis.bench.default();
+    });
+    return await use(phone.page);
+  } finally {
+    await phone.throwAway();
+    await site.stop();
+  }
+}

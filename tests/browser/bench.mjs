@@ -1,0 +1,43 @@
+// Times the same calls in Chromium and natively, in turns so that a busy machine slows both alike,
+// and tells the least time of each: `cargo xtask bench` runs it.
+
+import { execFileSync } from "node:child_process";
+import { withBench } from "./bench-page.mjs";
+
+const TURNS = 15;
+const TRACES = 200;
+const FORECASTS = 5;
+
+/** Nanoseconds a call, in the page. */
+function inPage({ traces, forecasts }) {
+  const timed = (calls, run) => {
+    run();
+    const began = performance.now();
+    run();
+    return ((performance.now() - began) * 1e6) / calls;
+  };
+  globalThis.cook ??= new globalThis.bench.Cook(20, 10);
+  return {
+    heat_trace: timed(traces, () => globalThis.bench.heat_trace(traces)),
+    forecast: timed(forecasts, () => globalThis.cook.forecast(forecasts)),
+  };
+}
+
+const native = () => JSON.parse(execFileSync(process.env.PULL_ORDER_NATIVE, ["time"], { encoding: "utf8" }));
+
+const least = (all, name) => Math.min(...all.map((times) => times[name])) / 1e3;
+
+await withBench(async (page) => {
+  const [here, there] = [[], []];
+  for (let turn = 0; turn < TURNS; turn += 1) {
+    here.push(native());
+    there.push(await page.evaluate(inPage, { traces: TRACES, forecasts: FORECASTS }));
+  }
+  for (const [name, what] of [
+    ["heat_trace", "heat trace, 90 min and rest"],
+    ["forecast", "forecast, 20 pieces x 10 readings"],
+  ]) {
+    const [n, w] = [least(here, name), least(there, name)];
+    console.log(`${what}: native ${n.toFixed(0)} us, Chromium ${w.toFixed(0)} us, ratio ${(w / n).toFixed(2)}`);
+  }
+});

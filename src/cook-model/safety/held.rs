@@ -97,8 +97,9 @@ fn holds_at(witnesses: Witnesses<'_>, row: DwellRow) -> Vec<Hold<'_>> {
             };
             run = grown.or((!too_slow).then_some(begun));
             states.extend(run);
-        } else if reading.for_proof < row.at_least {
-            // Whatever it was read with, some spot was colder.
+        } else if reading.for_proof < row.at_least || witnesses.doubts(reading) {
+            // Whatever it was read with, some spot was colder; or it ends the run as it would if it
+            // were right and could not be joined to it, for to doubt a reading may prove nothing.
             run = None;
         }
     }

@@ -103,12 +103,17 @@ impl<'a> Witnesses<'a> {
             (reading.instrument == Instrument::LeaveIn, Shortfall::LeaveIn),
             (reading.for_proof < claim, Shortfall::TooCool),
             (self.warmed_too_fast(reading), Shortfall::TooFast),
-            (self.doubted.contains(&reading.entry) && !reading.vouched, Shortfall::Doubted),
+            (self.doubts(reading), Shortfall::Doubted),
         ];
         let first = found.into_iter().find(|(is_so, _)| *is_so).map(|(_, why)| why);
         first
             .or_else(|| self.contradiction(reading, claim))
             .or((reading.places < PLACES_NEEDED).then_some(Shortfall::OnePlace))
+    }
+
+    /// Whether a forecast finds that it does not fit, and the cook has not said that it is right.
+    pub(super) fn doubts(self, reading: &CoreReading) -> bool {
+        self.doubted.contains(&reading.entry) && !reading.vouched
     }
 
     /// Whether it is hotter than the piece can have become since it went on raw, or since any

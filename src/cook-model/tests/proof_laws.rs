@@ -135,6 +135,32 @@ fn was_held(entries: &[&Entry], number: PieceId) -> bool {
     })
 }
 
+#[test]
+fn to_doubt_another_phones_reading_does_not_join_the_hold_around_it() {
+    let mut log = Log::default();
+    let mut write = |minute: f64, device, what| {
+        log.insert(log.next(DeviceId(device), at(minute), at(minute), what));
+    };
+    for what in [set_out(1, 12.0), put_on(1), held_rule()] {
+        write(0.0, 7, what);
+    }
+    // A hold cannot be joined across two phones, whose clocks may differ.
+    write(60.0, 7, read(1, 149.0, 2));
+    write(62.5, 8, read(1, 149.0, 2));
+    write(67.0, 7, read(1, 149.0, 2));
+    let before = fold(&log);
+    assert_eq!(before.pieces[0].proof, None);
+    let read = Temperature::from_f(149.0);
+    let surprise = Surprise {
+        piece: PieceId(1),
+        entry: log.entries()[4].id,
+        read,
+        expected: Band { low: read, middle: read, high: read },
+        slip: Probability::new(0.9),
+    };
+    assert_eq!(before.heed(&[surprise]).pieces[0].proof, None);
+}
+
 proptest! {
     #![proptest_config(ProptestConfig::with_cases(1000))]
 

@@ -1,19 +1,16 @@
 use leptos::prelude::*;
 
-use crate::{preferences, say};
+use crate::{preferences, say, show};
 
 /// The digits that a whole reading on the Fahrenheit scale has once a pit or a piece is hot.
 const WHOLE_READING: usize = 3;
 
-/// A large number pad over a line that shows what is typed. The line is a field too, so that a
+/// A large number pad for a temperature, over a line that shows what is typed. The line is a field too, so that a
 /// keyboard and a screen reader can type into it.
 #[component]
 pub fn Keypad(
     /// Names the field on the page; unique there.
     name: &'static str,
-    /// What to type.
-    #[prop(into)]
-    label: Signal<String>,
     /// The text as typed.
     text: RwSignal<String>,
     /// What was wrong with it.
@@ -50,7 +47,9 @@ pub fn Keypad(
             }
         >
             <div class="typed">
-                <label for=name>{move || label.get()}</label>
+                <label for=name>
+                    {move || say!("pad-typed", unit = show::temperature_unit())}
+                </label>
                 <input
                     id=name
                     type="text"

@@ -41,7 +41,6 @@ pub fn PitReading() -> impl IntoView {
                 </header>
                 <Keypad
                     name="pit-reading"
-                    label=Signal::derive(|| say!("pad-typed", unit = show::temperature_unit()))
                     text=text
                     bad=bad
                     on_store=store

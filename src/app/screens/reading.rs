@@ -123,7 +123,6 @@ pub fn Reading(
                     </div>
                     <Keypad
                         name="reading"
-                        label=Signal::derive(|| say!("pad-typed", unit = show::temperature_unit()))
                         text=text
                         bad=bad
                         on_store=store

@@ -1,12 +1,11 @@
-// The page that holds the module of tests/bench, which `cargo xtask bench` and
-// `cargo xtask test --only browser` build.
+// The page that holds the module of tests/bench, which `cargo xtask bench` builds.
 
 import { fileURLToPath } from "node:url";
 import { Phone } from "./phone.mjs";
 import { Site } from "./server.mjs";
 
-/** Where the module and the native results are. */
-export const FOLDER = fileURLToPath(new URL("../../target/web/bench/", import.meta.url));
+/** Where the module is. */
+const FOLDER = fileURLToPath(new URL("../../target/web/bench/", import.meta.url));
 
 /** Opens the page, gives it to `use`, and puts everything away. */
 export async function withBench(use) {

@@ -1,6 +1,8 @@
-// Times the same calls in Chromium and natively, in turns so that a busy machine slows both alike,
-// and tells the least time of each: `cargo xtask bench` runs it.
+// Holds traces and forecasts in Chromium to the native ones, bit for bit; then times the same calls in
+// both, in turns so that a busy machine slows both alike, and tells the least time of each:
+// `cargo xtask bench` runs it.
 
+import assert from "node:assert/strict";
 import { execFileSync } from "node:child_process";
 import { withBench } from "./bench-page.mjs";
 
@@ -23,14 +25,32 @@ function inPage({ traces, forecasts }) {
   };
 }
 
-const native = () => JSON.parse(execFileSync(process.env.PULL_ORDER_NATIVE, ["time"], { encoding: "utf8" }));
+/** What the native program prints when asked for this. */
+function native(what) {
+  return JSON.parse(execFileSync(process.env.PULL_ORDER_NATIVE, [what], { encoding: "utf8" }));
+}
+
+/** Fails if a trace or a forecast in the page differs from the native one in its last bit. */
+async function alike(page) {
+  const { heat, cooks } = native("bits");
+  assert.equal(await page.evaluate(() => globalThis.bench.heat_bits()), heat);
+  for (const { pieces, readings, forecast } of cooks) {
+    const here = await page.evaluate(
+      (cook) => new globalThis.bench.Cook(cook.pieces, cook.readings).forecast_bits(),
+      { pieces, readings },
+    );
+    assert.equal(here, forecast, `${pieces} pieces, ${readings} readings each`);
+  }
+  console.log(`a trace and ${cooks.length} forecasts in Chromium are the native ones, bit for bit`);
+}
 
 const least = (all, name) => Math.min(...all.map((times) => times[name])) / 1e3;
 
 await withBench(async (page) => {
+  await alike(page);
   const [here, there] = [[], []];
   for (let turn = 0; turn < TURNS; turn += 1) {
-    here.push(native());
+    here.push(native("time"));
     there.push(await page.evaluate(inPage, { traces: TRACES, forecasts: FORECASTS }));
   }
   for (const [name, what] of [

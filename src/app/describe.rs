@@ -110,6 +110,7 @@ pub fn entry(log: &Log, state: &CookState, entry: &Entry) -> String {
         What::PromptsSet { shown: true } => say!("entry-prompts-on"),
         What::PromptsSet { shown: false } => say!("entry-prompts-off"),
         What::ClockJumped => say!("entry-clock-jumped"),
+        What::ClockUnwatched => say!("entry-clock-unwatched"),
         What::Packed { piece: id } => say!("entry-packed", piece = piece(*id)),
         What::Noted { text } => text.clone(),
         What::Undone { entry: target } => say!("entry-undone", what = named(log, state, *target)),

@@ -6,7 +6,9 @@ mod writing;
 
 use std::collections::VecDeque;
 
-use cook_model::cook::{CookState, DeviceId, EntryId, Log, Step, What, fold, steps, was_set_back};
+use cook_model::cook::{
+    CookState, DeviceId, EntryId, Log, Step, What, fold, hold_may_be_under_way, steps, was_set_back,
+};
 use cook_model::forecast::Forecast;
 use cook_model::plan::{Outlook, Plan, outlook};
 use cook_model::quantity::Moment;
@@ -167,6 +169,15 @@ impl OpenCook {
         self.show(Some(id), log);
         if set_back {
             self.record(What::ClockJumped);
+        } else {
+            self.note_unwatched_clock();
+        }
+    }
+
+    /// Writes down that nobody watched the phone's clock until now, if a proof could rest on it.
+    pub fn note_unwatched_clock(self) {
+        if hold_may_be_under_way(&self.state().read_untracked(), clock::now()) {
+            self.record(What::ClockUnwatched);
         }
     }
 

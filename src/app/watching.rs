@@ -163,13 +163,15 @@ fn notice_clock_jumps(cook: OpenCook) {
         let jumped = watch.with_value(ClockWatch::jump);
         let may_have_slept = was_hidden.get_value();
         was_hidden.set_value(!visibility::is_visible());
-        let was_set = match jumped {
-            Some(Jump::Back(_)) => true,
-            Some(Jump::ForwardOrSlept(_)) => !may_have_slept,
-            None => false,
-        };
-        if was_set && untrack(|| cook.id()).is_some() {
-            cook.record(What::ClockJumped);
+        if untrack(|| cook.id()).is_none() {
+            return;
+        }
+        match jumped {
+            Some(Jump::ForwardOrSlept(_)) if may_have_slept => cook.note_unwatched_clock(),
+            Some(_) => {
+                cook.record(What::ClockJumped);
+            }
+            None => {}
         }
     });
 }

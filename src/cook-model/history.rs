@@ -197,6 +197,9 @@ pub struct History {
     /// The last sign in the log that a phone's clock jumped: spans of time that began before it
     /// cannot be trusted.
     pub clock_broke: Option<EntryId>,
+    /// Each note in the log that nobody watched a phone's clock for a while: no span of time across
+    /// one can be trusted.
+    pub clock_unwatched: Vec<EntryId>,
 }
 
 impl PitHistory {

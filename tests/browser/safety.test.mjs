@@ -3,6 +3,7 @@
 
 import assert from "node:assert/strict";
 import { test } from "node:test";
+import { setHidden } from "./asleep.mjs";
 import { EVENING, FOUR, Person } from "./cook.mjs";
 import { openApp, siteAndPhone } from "./harness.mjs";
 
@@ -136,6 +137,33 @@ test("a clock set forward while the page is open is written down, and its time d
   await page.getByText(/Held at 150\s°F or more since/).waitFor();
   assert.equal(await page.getByText(/Proved: /).count(), 0);
   assert.equal((await clockLines(person)).length, 1);
+});
+
+test("time that went by unseen is written down and not credited, and proves nothing", async (t) => {
+  const { page, person, wait, read, phone, site } = await heldOnce(t);
+  await setHidden(page, true);
+  await phone.context.clock.setSystemTime((await pageTime(page)) + 6 * 60_000);
+  await setHidden(page, false);
+  await read("154");
+  await person.goTo("Rest");
+  await page.getByText(/Held at 150\s°F or more since/).waitFor();
+  assert.equal(await page.getByText(/Proved: /).count(), 0);
+  assert.equal((await clockLines(person)).length, 1);
+  // The same while the app was closed.
+  const time = (await pageTime(page)) + 6 * 60_000;
+  await phone.switchOff();
+  await phone.switchOn({ time });
+  await openApp(phone, site);
+  await read("153");
+  await person.goTo("Rest");
+  await phone.page.getByText(/Held at 150\s°F or more since/).waitFor();
+  assert.equal(await phone.page.getByText(/Proved: /).count(), 0);
+  assert.equal((await clockLines(person)).length, 2);
+  // From there on time counts again.
+  await wait(6);
+  await read("153");
+  await person.goTo("Rest");
+  await phone.page.getByText(/Proved: 153\s°F read at/).waitFor();
 });
 
 test("a clock set back while the app was closed is written down, and the time before it does not count", async (t) => {

@@ -324,6 +324,7 @@ entry-prompt-dismissed = Cleaned, prompt put away
 entry-prompts-on = Prompts to clean on
 entry-prompts-off = Prompts to clean off
 entry-clock-jumped = The phone's clock jumped
+entry-clock-unwatched = The phone slept or its clock was set: time at temperature starts anew
 entry-undone = Undone: { $what }
 entry-other = Another entry
 
@@ -437,7 +438,7 @@ caution-care = Young children, pregnant women, older people and people with weak
 caution-knows-title = What this app knows
 caution-knows = It knows only what you type. The forecast comes from a heat model with its own errors; wind, an odd shape or a wrong weight can put it off.
 caution-cannot-title = What this app cannot know
-caution-cannot = It cannot know whether the probe was in the coldest spot, in the right piece or read right, how the meat was kept before, or what happened to its surface and after the cook. Nor can it tell a phone's clock that was set forward from a phone that slept.
+caution-cannot = It cannot know whether the probe was in the coldest spot, in the right piece or read right, how the meat was kept before, or what happened to its surface and after the cook. Nor can it tell a phone's clock that was set forward from a phone that slept: after either, time at temperature starts anew.
 
 ## Safety: rule, thermometers, clocks, proof
 more-safety = Safety: rule and thermometers
@@ -455,7 +456,7 @@ rule-instant-text = A reading of { $temperature } or more in the thickest part, 
 rule-own-text = Your own figure instead of { $temperature }, never lower.
 rule-own-field = Your figure ({ $unit })
 rule-own-use = Prove by this figure
-rule-held-text = A lower temperature held long enough. Time counts only between two instant-read readings of the same piece, each the lowest of two places, no more than { $gap } apart, at the lower of the two. { $instant } proves at once here too.
+rule-held-text = A lower temperature held long enough. Time counts only between two instant-read readings of the same piece, each the lowest of two places, no more than { $gap } apart, at the lower of the two. Keep the app in front meanwhile: when the phone has slept, the time starts anew. { $instant } proves at once here too.
 rule-held-caution = The agency behind this table counts dry barbecue heat, without control of humidity, as not validated for the surface: on a dry surface Salmonella stands more heat than the table allows for. When in doubt, use { $instant }.
 rule-held-fat = Fat in the meat
 rule-held-fat-5 = 5 %

@@ -324,6 +324,7 @@ entry-prompt-dismissed = Limpio, aviso retirado
 entry-prompts-on = Avisos de limpieza puestos
 entry-prompts-off = Avisos de limpieza quitados
 entry-clock-jumped = El reloj del teléfono ha saltado
+entry-clock-unwatched = El teléfono durmió o se cambió su reloj: el tiempo a temperatura empieza de nuevo
 entry-undone = Deshecho: { $what }
 entry-other = Otra anotación
 
@@ -437,7 +438,7 @@ caution-care = Los niños pequeños, las embarazadas, las personas mayores y las
 caution-knows-title = Lo que esta aplicación sabe
 caution-knows = Solo sabe lo que escribes. El pronóstico sale de un modelo de calor con sus propios errores; el viento, una forma rara o un peso equivocado lo desvían.
 caution-cannot-title = Lo que esta aplicación no puede saber
-caution-cannot = No puede saber si la sonda estaba en el punto más frío, en la pieza correcta o bien leída, cómo se guardó antes la carne, ni qué pasó en su superficie o después del asado. Tampoco distingue un reloj adelantado de un teléfono dormido.
+caution-cannot = No puede saber si la sonda estaba en el punto más frío, en la pieza correcta o bien leída, cómo se guardó antes la carne, ni qué pasó en su superficie o después del asado. Tampoco distingue un reloj adelantado de un teléfono dormido: tras cualquiera de los dos, el tiempo a temperatura empieza de nuevo.
 
 ## Safety: rule, thermometers, clocks, proof
 more-safety = Seguridad: regla y termómetros
@@ -455,7 +456,7 @@ rule-instant-text = Una lectura de { $temperature } o más en la parte más grue
 rule-own-text = Tu propia cifra en lugar de { $temperature }, nunca menor.
 rule-own-field = Tu cifra ({ $unit })
 rule-own-use = Comprobar con esta cifra
-rule-held-text = Una temperatura menor mantenida bastante tiempo. El tiempo cuenta solo entre dos lecturas rápidas de la misma pieza, cada una la menor de dos puntos, con no más de { $gap } entre ellas, y a la menor de las dos. { $instant } comprueba también aquí al momento.
+rule-held-text = Una temperatura menor mantenida bastante tiempo. El tiempo cuenta solo entre dos lecturas rápidas de la misma pieza, cada una la menor de dos puntos, con no más de { $gap } entre ellas, y a la menor de las dos. Mantén la aplicación a la vista: si el teléfono se duerme, el tiempo empieza de nuevo. { $instant } comprueba también aquí al momento.
 rule-held-caution = La agencia que publica esta tabla no da por validado para la superficie el calor seco de barbacoa sin control de humedad: en una superficie seca, la Salmonella aguanta más calor del que la tabla supone. Si dudas, usa { $instant }.
 rule-held-fat = Grasa en la carne
 rule-held-fat-5 = 5 %

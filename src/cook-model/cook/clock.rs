@@ -2,10 +2,11 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use super::{DeviceId, Entry, EntryId, Log, What};
-use crate::history::PieceHistory;
+use super::{CookState, DeviceId, Entry, EntryId, Log, Stage, What};
+use crate::history::{CoreReading, PieceHistory};
 use crate::piece::PieceId;
 use crate::quantity::{Moment, Span};
+use crate::safety::{LONGEST_GAP, LOWEST_HELD};
 
 /// A clock that moves by more than this against the time that went by was set. Networks correct a
 /// phone's clock by less (common practice, no source).
@@ -16,6 +17,17 @@ pub const CLOCK_SET: Span = Span::seconds(30);
 /// meanwhile; a clock set forward cannot be told from time that went by.
 pub fn was_set_back(log: &Log, now: Moment) -> bool {
     log.entries().last().is_some_and(|last| last.typed - now > CLOCK_SET)
+}
+
+/// Whether time at temperature may be counting for some piece, by the rule in force or by one chosen
+/// later. Where nobody watched the phone's clock meanwhile, [`What::ClockUnwatched`] is to be written.
+pub fn hold_may_be_under_way(state: &CookState, now: Moment) -> bool {
+    let counts = |reading: &CoreReading| {
+        reading.for_proof >= LOWEST_HELD && now - reading.typed.min(reading.at) <= LONGEST_GAP
+    };
+    state.each_piece().any(|(standing, history)| {
+        standing.stage != Stage::Packed && history.readings.iter().any(counts)
+    })
 }
 
 /// The last entry at which a phone's clock is known to have jumped: it noticed so itself, or
@@ -33,6 +45,12 @@ pub(super) fn clock_broke(entries: &[Entry]) -> Option<EntryId> {
         })
         .map(|entry| entry.id)
         .last()
+}
+
+/// The entries that tell of time that nobody watched, undone ones among them.
+pub(super) fn clock_unwatched(entries: &[Entry]) -> Vec<EntryId> {
+    let unwatched = entries.iter().filter(|entry| matches!(entry.what, What::ClockUnwatched));
+    unwatched.map(|entry| entry.id).collect()
 }
 
 /// Marks the readings of different pieces that one phone holds as typed at the same instant.

@@ -180,6 +180,10 @@ pub enum What {
     },
     /// The phone found its clock set forward or back while the app ran.
     ClockJumped,
+    /// The phone slept, or its clock was set forward, while nobody could tell which: time at
+    /// temperature is not credited across it. Only written where that matters
+    /// ([`hold_may_be_under_way`](super::hold_may_be_under_way)).
+    ClockUnwatched,
     /// The lid was opened.
     LidOpened {
         /// For how long.

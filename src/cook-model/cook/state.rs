@@ -1,6 +1,6 @@
 use std::collections::BTreeMap;
 
-use super::clock::{clock_broke, mark_copies};
+use super::clock::{clock_broke, clock_unwatched, mark_copies};
 use super::draft::Draft;
 use super::limits;
 use super::offset::Offsets;
@@ -72,7 +72,11 @@ impl CookState {
 /// which they were written. An entry that makes no sense where it stands (a reading of a piece
 /// that was not on) changes nothing and is listed with the reason.
 pub fn fold(log: &Log) -> CookState {
-    let mut folding = Folding { clock_broke: clock_broke(log.entries()), ..Folding::default() };
+    let mut folding = Folding {
+        clock_broke: clock_broke(log.entries()),
+        clock_unwatched: clock_unwatched(log.entries()),
+        ..Folding::default()
+    };
     for entry in log.standing() {
         if let Err(why) = folding.apply(entry) {
             folding.ignored.push(Ignored { entry: entry.id, why });
@@ -93,6 +97,7 @@ struct Folding {
     lid: Vec<LidOpening>,
     offsets: Offsets,
     clock_broke: Option<EntryId>,
+    clock_unwatched: Vec<EntryId>,
     chores: Vec<(Moment, Chore)>,
     dismissed: Vec<Prompt>,
     ignored: Vec<Ignored>,
@@ -185,7 +190,8 @@ impl Folding {
             What::Packed { piece } => self.draft(*piece)?.pack(entry.id)?,
             What::PromptDismissed { prompt } => self.dismissed.push(*prompt),
             What::PromptsSet { shown } => self.settings.prompts_shown = *shown,
-            What::ClockJumped | What::Noted { .. } | What::Undone { .. } => {}
+            What::ClockJumped | What::ClockUnwatched | What::Noted { .. } | What::Undone { .. } => {
+            }
         }
         Ok(())
     }
@@ -248,6 +254,7 @@ impl Folding {
             tolerances: settings.tolerances,
             check_risk_percent: settings.check_risk_percent,
             clock_broke: self.clock_broke,
+            clock_unwatched: self.clock_unwatched,
         };
         let pieces = names
             .into_iter()

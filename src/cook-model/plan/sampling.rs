@@ -75,6 +75,7 @@ fn minutes_on_pit(
         tolerances: Tolerances::default(),
         check_risk_percent: 10,
         clock_broke: None,
+        clock_unwatched: Vec::new(),
     };
     // A raw piece is forecast as if it went on now.
     let minutes = |at| to_minutes(at - now).max(1.0);

@@ -57,6 +57,9 @@ const FIVE: [DwellRow; 6] = [
     row(160.0, 14_800),
 ];
 
+/// The coldest temperature at which time counts in any column.
+pub const LOWEST_HELD: Temperature = TWELVE[0].at_least;
+
 /// The rows of a column, coldest first.
 pub const fn dwell_rows(fat: FatColumn) -> &'static [DwellRow] {
     match fat {

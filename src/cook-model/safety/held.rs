@@ -113,7 +113,7 @@ fn counts(witnesses: Witnesses<'_>, reading: &CoreReading, claim: Temperature) -
 
 /// The run with one more reading, if the time between is to be trusted: one phone wrote both, its
 /// clock did not jump since (nor were they written in another order than typed, which counts as a
-/// jump), and they are not too far apart. The shorter of the spans between reading and between
+/// jump), it was watched from one to the other, and they are not too far apart. The shorter of the spans between reading and between
 /// typing is credited.
 fn grow<'a>(run: Hold<'a>, next: &'a CoreReading, history: &History) -> Option<Hold<'a>> {
     let last = run.last;
@@ -121,6 +121,7 @@ fn grow<'a>(run: Hold<'a>, next: &'a CoreReading, history: &History) -> Option<H
     let span = read.min(typed);
     let trusted = last.entry.device == next.entry.device
         && history.clock_broke.is_none_or(|broke| broke < last.entry)
+        && !history.clock_unwatched.iter().any(|note| (last.entry..next.entry).contains(note))
         && span > Span::zero()
         && read.max(typed) <= LONGEST_GAP;
     trusted.then(|| Hold {

@@ -30,7 +30,7 @@ pub use clocks::{
     COOL_FIRST, COOL_FROM, COOL_SECOND, Clock, ClockKind, HOT, LONGEST_WARM_UP, cooling,
     longest_out, to_fridge, warm_up,
 };
-pub use dwell::{DwellRow, FatColumn, dwell_at, dwell_rows};
+pub use dwell::{DwellRow, FatColumn, LOWEST_HELD, dwell_at, dwell_rows};
 pub use held::{HoldProgress, LONGEST_GAP, hold_progress};
 pub use hygiene::{Prompt, prompts};
 pub use lethality::{ASKED_OF_POULTRY, DeathKinetics, Lethality, SALMONELLA_IN_CHICKEN};

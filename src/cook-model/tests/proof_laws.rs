@@ -28,6 +28,7 @@ fn any_what(held: bool) -> impl Strategy<Value = What> {
         2 => target.clone().prop_map(|reading| What::SecondPlaceTried { reading }),
         1 => target.prop_map(|entry| What::Undone { entry }),
         1 => Just(What::ClockJumped),
+        1 => Just(What::ClockUnwatched),
     ]
 }
 

@@ -1,6 +1,6 @@
 //! When it was read: clocks that jump, zones that change, files with false times.
 
-use cook_model::cook::{Log, What, fold, was_set_back};
+use cook_model::cook::{Log, What, fold, hold_may_be_under_way, was_set_back};
 use cook_model::safety::Shortfall;
 
 use crate::support::{Cook, PHONE, at, held_rule, leave_in, pulled, put_on, read};
@@ -49,6 +49,30 @@ fn the_phone_clock_was_set_back_while_the_app_was_closed() {
     assert!(!cook.is_proved(1));
     // Written down once, it is not asked about again.
     assert!(!was_set_back(&cook.log, at(86.0)));
+}
+
+#[test]
+fn the_phone_slept_or_its_clock_was_set_forward_unseen() {
+    let mut cook = Cook::two_on();
+    cook.write(0.0, held_rule());
+    cook.write(70.0, read(1, 120.0, 2));
+    assert!(!hold_may_be_under_way(&fold(&cook.log), at(71.0)), "nothing counts that cold");
+    cook.write(75.0, read(1, 151.0, 2));
+    assert!(hold_may_be_under_way(&fold(&cook.log), at(85.0)));
+    assert!(
+        !hold_may_be_under_way(&fold(&cook.log), at(91.0)),
+        "too long ago to count in any case"
+    );
+    // Ten minutes by the clock: slept through, or made by setting it forward.
+    cook.write(85.0, What::ClockUnwatched);
+    cook.write(85.5, read(1, 151.0, 2));
+    assert!(!cook.is_proved(1));
+    // From there on time counts again.
+    cook.write(95.5, read(1, 151.0, 2));
+    assert!(cook.is_proved(1));
+    // What was proved by time that was watched stays proved.
+    cook.write(97.0, What::ClockUnwatched);
+    assert!(cook.is_proved(1));
 }
 
 #[test]

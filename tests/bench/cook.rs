@@ -13,7 +13,7 @@ const PHONE: DeviceId = DeviceId(1);
 /// Readings are spread over these minutes of the cook.
 const READ: (f64, f64) = (15.0, 45.0);
 /// The pit.
-const PIT: Temperature = Temperature::from_f(250.0);
+pub const PIT: Temperature = Temperature::from_f(250.0);
 /// By how much readings scatter, F.
 const SCATTER_F: f64 = 1.5;
 
@@ -24,7 +24,7 @@ fn scattered(i: u32) -> f64 {
 }
 
 /// A piece of usual size: 26 to 46 mm.
-fn facts(number: u32) -> Piece {
+pub fn facts(number: u32) -> Piece {
     let mm = 36.0 + 10.0 * scattered(number);
     Piece {
         weight: Mass::from_g(0.0045 * mm * mm * mm + 50.0),

@@ -4,6 +4,7 @@
 //! that `cargo xtask bench` opens.
 
 mod cook;
+mod planned;
 mod usual;
 
 pub use usual::Usual;
@@ -11,6 +12,7 @@ pub use usual::Usual;
 use chrono::TimeDelta;
 use cook_model::forecast::forecast;
 use cook_model::history::History;
+use cook_model::plan::plan;
 use cook_model::quantity::Moment;
 use wasm_bindgen::prelude::wasm_bindgen;
 
@@ -30,6 +32,14 @@ pub fn heat_bits() -> String {
     let minutes = trace.end().num_minutes();
     let bits = |minute| trace.core(TimeDelta::minutes(minute)).c().to_bits();
     (0..=minutes).map(|minute| format!("{:016x}\n", bits(minute))).collect()
+}
+
+/// Plans twenty pieces on seven places, so in three waves, so many times. The sum of the lid
+/// openings, so that no call can be left out.
+#[wasm_bindgen]
+pub fn plan_three_waves(times: u32) -> u32 {
+    let request = planned::request(20, 7);
+    (0..times).map(|_| plan(&request).map_or(0, |plan| plan.openings as u32)).sum()
 }
 
 /// A cook that is forecast again and again.

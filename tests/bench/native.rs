@@ -6,7 +6,7 @@
 use std::process::ExitCode;
 use std::time::Instant;
 
-use bench::{Cook, Usual, heat_bits, heat_trace};
+use bench::{Cook, Usual, heat_bits, heat_trace, plan_three_waves};
 use chrono::TimeDelta;
 use serde_json::{Value, json};
 
@@ -15,6 +15,7 @@ const COOKS: [(u32, u32); 3] = [(1, 0), (4, 3), (20, 10)];
 /// Calls that are timed together.
 const TRACES: u32 = 200;
 const FORECASTS: u32 = 5;
+const PLANS: u32 = 2;
 
 fn main() -> ExitCode {
     let told = match std::env::args().nth(1).as_deref() {
@@ -46,6 +47,7 @@ fn time() -> Value {
     json!({
         "heat_trace": timed(TRACES, || { heat_trace(TRACES); }),
         "forecast": timed(FORECASTS, || { cook.forecast(FORECASTS); }),
+        "plan": timed(PLANS, || { plan_three_waves(PLANS); }),
     })
 }
 

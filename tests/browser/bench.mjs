@@ -9,9 +9,10 @@ import { withBench } from "./bench-page.mjs";
 const TURNS = 15;
 const TRACES = 200;
 const FORECASTS = 5;
+const PLANS = 2;
 
 /** Nanoseconds a call, in the page. */
-function inPage({ traces, forecasts }) {
+function inPage({ traces, forecasts, plans }) {
   const timed = (calls, run) => {
     run();
     const began = performance.now();
@@ -22,6 +23,7 @@ function inPage({ traces, forecasts }) {
   return {
     heat_trace: timed(traces, () => globalThis.bench.heat_trace(traces)),
     forecast: timed(forecasts, () => globalThis.cook.forecast(forecasts)),
+    plan: timed(plans, () => globalThis.bench.plan_three_waves(plans)),
   };
 }
 
@@ -51,11 +53,12 @@ await withBench(async (page) => {
   const [here, there] = [[], []];
   for (let turn = 0; turn < TURNS; turn += 1) {
     here.push(native("time"));
-    there.push(await page.evaluate(inPage, { traces: TRACES, forecasts: FORECASTS }));
+    there.push(await page.evaluate(inPage, { traces: TRACES, forecasts: FORECASTS, plans: PLANS }));
   }
   for (const [name, what] of [
     ["heat_trace", "heat trace, 90 min and rest"],
     ["forecast", "forecast, 20 pieces x 10 readings"],
+    ["plan", "plan, 20 pieces in three waves"],
   ]) {
     const [n, w] = [least(here, name), least(there, name)];
     console.log(`${what}: native ${n.toFixed(0)} us, Chromium ${w.toFixed(0)} us, ratio ${(w / n).toFixed(2)}`);

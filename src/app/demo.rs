@@ -20,7 +20,7 @@ const AHEAD: TemperatureDifference = TemperatureDifference::from_f(2.0);
 /// The pit is a little hotter than it is set for.
 const PIT_OVER: TemperatureDifference = TemperatureDifference::from_f(6.0);
 /// Thin pieces carry over little, so this cook pulls a little later than most.
-const PULL: Temperature = Temperature::from_f(163.0);
+const PULL: Temperature = Temperature::from_f(162.0);
 /// From the start to dinner.
 const TO_DINNER: Span = Span::minutes(110);
 /// The invented cook waits this many ticks before doing what is due, so that it can be seen.

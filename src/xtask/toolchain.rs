@@ -53,7 +53,8 @@ impl Route {
             command
                 .env("PATH", path_with(&[PathBuf::from(DISTRO_BIN)], &machine.path)?)
                 .env("RUSTC_BOOTSTRAP", "1")
-                .env("CARGO_UNSTABLE_BUILD_STD", "std,panic_abort");
+                .env("CARGO_UNSTABLE_BUILD_STD", "std,panic_abort")
+                .env("CARGO_UNSTABLE_BUILD_STD_FEATURES", "optimize_for_size");
         }
         Ok(())
     }

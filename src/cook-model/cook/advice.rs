@@ -4,16 +4,21 @@ use serde::Serialize;
 
 use super::draft::SECOND_PLACE_WITHIN;
 use super::{Chore, CookState, PieceState, Stage};
-use crate::forecast::{Forecast, ONE_OPENING, PieceForecast};
+use crate::forecast::{Forecast, ONE_OPENING, PAST_BY, PieceForecast};
 use crate::history::{CoreReading, EntryId, Instrument, PieceHistory};
 use crate::piece::PieceId;
 use crate::plan::Plan;
-use crate::quantity::{Moment, Span, minutes};
+use crate::quantity::{Moment, Span, TemperatureDifference, minutes};
 use crate::safety::{ProofRule, Shortfall, hold_progress, shortfall};
 use crate::sorting::{sort_by, sort_by_key};
 
-/// A piece is not worth poking again sooner than this after it was read.
-pub(super) const BETWEEN_CHECKS: Span = Span::minutes(2);
+/// A piece is not worth poking again before it can be past its pull temperature: no core rises faster
+/// than this in a minute (a thin breast at 300 F: simulated cooks, tests/twin), and every opening of
+/// the lid puts all pieces back. Not sooner than the one, nor withheld longer than the other, for the
+/// reading may be a slip.
+const FASTEST_RISE: TemperatureDifference = TemperatureDifference::from_f(2.0);
+const SOONEST_CHECK: Span = Span::minutes(2);
+const LONGEST_PAUSE: Span = Span::minutes(10);
 /// A pit not read for this long is worth a look (common practice, no source).
 const PIT_READING_STALE: Span = Span::minutes(30);
 /// A leave-in more likely than this to be off the coldest spot is worth re-seating.
@@ -162,17 +167,46 @@ fn gather(singles: impl Iterator<Item = Step>) -> Vec<Step> {
     joined
 }
 
-/// The reading by which a piece on the pit is at its pull temperature. An instant-read below it
-/// tells that the readings before it were not of the coldest spot; a misplaced leave-in's are not.
-pub(super) fn at_pull(history: &PieceHistory, misplaced: bool) -> Option<&CoreReading> {
-    let on = history.spells.last().map(|spell| spell.on);
-    let counts = |reading: &&CoreReading| {
-        Some(reading.at) >= on && !(misplaced && reading.instrument == Instrument::LeaveIn)
-    };
-    let since_low = history.readings.iter().rev().filter(counts).take_while(|reading| {
-        reading.temperature >= history.pull_at || reading.instrument == Instrument::LeaveIn
-    });
-    since_low.filter(|reading| reading.temperature >= history.pull_at).last()
+/// The reading by which a piece on the pit is to come off: an instant-read at its pull temperature
+/// since one below it, which told that those before it were not of the coldest spot.
+pub(super) fn at_pull(history: &PieceHistory) -> Option<&CoreReading> {
+    let hot = |reading: &&CoreReading| reading.temperature >= history.pull_at;
+    this_spell(history)
+        .rev()
+        .filter(|reading| reading.instrument == Instrument::InstantRead)
+        .take_while(hot)
+        .last()
+}
+
+/// When the leave-in first showed the pull temperature since the piece was poked. It sits where it
+/// sits: the piece comes off by an instant-read of several places (common practice, no source).
+pub(super) fn leave_in_at_pull(history: &PieceHistory, forecast: &PieceForecast) -> Option<Moment> {
+    let since_poke = this_spell(history)
+        .rev()
+        .take_while(|reading| reading.instrument == Instrument::LeaveIn)
+        .filter(|reading| reading.temperature >= history.pull_at);
+    since_poke.last().filter(|_| !is_misplaced(forecast)).map(|reading| reading.at)
+}
+
+/// The time wanted for a check, but not so soon after the piece was poked that it cannot be past its
+/// pull temperature.
+pub(super) fn after_poke(history: &PieceHistory, wanted: Moment) -> Moment {
+    let poked = this_spell(history).rfind(|reading| reading.instrument == Instrument::InstantRead);
+    poked.map_or(wanted, |reading| {
+        let left = history.pull_at + PAST_BY - reading.temperature;
+        let pause = minutes(left.c() / FASTEST_RISE.c());
+        wanted.max(reading.at + pause.clamp(SOONEST_CHECK, LONGEST_PAUSE))
+    })
+}
+
+fn is_misplaced(forecast: &PieceForecast) -> bool {
+    forecast.seating.is_some_and(|seating| seating.misplaced.value() > RESEAT_ABOVE)
+}
+
+/// The readings since it last went on.
+fn this_spell(history: &PieceHistory) -> impl DoubleEndedIterator<Item = &CoreReading> {
+    let since = history.spells.last().map(|spell| spell.on);
+    history.readings.iter().filter(move |reading| Some(reading.at) >= since)
 }
 
 /// One piece as seen at one moment.
@@ -210,20 +244,16 @@ impl View<'_> {
     }
 
     fn on_the_pit(&self) -> Option<(Action, Moment)> {
-        let misplaced = self.misplaced();
-        if let Some(reading) = at_pull(self.history, misplaced) {
+        if let Some(reading) = at_pull(self.history) {
             return Some((Action::Pull, reading.at));
         }
-        if misplaced {
+        if is_misplaced(self.forecast) {
             return Some((Action::Reseat, self.now));
         }
-        let opening = self.forecast.check_by.or(self.forecast.pull.map(|pull| pull.low))?;
-        let poked = self
-            .this_spell()
-            .filter(|reading| reading.instrument == Instrument::InstantRead)
-            .map(|reading| reading.at + BETWEEN_CHECKS)
-            .last();
-        Some((Action::Check, poked.map_or(opening, |soonest| opening.max(soonest))))
+        let foreseen = self.forecast.check_by.or(self.forecast.pull.map(|pull| pull.low));
+        let shown = leave_in_at_pull(self.history, self.forecast);
+        let opening = foreseen.into_iter().chain(shown).min()?;
+        Some((Action::Check, after_poke(self.history, opening)))
     }
 
     fn resting(&self, state: &CookState) -> Option<(Action, Moment)> {
@@ -239,7 +269,7 @@ impl View<'_> {
                 && shortfall(&state.history, self.history, rule, state.doubted(), reading)
                     == Some(Shortfall::OnePlace)
         };
-        if let Some(reading) = self.this_spell().filter(lacks_a_place).last() {
+        if let Some(reading) = self.this_spell().rfind(lacks_a_place) {
             return Some((Action::TrySecondPlace { reading: reading.entry }, reading.at));
         }
         if let ProofRule::Held { fat } = rule
@@ -252,18 +282,13 @@ impl View<'_> {
         if read_after_peak && self.now >= peak + AFTER_PEAK {
             return Some((Action::PutBack, peak + AFTER_PEAK));
         }
-        let just_read = self.this_spell().filter(|reading| reading.at >= off).last();
+        let just_read = self.this_spell().rfind(|reading| reading.at >= off);
         let due = just_read.map_or(peak, |reading| peak.max(reading.at + minutes(1.0)));
         Some((Action::Prove, due))
     }
 
     /// The readings since it last went on.
-    fn this_spell(&self) -> impl Iterator<Item = &CoreReading> {
-        let since = self.history.spells.last().map(|spell| spell.on);
-        self.history.readings.iter().filter(move |reading| Some(reading.at) >= since)
-    }
-
-    fn misplaced(&self) -> bool {
-        self.forecast.seating.is_some_and(|seating| seating.misplaced.value() > RESEAT_ABOVE)
+    fn this_spell(&self) -> impl DoubleEndedIterator<Item = &CoreReading> {
+        this_spell(self.history)
     }
 }

@@ -2,10 +2,10 @@
 
 use serde::{Deserialize, Serialize};
 
-use super::advice::{BETWEEN_CHECKS, at_pull, chores};
+use super::advice::{after_poke, at_pull, chores, leave_in_at_pull};
 use super::{Action, Chore, CookState, Stage};
 use crate::forecast::{Forecast, ONE_OPENING, PieceForecast};
-use crate::history::{CoreReading, Instrument, PieceHistory};
+use crate::history::{CoreReading, PieceHistory};
 use crate::piece::PieceId;
 use crate::plan::Plan;
 use crate::quantity::{Moment, Span};
@@ -146,12 +146,12 @@ impl View<'_> {
     }
 
     fn on_the_pit(&self) -> Vec<Option<Alarm>> {
-        if let Some(reading) = at_pull(self.history, false) {
+        if let Some(reading) = at_pull(self.history) {
             return vec![self.once_a_spell(AlarmKind::LikelyPastTarget, reading.at + TO_PULL)];
         }
         let Some(pull) = self.piece_forecast().and_then(|forecast| forecast.pull) else {
             let look = self.piece_forecast().and_then(|forecast| forecast.check_by);
-            let look = look.map(|look| self.after_poke(look));
+            let look = look.map(|look| after_poke(self.history, look));
             return look
                 .map(|at| self.once_a_reading(AlarmKind::CheckDue, at))
                 .into_iter()
@@ -167,19 +167,13 @@ impl View<'_> {
         ]
     }
 
-    /// When the forecast next wants the piece read: by the latest moment for a check, or when its
-    /// window opens.
+    /// When the piece is next to be read: by the latest moment for a check, when its window opens, or
+    /// when the leave-in shows its pull temperature.
     fn check_due(&self, opening: Moment) -> Moment {
-        self.after_poke(self.piece_forecast().and_then(|f| f.check_by).unwrap_or(opening))
-    }
-
-    /// Not so soon after the piece was poked that nothing can have changed.
-    fn after_poke(&self, wanted: Moment) -> Moment {
-        let poked = self
-            .this_spell()
-            .filter(|reading| reading.instrument == Instrument::InstantRead)
-            .last();
-        poked.map_or(wanted, |reading| wanted.max(reading.at + BETWEEN_CHECKS))
+        let forecast = self.piece_forecast();
+        let foreseen = forecast.and_then(|forecast| forecast.check_by).unwrap_or(opening);
+        let shown = forecast.and_then(|forecast| leave_in_at_pull(self.history, forecast));
+        after_poke(self.history, shown.map_or(foreseen, |shown| foreseen.min(shown)))
     }
 
     fn proof_reading(&self) -> Option<Alarm> {

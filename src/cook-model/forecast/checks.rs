@@ -1,10 +1,11 @@
 //! When to open the lid, and which pieces to read then.
 
 use super::normal::Normal;
-use super::outcome::Check;
+use super::outcome::{Check, PAST_BY};
 use super::view::Run;
+use crate::history::{Instrument, PieceHistory};
 use crate::piece::PieceId;
-use crate::quantity::{Moment, Span, seconds, to_seconds};
+use crate::quantity::{Moment, Span, TemperatureDifference, minutes, seconds, to_seconds};
 
 /// Pieces due within this time of the first are read at the same opening: to read one early costs
 /// seconds, another opening 2 to 3 minutes of the cook.
@@ -13,6 +14,36 @@ pub const ONE_OPENING: Span = Span::minutes(6);
 const AFTER_READING: f64 = 75.0;
 /// No opening follows another sooner than this, s.
 const APART: f64 = 120.0;
+
+/// A piece that is not likely to get to its pull temperature is looked at so long after it went on
+/// or was poked: something is amiss (common practice, no source).
+const LOOK_EVERY: Span = Span::minutes(30);
+/// One that was poked is looked at again at the latest when a core that rises by this much a minute
+/// would be past its pull temperature, whatever the forecast says of it: where it sweats as much as
+/// it is heated, forecasts are at their worst.
+const SLOW_RISE: TemperatureDifference = TemperatureDifference::from_f(0.5);
+/// But not sooner than this after it was poked.
+const SOONEST_LOOK: Span = Span::minutes(6);
+
+/// When a piece is looked at whatever is forecast of it.
+pub(super) struct Looks {
+    /// If it is not likely to get to its pull temperature.
+    pub at_least: Moment,
+    /// If it was poked since it went on.
+    pub after_poke: Option<Moment>,
+}
+
+/// When a piece is looked at whatever is forecast of it; one that is raw as if it went on now.
+pub(super) fn looks(history: &PieceHistory, now: Moment) -> Looks {
+    let on = history.spells.last().map_or(now, |spell| spell.on);
+    let poked = history.readings.iter().rfind(|r| r.instrument == Instrument::InstantRead);
+    let poked = poked.filter(|poked| poked.at >= on);
+    let after_poke = poked.map(|poked| {
+        let left = history.pull_at + PAST_BY - poked.temperature;
+        poked.at + minutes(left.c() / SLOW_RISE.c()).clamp(SOONEST_LOOK, LOOK_EVERY)
+    });
+    Looks { at_least: poked.map_or(on, |poked| poked.at) + LOOK_EVERY, after_poke }
+}
 
 /// A piece still on the pit.
 #[derive(Clone, Copy)]

@@ -1,5 +1,6 @@
 //! From the weights of one piece's cells to what is told of it.
 
+use super::checks::looks;
 use super::evidence::Evidence;
 use super::normal::{Mixture, Normal, Part};
 use super::outcome::{Band, PAST_BY, Peak, PieceForecast, Probability, Seating, Surprise};
@@ -7,20 +8,15 @@ use super::prior;
 use super::seat::Seat;
 use super::traces::{HORIZON, REST, Rise, Setting, Spot, Traces};
 use super::{cells, curve};
-use crate::history::{Instrument, PieceHistory};
-use crate::quantity::{
-    Length, Moment, Span, Temperature, TemperatureDifference, seconds, to_seconds,
-};
+use crate::history::PieceHistory;
+use crate::quantity::{Length, Moment, Temperature, TemperatureDifference, seconds, to_seconds};
 
 /// Cells with less weight than this are left out: they move no figure that is shown.
 const NEGLIGIBLE: f64 = 1e-5;
 /// No time is forecast better than this, s: nobody pulls to the second.
 const TIME_MISFIT: f64 = 20.0;
-/// A piece is checked up to three times: each check takes its part of the risk.
-const CHECKS_A_PIECE: f64 = 3.0;
-/// A piece that is not likely to get to its pull temperature is looked at this long after it was
-/// last read, or went on: something is amiss (common practice, no source).
-const LOOK_EVERY: Span = Span::minutes(30);
+/// A piece is checked up to five times: each check takes its part of the risk.
+const CHECKS_A_PIECE: f64 = 5.0;
 /// A window with less than this chance of being reached within the horizon is not told.
 const REACHED: f64 = 0.5;
 
@@ -104,25 +100,17 @@ impl View<'_> {
     }
 
     /// When it is to be read next at the latest, s since the clock's zero, the times it is past its
-    /// pull temperature given by cell: while the chance of that is small, and where it is not likely
-    /// to come, every now and then.
+    /// pull temperature given by cell: while the chance of that is small, and every now and then.
     fn check_by(&self, past: &[Option<f64>]) -> f64 {
         let reached = self.reached(past);
         let chance = self.risk / CHECKS_A_PIECE / reached.max(NEGLIGIBLE);
         let by_risk = (chance < 1.0).then(|| self.times(past).quantile(chance));
-        let look = (reached <= REACHED).then(|| self.look_again());
-        let soonest = [by_risk, look].into_iter().flatten().reduce(f64::min);
-        soonest.unwrap_or_else(|| self.look_again())
-    }
-
-    /// When to look at a piece that is not likely to get there, s since the clock's zero.
-    fn look_again(&self) -> f64 {
-        let poked =
-            self.history.readings.iter().filter(|r| r.instrument == Instrument::InstantRead);
-        let poked = poked.map(|reading| reading.at).max();
-        let on = self.history.spells.last().map(|spell| spell.on);
-        let since = poked.max(on).unwrap_or(self.setting.now);
-        to_seconds(since + LOOK_EVERY - self.setting.zero)
+        let looks = looks(self.history, self.setting.now);
+        let look = |at: Moment| to_seconds(at - self.setting.zero);
+        let unlikely = (reached <= REACHED).then(|| look(looks.at_least));
+        let after_poke = looks.after_poke.map(look);
+        let soonest = [by_risk, unlikely, after_poke].into_iter().flatten().reduce(f64::min);
+        soonest.unwrap_or_else(|| look(looks.at_least))
     }
 
     /// A piece that came off.

@@ -165,6 +165,8 @@ fn an_instant_read_below_the_pull_temperature_outweighs_an_earlier_reading_above
         next_step(&state_of(whats), &forecast(now, &[(1, 48.0)]), None, at(now)).unwrap().action
     };
     assert_ne!(next(&whats, 50.0), Action::Pull);
+    // The leave-in at the pull temperature, and nothing poked yet: check, do not pull.
+    assert_eq!(next(&whats[..3], 48.5), Action::Check);
     // And a leave-in that shows less afterwards does not undo an instant-read above it.
     whats.push(read(54.0, 1, 160.0, Instrument::InstantRead));
     whats.push(read(54.5, 1, 159.0, Instrument::LeaveIn));

@@ -93,9 +93,9 @@ fn a_piece_on_the_pit_calls_for_its_check_its_window_and_its_end() {
         kinds(&on, &forecast(50.0, None)),
         [(CheckDue, 50.0), (LikelyPastTarget, 59.0), too_cool]
     );
-    // Just read, it is left alone for two minutes.
+    // Just read at 150 F, it cannot be past 165 F for seven and a half minutes at 2 F a minute.
     let poked = state_of(&[read(49.0, 150.0, 1)]);
-    assert!(kinds(&poked, &forecast(50.0, Some(45.0))).contains(&(CheckDue, 51.0)));
+    assert!(kinds(&poked, &forecast(50.0, Some(45.0))).contains(&(CheckDue, 56.5)));
     // Read at its pull temperature, it calls only if it is not pulled.
     let ready = state_of(&[read(49.0, 161.0, 1)]);
     assert_eq!(kinds(&ready, &forecast(50.0, None)), vec![(LikelyPastTarget, 52.0)]);

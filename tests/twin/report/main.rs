@@ -1,8 +1,8 @@
 //! `cargo run -p twin --release -- report [COOKS [FOLLOWED]]`: tries the forecast, and the trade's rules,
 //! against simulated cooks, and writes a page and plots into `tests/twin/results`.
 //!
-//! With `table` for `report` it only prints, and leaves out the cooks that follow the advice, which
-//! take most of the time.
+//! With `table` for `report` it only prints, and leaves out the cooks that follow advice, rules and
+//! plans, which take most of the time.
 
 mod page;
 mod plots;
@@ -16,6 +16,8 @@ use twin::record::Record;
 use twin::study::advice::{self, Outcome};
 use twin::study::forecaster::{Forecaster, PerPound, StraightLine};
 use twin::study::model::Model;
+use twin::study::plans::{self, Kept};
+use twin::study::rules::{self, ByRule};
 use twin::study::seating::{self, Seats};
 use twin::study::table::{self, Row, Score};
 use twin::study::{self};
@@ -27,6 +29,8 @@ const COOKS: u64 = 300;
 const KNOWN: u64 = 0;
 /// First seed of cooks kept back: nothing was fitted to them.
 const FRESH: u64 = 1_000_000;
+/// Cooks planned back from dinner.
+const PLANNED: usize = 40;
 const USAGE: &str =
     "usage: twin report|table [number of cooks, 1 to 5000 [of which follow the advice]]";
 
@@ -40,6 +44,40 @@ pub struct Findings {
     pub seats: Seats,
     /// Cooks that followed the advice.
     pub followed: Vec<Outcome>,
+    /// The same cooks by each of the trade's rules.
+    pub by_rules: Vec<(&'static str, Vec<ByRule>)>,
+    /// Cooks planned back from dinner.
+    pub planned: Vec<Kept>,
+}
+
+impl Findings {
+    /// Follows the advice, and the rules, in the first cooks.
+    fn follow(&mut self, followed: usize) {
+        let first = &self.cooks[..followed.min(self.cooks.len())];
+        eprintln!("following the advice");
+        self.followed = cores::each(first, |(setup, _)| advice::follow(setup));
+        eprintln!("following the trade's rules");
+        let (line, per_pound) = trade_rules(&self.cooks);
+        let rules: [&dyn Forecaster; 2] = [&line, &per_pound];
+        let by_rule = |rule: &dyn Forecaster| {
+            let cooks = cores::each(first, |(setup, record)| rules::cook(rule, setup, record));
+            (rule.name(), cooks)
+        };
+        self.by_rules = rules.map(by_rule).to_vec();
+    }
+
+    /// Plans the first cooks back from dinner and sees what comes of it.
+    fn plan(&mut self) {
+        eprintln!("keeping plans");
+        let first = &self.cooks[..PLANNED.min(self.cooks.len())];
+        let kept = cores::each(first, |(setup, _)| plans::keep(setup));
+        self.planned = kept.into_iter().flatten().collect();
+    }
+}
+
+fn trade_rules(cooks: &[(Setup, Record)]) -> (StraightLine, PerPound) {
+    let per_pound = PerPound { minutes_per_kg: study::best_minutes_per_kg(cooks) };
+    (StraightLine { otherwise: per_pound }, per_pound)
 }
 
 fn main() -> ExitCode {
@@ -73,8 +111,7 @@ fn study(first: u64, count: u64) -> Findings {
     let records = cache::records(first, count, &cache::directory());
     let cooks: Vec<(Setup, Record)> =
         records.into_iter().map(|record| (cooks::draw(record.seed), record)).collect();
-    let per_pound = PerPound { minutes_per_kg: study::best_minutes_per_kg(&cooks) };
-    let line = StraightLine { otherwise: per_pound };
+    let (line, per_pound) = trade_rules(&cooks);
     let forecasters: [&dyn Forecaster; 3] = [&Model, &line, &per_pound];
     let scores = forecasters
         .iter()
@@ -86,15 +123,18 @@ fn study(first: u64, count: u64) -> Findings {
         .collect();
     eprintln!("judging leave-ins");
     let seats = seating::judge(&Model, &cooks);
-    Findings { cooks, scores, seats, followed: Vec::new() }
+    let (followed, by_rules, planned) = Default::default();
+    Findings { cooks, scores, seats, followed, by_rules, planned }
 }
 
 fn report(count: u64, followed: usize) -> Result<(), std::io::Error> {
     let mut findings = study(KNOWN, count);
-    let fresh = study(FRESH, count);
-    eprintln!("following the advice");
-    let first = &findings.cooks[..followed.min(findings.cooks.len())];
-    findings.followed = cores::each(first, |(setup, _)| advice::follow(setup));
+    let mut fresh = study(FRESH, count);
+    if followed > 0 {
+        findings.follow(followed);
+        findings.plan();
+        fresh.plan();
+    }
     let results = Path::new(env!("CARGO_MANIFEST_DIR")).join("results");
     fs::create_dir_all(&results)?;
     fs::write(results.join("errors.svg"), plots::errors(&findings))?;

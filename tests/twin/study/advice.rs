@@ -2,6 +2,7 @@
 
 use cook_model::cook::{Action, Stage, Step, What, fold, steps};
 use cook_model::forecast::Forecast;
+use cook_model::history::Instrument;
 use cook_model::quantity::Moment;
 
 use crate::cook::{Cook, Place, STEP, Setup};
@@ -22,7 +23,9 @@ const TOO_LONG: f64 = 6.0 * 3600.0;
 /// How long a rest is watched for its peak, s.
 const REST: f64 = 1500.0;
 /// The rule's temperature, C (165 F): pulled above it, a piece is drier than it need be.
-const OVER: f64 = 133.0 / 1.8;
+pub(super) const OVER: f64 = 133.0 / 1.8;
+/// What the trade adds for the rise after the pull, C (5 F; common practice, no source).
+const CARRY_OVER: f64 = 5.0 / 1.8;
 
 /// What came of one cook.
 #[derive(Clone, Debug, Default)]
@@ -33,18 +36,24 @@ pub struct Outcome {
     pub openings: usize,
     /// When the last piece came off, s since they went on.
     pub last_off: f64,
-    /// Pieces that their readings had proved by then.
+    /// Pieces that their readings proved by 165 F, then or while they rested; looked at only where
+    /// the pull temperature is that high.
     pub proved: usize,
+    /// When the last of these was proved, s since they went on.
+    pub last_proved: f64,
     /// Pieces never pulled.
     pub left: usize,
     /// True core of each piece as it was pulled, less its pull temperature, C.
     pub above_pull: Vec<f64>,
     /// Pieces whose true core was above 165 F when pulled.
     pub over: usize,
-    /// Pieces pulled on a reading below the pull temperature.
+    /// Pieces pulled although neither their last instant-read nor the leave-in after it showed the pull
+    /// temperature.
     pub under: usize,
     /// Forecast peak, made at the pull, less the true one, C.
     pub peak_errors: Vec<f64>,
+    /// The same for the trade's rule: what was read at the pull and 5 F.
+    pub rule_peak_errors: Vec<f64>,
 }
 
 /// One cook under way, with its diary.
@@ -52,9 +61,19 @@ struct Follow {
     cook: Cook,
     diary: Diary,
     outcome: Outcome,
-    /// Peak as forecast at the pull, and the highest core since, C.
-    peaks: Vec<Option<(f64, f64)>>,
+    peaks: Vec<Option<Peak>>,
     last_opened: f64,
+}
+
+/// The peak of a piece that was pulled, C.
+#[derive(Clone, Copy, Debug)]
+struct Peak {
+    /// As forecast at the pull.
+    forecast: f64,
+    /// By the trade's rule.
+    by_rule: f64,
+    /// The highest core since.
+    highest: f64,
 }
 
 /// Cooks a setup by the advice alone.
@@ -80,16 +99,18 @@ pub fn follow(setup: &Setup) -> Outcome {
             due = follow.due();
         }
     }
-    let state = fold(follow.diary.log());
     follow.outcome.last_off = follow.cook.now();
-    follow.outcome.proved = state.pieces.iter().filter(|p| p.stage == Stage::Proved).count();
     follow.outcome.left = follow.cook.places().iter().filter(|p| **p == Place::On).count();
     let end = follow.cook.now() + REST;
     while follow.cook.now() < end {
+        if setup.pull_at >= OVER {
+            follow.prove();
+        }
         follow.step();
     }
-    let errors = follow.peaks.iter().flatten().map(|(forecast, truth)| forecast - truth);
-    follow.outcome.peak_errors = errors.collect();
+    let peaks = || follow.peaks.iter().flatten();
+    follow.outcome.peak_errors = peaks().map(|peak| peak.forecast - peak.highest).collect();
+    follow.outcome.rule_peak_errors = peaks().map(|peak| peak.by_rule - peak.highest).collect();
     follow.outcome
 }
 
@@ -108,8 +129,8 @@ impl Follow {
     fn step(&mut self) {
         self.cook.step();
         for (piece, peak) in self.peaks.iter_mut().enumerate() {
-            if let Some((_, highest)) = peak {
-                *highest = highest.max(self.cook.core(piece));
+            if let Some(peak) = peak {
+                peak.highest = peak.highest.max(self.cook.core(piece));
             }
         }
     }
@@ -197,6 +218,23 @@ impl Follow {
         self.first_due(&steps)
     }
 
+    /// Reads what rests and is not proved yet when that is due; once a minute.
+    fn prove(&mut self) {
+        let proved =
+            fold(self.diary.log()).pieces.iter().filter(|p| p.stage == Stage::Proved).count();
+        if proved > self.outcome.proved {
+            (self.outcome.proved, self.outcome.last_proved) = (proved, self.cook.now());
+        }
+        if proved == self.outcome.pieces || self.cook.now() % PAUSE != 0.0 {
+            return;
+        }
+        let (_, steps) = self.look();
+        let due = steps.iter().filter(|s| s.action == Action::Prove && s.due <= self.now());
+        let pieces: Vec<usize> =
+            due.flat_map(|step| &step.pieces).map(|id| diary::place(*id)).collect();
+        pieces.into_iter().for_each(|piece| self.read(piece));
+    }
+
     fn note_pit(&mut self) {
         let shown = self.cook.read_pit();
         self.diary.pit(self.cook.now(), shown);
@@ -220,9 +258,12 @@ impl Follow {
         let (now, id) = (self.cook.now(), diary::id(piece));
         let pull_at = self.cook.setup().pull_at;
         let state = fold(self.diary.log());
-        let shown =
-            state.history.piece(id).and_then(|p| p.readings.last()).map(|r| r.temperature.c());
-        self.outcome.under += usize::from(shown.is_none_or(|shown| shown < pull_at - 1e-6));
+        let readings = state.history.piece(id).map(|piece| piece.readings.clone());
+        let readings = readings.unwrap_or_default();
+        let newest = readings.iter().rposition(|r| r.instrument == Instrument::InstantRead);
+        let since = &readings[newest.unwrap_or(0)..];
+        let shown = since.iter().any(|reading| reading.temperature.c() >= pull_at - 1e-6);
+        self.outcome.under += usize::from(!shown);
         let core = self.cook.core(piece);
         self.outcome.above_pull.push(core - pull_at);
         self.outcome.over += usize::from(core > OVER);
@@ -235,9 +276,17 @@ impl Follow {
     fn note_peaks(&mut self, forecast: &Forecast) {
         for piece in 0..self.peaks.len() {
             if self.cook.places()[piece] == Place::Resting && self.peaks[piece].is_none() {
-                let peak = forecast.piece(diary::id(piece)).and_then(|piece| piece.peak);
-                let core = self.cook.core(piece);
-                self.peaks[piece] = peak.map(|peak| (peak.temperature.middle.c(), core));
+                let id = diary::id(piece);
+                let foreseen = forecast.piece(id).and_then(|piece| piece.peak);
+                let read = fold(self.diary.log()).history.piece(id).and_then(|piece| {
+                    piece.readings.iter().map(|reading| reading.temperature.c()).reduce(f64::max)
+                });
+                let highest = self.cook.core(piece);
+                self.peaks[piece] = foreseen.zip(read).map(|(peak, read)| Peak {
+                    forecast: peak.temperature.middle.c(),
+                    by_rule: read + CARRY_OVER,
+                    highest,
+                });
             }
         }
     }

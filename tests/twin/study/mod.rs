@@ -5,6 +5,7 @@ pub mod advice;
 pub mod forecaster;
 pub mod model;
 pub mod plans;
+pub mod rules;
 pub mod seating;
 pub mod table;
 

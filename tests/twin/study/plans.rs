@@ -39,7 +39,8 @@ pub fn keep(setup: &Setup) -> Option<Kept> {
     let habits = state.settings.habits;
     let allowed = to_seconds(dinner - plan.first_on - habits.rest - habits.carving);
     let outcome = advice::follow(&setup);
-    let early = allowed - outcome.last_off;
+    let rest = to_seconds(habits.rest);
+    let early = allowed - outcome.last_off.max(outcome.last_proved - rest);
     let all_proved = outcome.left == 0 && outcome.proved == outcome.pieces;
     Some(Kept { told: plan.in_time.value(), in_time: all_proved && early >= 0.0, early })
 }

@@ -71,11 +71,6 @@ impl Score {
         super::quantile(&self.errors, 0.5)
     }
 
-    /// The error that nine in ten stay under, min.
-    pub fn ninth(&self) -> f64 {
-        super::quantile(&self.errors, 0.9)
-    }
-
     /// Share of truths within the window.
     pub fn held(&self) -> f64 {
         self.below[2] - self.below[0]

@@ -14,7 +14,7 @@ use crate::machine::Machine;
 const PINNED: &str = include_str!("advisories.toml");
 
 /// What was built and tested was built from these.
-const LOCKS: [&str; 2] = ["Cargo.lock", "tests/fuzz/Cargo.lock"];
+const LOCKS: [&str; 3] = ["Cargo.lock", "tests/fuzz/Cargo.lock", "tests/solvers/Cargo.lock"];
 
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]

@@ -1,5 +1,5 @@
 //! What is timed: `tests/bench`, built for the browser as the app is (in `target/web/bench`) and for this
-//! machine.
+//! machine; and `tests/solvers`, for this machine only.
 
 use std::fs;
 use std::path::PathBuf;
@@ -15,7 +15,7 @@ fn folder(machine: &Machine) -> PathBuf {
     machine.web_target().join("bench")
 }
 
-/// The same calls in the browser beside native ones.
+/// The same calls in the browser beside native ones, then the heat model beside general solvers.
 pub fn run(machine: &Machine) -> Result<()> {
     for_browser(machine)?;
     let native = native(machine)?;
@@ -23,6 +23,19 @@ pub fn run(machine: &Machine) -> Result<()> {
     node.arg("bench.mjs").env("PULL_ORDER_NATIVE", native);
     if !openly(&mut node)? {
         bail!("the browser's part of the bench failed");
+    }
+    solvers(machine)
+}
+
+/// General solvers on the heat model's equations: first that they are equally exact, then the times.
+fn solvers(machine: &Machine) -> Result<()> {
+    let folder = machine.root.join("tests/solvers");
+    for command in ["test", "bench"] {
+        let mut cargo = machine.command("cargo")?;
+        cargo.current_dir(&folder).args([command, "--locked", "--quiet"]);
+        if !step(&format!("general solvers: cargo {command}"), || openly(&mut cargo))? {
+            bail!("`cargo {command}` failed in tests/solvers");
+        }
     }
     Ok(())
 }

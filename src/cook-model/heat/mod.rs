@@ -47,6 +47,7 @@ mod solver;
 mod start;
 mod surface;
 mod surroundings;
+mod system;
 mod trace;
 mod units;
 
@@ -59,6 +60,7 @@ pub use solver::{State, Tuning, resume, trace};
 pub use start::{Start, StartProblem};
 pub use surface::{Evaporation, Surface};
 pub use surroundings::{Leg, LidResponse, Surroundings};
+pub use system::System;
 pub use trace::Trace;
 pub use units::{
     AreaHeat, AreaMass, Conductivity, Density, Diffusivity, HeatCapacity, HeatTransferCoefficient,

@@ -2,10 +2,12 @@
 
 use super::draws::{Draw, Draws};
 use super::request::{PlanProblem, Request};
-use super::spread::{normal_quantile, shared_part};
+use super::spread::{PER_KELVIN, normal_quantile, shared_part};
 use crate::forecast::{Band, forecast};
+use crate::heat::{Body, Leg, Start, Surface, Surroundings, Tuning, trace};
 use crate::history::{History, PieceHistory, PitHistory, Tolerances};
-use crate::quantity::{TemperatureDifference, to_minutes};
+use crate::piece::Piece;
+use crate::quantity::{TemperatureDifference, minutes, to_minutes};
 
 /// How many ways the day could go are looked at: a prime, enough for one chance in ten to be known
 /// to a few parts in a hundred.
@@ -29,13 +31,10 @@ const ACROSS: f64 = 2.0 * 1.2816;
 /// The draws for a request. The logarithm of a piece's time on the pit is taken as normal, with the
 /// middle and the spread of its forecast, and a part shared by the whole pit.
 pub(super) fn draw_days(request: &Request) -> Result<Draws, PlanProblem> {
-    let expected = minutes_on_pit(request, TemperatureDifference::ZERO)?;
-    let hotter = minutes_on_pit(request, HOTTER)?;
-    let per_kelvin = expected
-        .iter()
-        .zip(&hotter)
-        .map(|(here, there)| libm::log(there.middle / here.middle) / HOTTER.c())
-        .collect();
+    let expected = minutes_on_pit(request)?;
+    let pieces = request.pieces.iter().map(|wanted| &wanted.piece);
+    let per_kelvin = pieces.zip(&expected).map(|(piece, m)| per_kelvin(request, piece, m.middle));
+    let per_kelvin = per_kelvin.collect();
     let rest = to_minutes(request.habits.rest);
     let together = request.pieces.len().min(request.places.len());
     let found = FOUND_AFTER + LID_PER_PIECE * together as f64;
@@ -57,11 +56,23 @@ pub(super) fn draw_days(request: &Request) -> Result<Draws, PlanProblem> {
     Ok(Draws::new(draws, per_kelvin))
 }
 
+/// By how much the logarithm of a piece's time on the pit changes with each kelvin of its place, by
+/// the heat model alone: it is about the same for all that a forecast thinks possible.
+fn per_kelvin(request: &Request, piece: &Piece, expected: f64) -> f64 {
+    let Ok(start) = Start::of_piece(piece) else { return -PER_KELVIN };
+    let body = Body::of_piece(piece);
+    let time = |hotter| {
+        let pit = Leg::pit(Surface::pit(request.pit_kind), &[], request.pit + hotter);
+        let end = minutes(2.0 * expected);
+        let trace = trace(&body, start, &Surroundings::new(pit), end, &Tuning::default());
+        trace.core_reaches(request.pull_at).map(to_minutes)
+    };
+    let times = time(TemperatureDifference::ZERO).zip(time(HOTTER));
+    times.map_or(-PER_KELVIN, |(here, there)| libm::log(there / here) / HOTTER.c())
+}
+
 /// Minutes on a pit that keeps its target until the pull, for each piece.
-fn minutes_on_pit(
-    request: &Request,
-    hotter: TemperatureDifference,
-) -> Result<Vec<Band<f64>>, PlanProblem> {
+fn minutes_on_pit(request: &Request) -> Result<Vec<Band<f64>>, PlanProblem> {
     let now = request.now;
     let raw = |wanted: &super::Wanted| PieceHistory {
         id: wanted.id,
@@ -78,7 +89,7 @@ fn minutes_on_pit(
         pieces: request.pieces.iter().map(raw).collect(),
         pit: PitHistory {
             kind: request.pit_kind,
-            target: request.pit + hotter,
+            target: request.pit,
             aims: Vec::new(),
             readings: Vec::new(),
             lid: Vec::new(),
@@ -90,16 +101,16 @@ fn minutes_on_pit(
         clock_unwatched: Vec::new(),
     };
     // A raw piece is forecast as if it went on now.
-    let minutes = |at| to_minutes(at - now).max(1.0);
+    let from_now = |at| to_minutes(at - now).max(1.0);
     forecast(&history, now)
         .pieces
         .iter()
         .map(|piece| {
             let pull = piece.pull.ok_or(PlanProblem::NeverDone)?;
             Ok(Band {
-                low: minutes(pull.low),
-                middle: minutes(pull.middle),
-                high: minutes(pull.high),
+                low: from_now(pull.low),
+                middle: from_now(pull.middle),
+                high: from_now(pull.high),
             })
         })
         .collect()

@@ -5,7 +5,7 @@ use crate::piece::Piece;
 
 /// A kelvin of air makes about this part of the time (the heat model at 250 F, 38 mm: 5 F are
 /// 4.5 %).
-const PER_KELVIN: f64 = 0.016;
+pub(super) const PER_KELVIN: f64 = 0.016;
 
 /// The share of the variance of ln(time), before any reading, that all pieces have in common.
 pub(super) fn shared_part(piece: &Piece) -> f64 {

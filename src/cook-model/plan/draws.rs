@@ -39,9 +39,12 @@ impl Draws {
 
 /// The value below which a share of equally likely values lies (the nearest one at or above).
 pub(super) fn quantile(mut values: Vec<f64>, share: f64) -> f64 {
-    values.sort_by(f64::total_cmp);
     let rank = (share * values.len() as f64).ceil() as usize;
-    values.get(rank.max(1) - 1).copied().unwrap_or(0.0)
+    let place = rank.max(1) - 1;
+    if place >= values.len() {
+        return 0.0;
+    }
+    *values.select_nth_unstable_by(place, f64::total_cmp).1
 }
 
 #[cfg(test)]

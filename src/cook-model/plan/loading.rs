@@ -123,17 +123,17 @@ impl Setting<'_> {
     /// What it costs to load the rack in these waves.
     pub fn cost(&self, waves: &Waves) -> Cost {
         let loads: Vec<Vec<Slot>> = waves.iter().map(|wave| self.slots(wave)).collect();
-        let days: Vec<Day> = self.draws.draws.iter().map(|draw| self.day(&loads, draw)).collect();
+        let mut ready = Vec::new();
+        let day = |draw| self.day(&loads, draw, &mut ready);
+        let days: Vec<Day> = self.draws.draws.iter().map(day).collect();
         let finishes: Vec<f64> = days.iter().map(|day| day.dinner + self.carving).collect();
         let lead = quantile(finishes.clone(), CERTAINTY).min(self.available);
         let count = days.len() as f64;
         let in_time = finishes.iter().filter(|&&finish| finish <= lead).count() as f64 / count;
-        let wait = |day: &Day| -> f64 {
-            day.ready_tonight.iter().map(|ready| (lead - self.carving - ready).max(0.0)).sum()
-        };
+        let waits = ready.iter().map(|ready| (lead - self.carving - ready).max(0.0));
         Cost {
             in_time,
-            held: days.iter().map(wait).sum::<f64>() / count,
+            held: waits.sum::<f64>() / count,
             openings: loads.iter().map(|load| self.openings(load)).sum(),
             fuel: days.iter().map(|day| day.last_off).sum::<f64>() / count,
             after: days.iter().map(|day| (day.last_off - lead).max(0.0)).sum::<f64>() / count,
@@ -155,9 +155,10 @@ impl Setting<'_> {
             .collect()
     }
 
-    /// How one draw of the day goes with these loads, in minutes from the first piece on.
-    fn day(&self, loads: &[Vec<Slot>], draw: &Draw) -> Day {
-        let mut day = Day { ready_tonight: Vec::new(), dinner: 0.0, last_off: 0.0 };
+    /// How one draw of the day goes with these loads, in minutes from the first piece on. When each of
+    /// tonight's pieces is ready is put behind the others.
+    fn day(&self, loads: &[Vec<Slot>], draw: &Draw, ready_tonight: &mut Vec<f64>) -> Day {
+        let mut day = Day { dinner: 0.0, last_off: 0.0 };
         let begins = self.wave_starts(loads, draw);
         for (begin, slot) in
             begins.iter().zip(loads).flat_map(|(b, load)| load.iter().map(move |s| (b, s)))
@@ -167,7 +168,7 @@ impl Setting<'_> {
             if self.tonight[slot.piece] {
                 let ready = off + draw.rest[slot.piece];
                 day.dinner = day.dinner.max(ready);
-                day.ready_tonight.push(ready);
+                ready_tonight.push(ready);
             }
         }
         day
@@ -182,7 +183,6 @@ impl Setting<'_> {
 
 /// How a day went.
 struct Day {
-    ready_tonight: Vec<f64>,
     dinner: f64,
     last_off: f64,
 }

@@ -7,7 +7,8 @@ mod writing;
 use std::collections::VecDeque;
 
 use cook_model::cook::{
-    CookState, DeviceId, EntryId, Log, Step, What, fold, hold_may_be_under_way, steps, was_set_back,
+    CookState, DeviceId, EntryId, Log, Step, What, fold, hold_may_be_under_way, steps,
+    was_set_back, was_unwatched,
 };
 use cook_model::forecast::Forecast;
 use cook_model::plan::{Outlook, Plan, outlook};
@@ -165,11 +166,12 @@ impl OpenCook {
     /// back since it was last written, that is written down first.
     pub fn open(self, id: CookId, log: Log) {
         self.ticking.run(1);
-        let set_back = was_set_back(&log, clock::now());
+        let now = clock::now();
+        let (set_back, unwatched) = (was_set_back(&log, now), was_unwatched(&log, now));
         self.show(Some(id), log);
         if set_back {
             self.record(What::ClockJumped);
-        } else {
+        } else if unwatched {
             self.note_unwatched_clock();
         }
     }

@@ -19,6 +19,12 @@ pub fn was_set_back(log: &Log, now: Moment) -> bool {
     log.entries().last().is_some_and(|last| last.typed - now > CLOCK_SET)
 }
 
+/// Whether so much time went by since this log was last written that a clock set forward meanwhile
+/// would matter.
+pub fn was_unwatched(log: &Log, now: Moment) -> bool {
+    log.entries().last().is_some_and(|last| now - last.typed > CLOCK_SET)
+}
+
 /// Whether time at temperature may be counting for some piece, by the rule in force or by one chosen
 /// later. Where nobody watched the phone's clock meanwhile, [`What::ClockUnwatched`] is to be written.
 pub fn hold_may_be_under_way(state: &CookState, now: Moment) -> bool {

@@ -21,7 +21,7 @@ mod watch;
 
 pub use crate::history::{DeviceId, EntryId};
 pub use advice::{Action, Step, next_step, steps};
-pub use clock::{CLOCK_SET, hold_may_be_under_way, was_set_back};
+pub use clock::{CLOCK_SET, hold_may_be_under_way, was_set_back, was_unwatched};
 pub use draft::SECOND_PLACE_WITHIN;
 pub use entry::{Chore, Entry, Log, What};
 pub use problem::{Ignored, Problem};

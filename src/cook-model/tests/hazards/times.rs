@@ -1,6 +1,6 @@
 //! When it was read: clocks that jump, zones that change, files with false times.
 
-use cook_model::cook::{Log, What, fold, hold_may_be_under_way, was_set_back};
+use cook_model::cook::{Log, What, fold, hold_may_be_under_way, was_set_back, was_unwatched};
 use cook_model::safety::Shortfall;
 
 use crate::support::{Cook, PHONE, at, held_rule, leave_in, pulled, put_on, read};
@@ -63,6 +63,7 @@ fn the_phone_slept_or_its_clock_was_set_forward_unseen() {
         !hold_may_be_under_way(&fold(&cook.log), at(91.0)),
         "too long ago to count in any case"
     );
+    assert!(!was_unwatched(&cook.log, at(75.4)) && was_unwatched(&cook.log, at(85.0)));
     // Ten minutes by the clock: slept through, or made by setting it forward.
     cook.write(85.0, What::ClockUnwatched);
     cook.write(85.5, read(1, 151.0, 2));

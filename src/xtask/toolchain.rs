@@ -54,6 +54,7 @@ impl Route {
                 .env("PATH", path_with(&[PathBuf::from(DISTRO_BIN)], &machine.path)?)
                 .env("RUSTC_BOOTSTRAP", "1")
                 .env("CARGO_UNSTABLE_BUILD_STD", "std,panic_abort")
+                // A phone loads it: its size counts for more than its speed.
                 .env("CARGO_UNSTABLE_BUILD_STD_FEATURES", "optimize_for_size");
         }
         Ok(())

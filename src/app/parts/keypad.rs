@@ -5,8 +5,8 @@ use crate::{preferences, say, show};
 /// The digits that a whole reading on the Fahrenheit scale has once a pit or a piece is hot.
 const WHOLE_READING: usize = 3;
 
-/// A large number pad for a temperature, over a line that shows what is typed. The line is a field too, so that a
-/// keyboard and a screen reader can type into it.
+/// A large number pad for a temperature, over a line that shows what is typed. The line is a field
+/// too, so that a keyboard and a screen reader can type into it.
 #[component]
 pub fn Keypad(
     /// Names the field on the page; unique there.

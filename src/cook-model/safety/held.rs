@@ -113,8 +113,8 @@ fn counts(witnesses: Witnesses<'_>, reading: &CoreReading, claim: Temperature) -
 
 /// The run with one more reading, if the time between is to be trusted: one phone wrote both, its
 /// clock did not jump since (nor were they written in another order than typed, which counts as a
-/// jump), it was watched from one to the other, and they are not too far apart. The shorter of the spans between reading and between
-/// typing is credited.
+/// jump), it was watched from one to the other, and they are not too far apart. The shorter of the
+/// spans between reading and between typing is credited.
 fn grow<'a>(run: Hold<'a>, next: &'a CoreReading, history: &History) -> Option<Hold<'a>> {
     let last = run.last;
     let (read, typed) = (next.at - last.at, next.typed - last.typed);

@@ -96,6 +96,17 @@ pub struct PieceHistory {
 }
 
 impl PieceHistory {
+    /// The readings since it last went on.
+    pub fn this_spell(&self) -> impl DoubleEndedIterator<Item = &CoreReading> {
+        let since = self.spells.last().map(|spell| spell.on);
+        self.readings.iter().filter(move |reading| Some(reading.at) >= since)
+    }
+
+    /// The last instant-read since it last went on.
+    pub fn last_poke(&self) -> Option<&CoreReading> {
+        self.this_spell().rfind(|reading| reading.instrument == Instrument::InstantRead)
+    }
+
     /// When it first went on.
     pub fn on(&self) -> Option<Moment> {
         self.spells.first().map(|spell| spell.on)

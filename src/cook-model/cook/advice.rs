@@ -171,7 +171,8 @@ fn gather(singles: impl Iterator<Item = Step>) -> Vec<Step> {
 /// since one below it, which told that those before it were not of the coldest spot.
 pub(super) fn at_pull(history: &PieceHistory) -> Option<&CoreReading> {
     let hot = |reading: &&CoreReading| reading.temperature >= history.pull_at;
-    this_spell(history)
+    history
+        .this_spell()
         .rev()
         .filter(|reading| reading.instrument == Instrument::InstantRead)
         .take_while(hot)
@@ -181,7 +182,8 @@ pub(super) fn at_pull(history: &PieceHistory) -> Option<&CoreReading> {
 /// When the leave-in first showed the pull temperature since the piece was poked. It sits where it
 /// sits: the piece comes off by an instant-read of several places (common practice, no source).
 pub(super) fn leave_in_at_pull(history: &PieceHistory, forecast: &PieceForecast) -> Option<Moment> {
-    let since_poke = this_spell(history)
+    let since_poke = history
+        .this_spell()
         .rev()
         .take_while(|reading| reading.instrument == Instrument::LeaveIn)
         .filter(|reading| reading.temperature >= history.pull_at);
@@ -191,8 +193,7 @@ pub(super) fn leave_in_at_pull(history: &PieceHistory, forecast: &PieceForecast)
 /// The time wanted for a check, but not so soon after the piece was poked that it cannot be past its
 /// pull temperature.
 pub(super) fn after_poke(history: &PieceHistory, wanted: Moment) -> Moment {
-    let poked = this_spell(history).rfind(|reading| reading.instrument == Instrument::InstantRead);
-    poked.map_or(wanted, |reading| {
+    history.last_poke().map_or(wanted, |reading| {
         let left = history.pull_at + PAST_BY - reading.temperature;
         let pause = minutes(left.c() / FASTEST_RISE.c());
         wanted.max(reading.at + pause.clamp(SOONEST_CHECK, LONGEST_PAUSE))
@@ -201,12 +202,6 @@ pub(super) fn after_poke(history: &PieceHistory, wanted: Moment) -> Moment {
 
 fn is_misplaced(forecast: &PieceForecast) -> bool {
     forecast.seating.is_some_and(|seating| seating.misplaced.value() > RESEAT_ABOVE)
-}
-
-/// The readings since it last went on.
-fn this_spell(history: &PieceHistory) -> impl DoubleEndedIterator<Item = &CoreReading> {
-    let since = history.spells.last().map(|spell| spell.on);
-    history.readings.iter().filter(move |reading| Some(reading.at) >= since)
 }
 
 /// One piece as seen at one moment.
@@ -269,7 +264,7 @@ impl View<'_> {
                 && shortfall(&state.history, self.history, rule, state.doubted(), reading)
                     == Some(Shortfall::OnePlace)
         };
-        if let Some(reading) = self.this_spell().rfind(lacks_a_place) {
+        if let Some(reading) = self.history.this_spell().rfind(lacks_a_place) {
             return Some((Action::TrySecondPlace { reading: reading.entry }, reading.at));
         }
         if let ProofRule::Held { fat } = rule
@@ -278,17 +273,12 @@ impl View<'_> {
             return Some((Action::Prove, hold.complete_at.min(hold.read_by)));
         }
         let peak = self.forecast.peak?.at;
-        let read_after_peak = self.this_spell().any(|reading| reading.at >= peak);
+        let read_after_peak = self.history.this_spell().any(|reading| reading.at >= peak);
         if read_after_peak && self.now >= peak + AFTER_PEAK {
             return Some((Action::PutBack, peak + AFTER_PEAK));
         }
-        let just_read = self.this_spell().rfind(|reading| reading.at >= off);
+        let just_read = self.history.this_spell().rfind(|reading| reading.at >= off);
         let due = just_read.map_or(peak, |reading| peak.max(reading.at + minutes(1.0)));
         Some((Action::Prove, due))
-    }
-
-    /// The readings since it last went on.
-    fn this_spell(&self) -> impl DoubleEndedIterator<Item = &CoreReading> {
-        this_spell(self.history)
     }
 }

@@ -5,7 +5,7 @@ use serde::{Deserialize, Serialize};
 use super::advice::{after_poke, at_pull, chores, leave_in_at_pull};
 use super::{Action, Chore, CookState, Stage};
 use crate::forecast::{Forecast, ONE_OPENING, PieceForecast};
-use crate::history::{CoreReading, PieceHistory};
+use crate::history::PieceHistory;
 use crate::piece::PieceId;
 use crate::plan::Plan;
 use crate::quantity::{Moment, Span};
@@ -178,7 +178,7 @@ impl View<'_> {
 
     fn proof_reading(&self) -> Option<Alarm> {
         let off = self.history.off()?;
-        let last = self.this_spell().last().map_or(off, |reading| reading.at.max(off));
+        let last = self.history.this_spell().last().map_or(off, |reading| reading.at.max(off));
         let peak = self.peak().unwrap_or(off);
         let due = peak.max(if last > off { last + BETWEEN_PROOFS } else { off });
         self.once_a_reading(AlarmKind::ProofReadingDue, due)
@@ -210,11 +210,5 @@ impl View<'_> {
     /// When the core is likely hottest after the pull.
     fn peak(&self) -> Option<Moment> {
         self.piece_forecast()?.peak.map(|peak| peak.at)
-    }
-
-    /// The readings since it last went on.
-    fn this_spell(&self) -> impl Iterator<Item = &CoreReading> {
-        let since = self.history.spells.last().map(|spell| spell.on);
-        self.history.readings.iter().filter(move |reading| Some(reading.at) >= since)
     }
 }

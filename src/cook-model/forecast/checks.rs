@@ -3,7 +3,7 @@
 use super::normal::Normal;
 use super::outcome::{Check, PAST_BY};
 use super::view::Run;
-use crate::history::{Instrument, PieceHistory};
+use crate::history::PieceHistory;
 use crate::piece::PieceId;
 use crate::quantity::{Moment, Span, TemperatureDifference, minutes, seconds, to_seconds};
 
@@ -36,8 +36,7 @@ pub(super) struct Looks {
 /// When a piece is looked at whatever is forecast of it; one that is raw as if it went on now.
 pub(super) fn looks(history: &PieceHistory, now: Moment) -> Looks {
     let on = history.spells.last().map_or(now, |spell| spell.on);
-    let poked = history.readings.iter().rfind(|r| r.instrument == Instrument::InstantRead);
-    let poked = poked.filter(|poked| poked.at >= on);
+    let poked = history.last_poke();
     let after_poke = poked.map(|poked| {
         let left = history.pull_at + PAST_BY - poked.temperature;
         poked.at + minutes(left.c() / SLOW_RISE.c()).clamp(SOONEST_LOOK, LOOK_EVERY)

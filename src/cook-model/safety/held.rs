@@ -87,7 +87,7 @@ fn holds_at(witnesses: Witnesses<'_>, row: DwellRow) -> Vec<Hold<'_>> {
             break;
         }
         if counts(witnesses, reading, row.at_least) {
-            let grown = run.and_then(|run| grow(run, reading, witnesses.history));
+            let grown = run.and_then(|run| grow(run, reading, witnesses));
             let begun = Hold {
                 row,
                 first: reading,
@@ -115,13 +115,21 @@ fn counts(witnesses: Witnesses<'_>, reading: &CoreReading, claim: Temperature) -
 /// clock did not jump since (nor were they written in another order than typed, which counts as a
 /// jump), it was watched from one to the other, and they are not too far apart. The shorter of the
 /// spans between reading and between typing is credited.
-fn grow<'a>(run: Hold<'a>, next: &'a CoreReading, history: &History) -> Option<Hold<'a>> {
+fn grow<'a>(
+    run: Hold<'a>,
+    next: &'a CoreReading,
+    Witnesses { history, piece, .. }: Witnesses<'_>,
+) -> Option<Hold<'a>> {
     let last = run.last;
     let (read, typed) = (next.at - last.at, next.typed - last.typed);
     let span = read.min(typed);
     let trusted = last.entry.device == next.entry.device
         && history.clock_broke.is_none_or(|broke| broke < last.entry)
         && !history.clock_unwatched.iter().any(|note| (last.entry..next.entry).contains(note))
+        // A colder one between them by its time, though by its id it is of another spell.
+        && !piece.readings.iter().any(|r| {
+            (last.at..=next.at).contains(&r.at) && r.for_proof < run.row.at_least
+        })
         && span > Span::zero()
         && read.max(typed) <= LONGEST_GAP;
     trusted.then(|| Hold {

@@ -162,6 +162,27 @@ fn to_doubt_another_phones_reading_does_not_join_the_hold_around_it() {
     assert_eq!(before.heed(&[surprise]).pieces[0].proof, None);
 }
 
+#[test]
+fn a_colder_reading_with_a_false_time_ends_the_hold_it_falls_into() {
+    let proof = |colder: f64| {
+        let mut log = Log::default();
+        let mut write = |happened: f64, typed: f64, what| {
+            log.insert(log.next(DeviceId(7), at(happened), at(typed), what));
+        };
+        for what in [set_out(1, 12.0), put_on(1), held_rule()] {
+            write(0.0, 0.0, what);
+        }
+        // Typed before the piece went on again, as if read after it.
+        write(71.0, 60.0, read(1, colder, 1));
+        write(60.0, 60.0, put_on(1));
+        write(64.0, 64.0, read(1, 149.0, 2));
+        write(74.0, 74.0, read(1, 149.0, 2));
+        fold(&log).pieces[0].proof
+    };
+    assert!(proof(150.0).is_some());
+    assert_eq!(proof(144.0), None);
+}
+
 proptest! {
     #![proptest_config(ProptestConfig::with_cases(1000))]
 

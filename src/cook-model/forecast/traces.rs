@@ -1,7 +1,9 @@
 //! The heat model run for a few speeds and offsets of one piece, and interpolated between.
 
 use super::{cells, prior};
-use crate::heat::{Body, Leg, Start, State, Surface, Surroundings, Trace, Tuning, resume};
+use crate::heat::{
+    Body, Leg, Start, State, Surface, Surroundings, Trace, Tuning, resume, resume_to_core,
+};
 use crate::history::{PieceHistory, Spell};
 use crate::piece::Piece;
 use crate::quantity::{
@@ -14,7 +16,8 @@ const STRETCHED: [f64; 3] = [-0.4, 0.0, 0.4];
 /// The same once it has come off: the curves then differ in kind.
 const DIRECT: [f64; 5] = [-0.6, -0.3, 0.0, 0.3, 0.6];
 /// Offsets at which it is computed, K; core temperatures are straight between and beyond.
-const OFFSET_NODES: [f64; 2] = [-8.0, 8.0];
+const OFFSET_NODES: [f64; 2] = [SLOWEST, 8.0];
+const SLOWEST: f64 = -8.0;
 /// How long after going on is looked at.
 pub(super) const HORIZON: Span = Span::hours(6);
 /// Heating is followed until the core is this far above the pull temperature.
@@ -46,6 +49,8 @@ pub(super) struct Traces {
     speeds: &'static [f64],
     /// By speed, then offset.
     nodes: Vec<Trace>,
+    /// How each speed of the cells is found from those computed: asked for at every reading.
+    mixes: Vec<Mix>,
     pub body: Body,
     /// Where it is from the pull on, counted from the pull.
     rest: Surroundings,
@@ -70,17 +75,12 @@ impl Traces {
         let start = State::begin(&body, start(&history.piece)).at(on);
         let around = surroundings(&history.spells, setting);
         let speeds: &'static [f64] = if stretched { &STRETCHED } else { &DIRECT };
-        let run = |speed: f64, offset: f64, until: Span| {
-            let offset = TemperatureDifference::from_c(offset);
-            let speed = prior::SPEED * libm::exp(speed);
-            let tuning = Tuning { speed, transfer: prior::TRANSFER, offset };
-            resume(&body, &start, &around, until, &tuning)
-        };
+        let mut known = None;
         let length = if stretched {
-            let slowest = run(0.0, OFFSET_NODES[0], on + HORIZON);
-            let reached = slowest.core_reaches(history.pull_at + BEYOND_PULL);
+            let until = (on + HORIZON, history.pull_at + BEYOND_PULL);
+            let slowest = resume_to_core(&body, &start, &around, until, &tuning(0.0, SLOWEST));
             let cooked = seconds(to_seconds(setting.now - setting.zero - on) * BEYOND_NOW);
-            reached.map_or(HORIZON, |at| (at - on).max(cooked))
+            known.insert(slowest).end().max(on + cooked) - on
         } else {
             let last = history.off().unwrap_or(setting.now).max(setting.now) - setting.zero;
             last - on + REST
@@ -90,7 +90,11 @@ impl Traces {
             .flat_map(|speed| OFFSET_NODES.map(|offset| (*speed, offset)))
             .map(|(speed, offset)| {
                 let stretch = if stretched { libm::exp(-speed) } else { 1.0 };
-                run(speed, offset, on + seconds(to_seconds(length) * stretch))
+                let until = on + seconds(to_seconds(length) * stretch);
+                let is_it =
+                    |known: &mut Trace| (speed, offset) == (0.0, SLOWEST) && known.end() >= until;
+                let run = || resume(&body, &start, &around, until, &tuning(speed, offset));
+                known.take_if(is_it).unwrap_or_else(run)
             })
             .collect();
         let last_on = history.spells.last().map_or(on, |spell| spell.on - setting.zero);
@@ -101,6 +105,7 @@ impl Traces {
             stretched,
             speeds,
             nodes,
+            mixes: cells::speeds().map(|speed| Mix::of(speeds, stretched, speed)).collect(),
             body,
             rest,
         }
@@ -109,8 +114,8 @@ impl Traces {
     /// The temperature at a spot for every cell at a time in s since the clock's zero.
     pub(super) fn all_cells(&self, spot: Spot, at: f64) -> Vec<f64> {
         let mut all = Vec::with_capacity(cells::COUNT);
-        for speed in cells::speeds() {
-            let [low, high] = self.at_speed(spot, speed, at);
+        for mix in &self.mixes {
+            let [low, high] = self.at_speed(spot, mix, at);
             all.extend(cells::OFFSETS.map(|offset| between_offsets(low, high, offset)));
         }
         all
@@ -118,40 +123,22 @@ impl Traces {
 
     /// The temperature at a spot for one speed and offset.
     pub(super) fn at(&self, spot: Spot, (speed, offset): (f64, f64), at: f64) -> f64 {
-        let [low, high] = self.at_speed(spot, speed, at);
+        let [low, high] = self.at_speed(spot, &Mix::of(self.speeds, self.stretched, speed), at);
         between_offsets(low, high, offset)
     }
 
     /// The temperature at a spot for one speed at both offsets computed.
-    fn at_speed(&self, spot: Spot, speed: f64, at: f64) -> [f64; 2] {
-        self.between_speeds(speed, |node, trace| {
-            let at = if self.stretched {
-                self.on + (at - self.on) * libm::exp(speed - node)
-            } else {
-                at
-            };
-            let at = seconds(at);
-            match spot {
-                Spot::Core => trace.core(at),
-                Spot::Surface => trace.surface(at),
-                Spot::Off(distance) => trace.off_centre(distance, at),
-            }
-            .c()
-        })
-    }
-
-    /// The polynomial in ln(speed) through a value of each node, at both offsets.
-    fn between_speeds(&self, speed: f64, value: impl Fn(f64, &Trace) -> f64) -> [f64; 2] {
+    fn at_speed(&self, spot: Spot, mix: &Mix, at: f64) -> [f64; 2] {
         let mut sums = [0.0; 2];
-        for (i, node) in self.speeds.iter().enumerate() {
-            let weight: f64 = self
-                .speeds
-                .iter()
-                .filter(|other| *other != node)
-                .map(|other| (speed - other) / (node - other))
-                .product();
-            for (j, sum) in sums.iter_mut().enumerate() {
-                *sum += weight * value(*node, &self.nodes[2 * i + j]);
+        for (Share { weight, pace }, traces) in mix.0.iter().zip(self.nodes.chunks_exact(2)) {
+            let at = self.on + (at - self.on) * pace;
+            for (sum, trace) in sums.iter_mut().zip(traces) {
+                *sum += weight
+                    * match spot {
+                        Spot::Core => trace.core_at(at),
+                        Spot::Surface => trace.surface_at(at),
+                        Spot::Off(distance) => trace.off_centre_at(distance, at),
+                    };
             }
         }
         sums
@@ -169,9 +156,9 @@ impl Traces {
             .map(|trace| trace.core_reaches(temperature).map(|at| to_seconds(at) - self.on))
             .collect();
         let mut all = Vec::with_capacity(cells::COUNT);
-        for speed in cells::speeds() {
+        for (speed, mix) in cells::speeds().zip(&self.mixes) {
             // The logarithm of the stretched time is the smoothest thing to interpolate.
-            let times = self.between_nodes(&reached, speed);
+            let times = self.between_nodes(&reached, mix);
             all.extend(cells::OFFSETS.map(|offset| {
                 let [low, high] = times?;
                 let after = libm::exp(between_offsets(low, high, offset) - speed);
@@ -203,17 +190,12 @@ impl Traces {
     }
 
     /// ln of stretched times at a speed, at both offsets; none if a node has none.
-    fn between_nodes(&self, times: &[Option<f64>], speed: f64) -> Option<[f64; 2]> {
+    fn between_nodes(&self, times: &[Option<f64>], mix: &Mix) -> Option<[f64; 2]> {
         let mut sums = [0.0; 2];
-        for (i, node) in self.speeds.iter().enumerate() {
-            let weight: f64 = self
-                .speeds
-                .iter()
-                .filter(|other| *other != node)
-                .map(|other| (speed - other) / (node - other))
-                .product();
-            for (j, sum) in sums.iter_mut().enumerate() {
-                *sum += weight * (libm::log(times[2 * i + j]?.max(1.0)) + node);
+        let nodes = self.speeds.iter().zip(times.chunks_exact(2));
+        for (Share { weight, .. }, (node, times)) in mix.0.iter().zip(nodes) {
+            for (sum, time) in sums.iter_mut().zip(times) {
+                *sum += weight * (libm::log((*time)?.max(1.0)) + node);
             }
         }
         Some(sums)
@@ -259,6 +241,30 @@ pub(super) struct Rise {
     pub rest: Trace,
 }
 
+/// How a value at some speed is found from those at the speeds computed: by the polynomial in
+/// ln(speed) through them.
+struct Mix(Vec<Share>);
+
+/// What one of the speeds computed gives.
+struct Share {
+    weight: f64,
+    /// How much of the computed speed's time goes by in one of the other's.
+    pace: f64,
+}
+
+impl Mix {
+    fn of(nodes: &[f64], stretched: bool, speed: f64) -> Self {
+        let share = |node: &f64| {
+            let others = nodes.iter().filter(|other| *other != node);
+            Share {
+                weight: others.map(|other| (speed - other) / (node - other)).product(),
+                pace: if stretched { libm::exp(speed - node) } else { 1.0 },
+            }
+        };
+        Self(nodes.iter().map(share).collect())
+    }
+}
+
 fn between_offsets(low: f64, high: f64, offset: f64) -> f64 {
     low + share_of_offset(offset) * (high - low)
 }
@@ -266,6 +272,12 @@ fn between_offsets(low: f64, high: f64, offset: f64) -> f64 {
 /// How far on from the first to the second of the offsets computed.
 fn share_of_offset(offset: f64) -> f64 {
     (offset - OFFSET_NODES[0]) / (OFFSET_NODES[1] - OFFSET_NODES[0])
+}
+
+/// How the heat model departs from its defaults at a speed and an offset.
+fn tuning(speed: f64, offset: f64) -> Tuning {
+    let offset = TemperatureDifference::from_c(offset);
+    Tuning { speed: prior::SPEED * libm::exp(speed), transfer: prior::TRANSFER, offset }
 }
 
 /// The start, if its temperature makes sense; otherwise the nearest that does.

@@ -42,14 +42,17 @@ pub(super) struct Equations<'a> {
     /// Rates per conductance, 1/m2: speed over the half-thickness squared.
     scale: f64,
     /// At the last evaluation: conduction potential at each node, W/m; the medium's state at the
-    /// surface, in the mean over the thickness, and at each of the footprint's other nodes; heat
-    /// into each of the footprint's cells per surface, W/m.
+    /// surface and in the mean over the thickness; temperature at each of the footprint's other
+    /// nodes, C; heat into the cell of each per surface, W/m.
     potential: Vec<f64>,
     surface: Point,
-    out: Vec<Point>,
+    mean: Point,
+    out: Vec<f64>,
     inward: Vec<f64>,
-    /// Diffusivity at each node when last factored.
+    /// When last factored: diffusivity at each node, m2/s; and slope of temperature over heat content
+    /// at each of the footprint's, K m3/J.
     diffusivity: Vec<f64>,
+    slope: Vec<f64>,
     matrix: Matrix,
     /// Slope of temperature over heat content at the surface when last factored, K m3/J.
     surface_slope: f64,
@@ -58,7 +61,7 @@ pub(super) struct Equations<'a> {
 impl<'a> Equations<'a> {
     pub(super) fn new(body: &'a Body, speed: f64, transfer: f64) -> Self {
         let zeros = || vec![0.0; body.grid.nodes()];
-        let out = body.grid.footprint.as_ref().map_or(0, |f| f.y.len());
+        let out = body.grid.nodes() - body.grid.through();
         Self {
             grid: &body.grid,
             medium: body.medium,
@@ -67,9 +70,11 @@ impl<'a> Equations<'a> {
             scale: speed / (body.half * body.half),
             potential: zeros(),
             surface: Point::default(),
-            out: vec![Point::default(); out],
+            mean: Point::default(),
+            out: vec![0.0; out],
             inward: vec![0.0; out],
             diffusivity: zeros(),
+            slope: vec![0.0; out],
             matrix: Matrix::new(&body.grid),
             surface_slope: 0.0,
         }
@@ -86,22 +91,20 @@ impl<'a> Equations<'a> {
         lost: f64,
     ) -> Exchange {
         let (medium, column) = (self.medium, &self.grid.column);
-        for (potential, heat) in self.potential.iter_mut().zip(heat) {
-            *potential = medium.potential(*heat);
-        }
+        medium.potentials(heat, &mut self.potential);
         let last = column.x.len() - 1;
         self.surface = medium.at(heat[last]);
         let flux = surface.flux(self.surface.celsius, air, lost);
         let entering = self.half * self.transfer * flux.net();
         let (potential, per_volume) = (&self.potential[..=last], &column.per_volume[..=last]);
-        let conductance = &column.conductance[..last];
+        let (conductance, rates) = (&column.conductance[..last], &mut rate[..=last]);
         let mut inflow = 0.0;
         for i in 0..last {
             let onward = conductance[i] * (potential[i + 1] - potential[i]);
-            rate[i] = self.scale * per_volume[i] * (onward - inflow);
+            rates[i] = self.scale * per_volume[i] * (onward - inflow);
             inflow = onward;
         }
-        rate[last] = self.scale * per_volume[last] * (entering - inflow);
+        rates[last] = self.scale * per_volume[last] * (entering - inflow);
         let grid = self.grid;
         match &grid.footprint {
             Some(footprint) => self.add_footprint(footprint, heat, rate, flux, entering),
@@ -132,38 +135,38 @@ impl<'a> Equations<'a> {
         let column = &grid.column;
         let (through, cells) = (column.x.len(), footprint.y.len() - 1);
         let mean = column.mean(heat);
-        self.out[0] = medium.at(mean);
-        for (out, heat) in self.out[1..].iter_mut().zip(&heat[through..]) {
-            *out = medium.at(*heat);
-        }
+        self.mean = medium.at(mean);
+        medium.temperatures(&heat[through..], &mut self.out);
         let slope = self.entering_slope(&flux);
         let biot = -slope / self.surface.conductivity();
-        let middle = self.out[0].celsius;
+        let middle = self.mean.celsius;
 
-        self.inward[0] = entering;
         let mut total = footprint.surface[0] * entering;
-        for j in 1..=cells {
-            let q = (entering * (1.0 + biot / 3.0) + slope * (self.out[j].celsius - middle))
-                / (1.0 + biot * footprint.height[j] / 3.0);
-            self.inward[j] = q;
-            total += footprint.surface[j] * q;
+        let inward = self.inward.iter_mut().zip(&self.out);
+        let there = footprint.height[1..].iter().zip(&footprint.surface[1..]);
+        for ((inward, celsius), (height, surface)) in inward.zip(there) {
+            let q = (entering * (1.0 + biot / 3.0) + slope * (celsius - middle))
+                / (1.0 + biot * height / 3.0);
+            *inward = q;
+            total += surface * q;
         }
-        let (mut before, mut inflow, mut to_middle) = (medium.potential(mean), 0.0, 0.0);
-        for j in 0..cells {
-            let next = self.potential[through + j];
-            let onward = footprint.conductance[j] * (next - before);
-            let cell = onward - inflow + footprint.surface[j] * self.inward[j];
-            let change = self.scale * footprint.per_volume[j] * cell;
-            match j {
-                0 => to_middle = change,
-                _ => rate[through + j - 1] = change,
-            }
-            (before, inflow) = (next, onward);
+        let out = &self.potential[through..through + cells];
+        let rates = &mut rate[through..through + cells];
+        let per_volume = &footprint.per_volume[..=cells];
+        let from_first = footprint.conductance[0] * (out[0] - medium.potential(mean));
+        let to_middle = self.scale * per_volume[0] * (from_first + footprint.surface[0] * entering);
+        let mut inflow = from_first;
+        for i in 0..cells - 1 {
+            let onward = footprint.conductance[i + 1] * (out[i + 1] - out[i]);
+            let cell = onward - inflow + footprint.surface[i + 1] * self.inward[i];
+            rates[i] = self.scale * per_volume[i + 1] * cell;
+            inflow = onward;
         }
-        let edge = entering + slope * (self.out[cells].celsius - self.surface.celsius);
-        let cell = footprint.surface[cells] * self.inward[cells] + footprint.edge * edge - inflow;
-        rate[through + cells - 1] = self.scale * footprint.per_volume[cells] * cell;
-        total += footprint.edge * edge;
+        let edge =
+            footprint.edge * (entering + slope * (self.out[cells - 1] - self.surface.celsius));
+        let cell = footprint.surface[cells] * self.inward[cells - 1] + edge - inflow;
+        rates[cells - 1] = self.scale * per_volume[cells] * cell;
+        total += edge;
 
         let extra = to_middle - column.mean(rate);
         let spread = Spread::new(biot, footprint.bend, column.mean_square);
@@ -177,9 +180,8 @@ impl<'a> Equations<'a> {
 
     /// Factors `I - weight A` for the moment last evaluated.
     pub(super) fn factor(&mut self, heat: &[f64], exchange: &Exchange, weight: f64) {
-        for (diffusivity, heat) in self.diffusivity.iter_mut().zip(heat) {
-            *diffusivity = self.medium.diffusivity(*heat);
-        }
+        self.medium.diffusivities(heat, &mut self.diffusivity);
+        self.medium.slopes(&heat[self.grid.through()..], &mut self.slope);
         let entering = self.entering_slope(&exchange.middle);
         let biot = -entering / self.surface.conductivity();
         let bend = self.grid.footprint.as_ref().map_or(0.0, |f| f.bend);
@@ -187,7 +189,8 @@ impl<'a> Equations<'a> {
         let moment = Moment {
             diffusivity: &self.diffusivity,
             surface_slope: self.surface.slope,
-            out: &self.out,
+            mean: self.mean,
+            slope: &self.slope,
             entering,
             biot,
             spread,

@@ -7,6 +7,7 @@
 use super::body::Grid;
 use super::footprint::Footprint;
 use super::medium::Point;
+use super::tridiagonal::Tridiagonal;
 
 /// What a factorisation needs from the moment it is made at.
 pub(super) struct Moment<'a> {
@@ -14,8 +15,10 @@ pub(super) struct Moment<'a> {
     pub diffusivity: &'a [f64],
     /// Slope of temperature over heat content at the surface, K m3/J.
     pub surface_slope: f64,
-    /// The medium in the mean over the thickness and at the footprint's other nodes.
-    pub out: &'a [Point],
+    /// The medium in the mean over the thickness.
+    pub mean: Point,
+    /// Slope of temperature over heat content at the footprint's other nodes, K m3/J.
+    pub slope: &'a [f64],
     /// Slope of the heat entering by surface temperature, W/mK; negative.
     pub entering: f64,
     /// Biot number over the half-thickness.
@@ -51,14 +54,9 @@ impl Spread {
 
 /// A factored matrix.
 pub(super) struct Matrix {
-    /// Nodes through the thickness; those along the footprint follow them.
-    through: usize,
-    /// Through the thickness: sub-diagonal, one over the pivot, super-diagonal over the pivot. Along
-    /// the footprint, where the elimination runs from the edge inwards: the coefficient of the next
-    /// node out, one over the pivot, and the coefficient of the next node in over the pivot.
-    lower: Vec<f64>,
-    pivot: Vec<f64>,
-    upper: Vec<f64>,
+    thickness: Tridiagonal,
+    /// The nodes of the footprint but for its middle, which is the mean over the thickness.
+    footprint: Option<Tridiagonal>,
     /// What each node of the footprint takes from the mean over the thickness and from the surface.
     by_mean: Vec<f64>,
     by_surface: Vec<f64>,
@@ -96,16 +94,14 @@ impl Slopes {
 
 impl Matrix {
     pub(super) fn new(grid: &Grid) -> Self {
-        let zeros = || vec![0.0; grid.nodes()];
-        let out = || vec![0.0; grid.nodes() - grid.through()];
+        let through = grid.through();
+        let out = grid.nodes() - through;
         Self {
-            through: grid.through(),
-            lower: zeros(),
-            pivot: zeros(),
-            upper: zeros(),
-            by_mean: out(),
-            by_surface: out(),
-            answer: vec![0.0; grid.through()],
+            thickness: Tridiagonal::new(through),
+            footprint: grid.footprint.as_ref().map(|_| Tridiagonal::new(out)),
+            by_mean: vec![0.0; out],
+            by_surface: vec![0.0; out],
+            answer: vec![0.0; through],
             answer_mean: 0.0,
             answer_surface: 0.0,
             middle: Middle::default(),
@@ -114,78 +110,69 @@ impl Matrix {
 
     pub(super) fn factor(&mut self, grid: &Grid, m: &Moment<'_>) {
         self.factor_thickness(grid, m);
-        let n = self.through;
-        if let Some(footprint) = &grid.footprint {
-            self.factor_footprint(footprint, m);
-            for (answer, x) in self.answer.iter_mut().zip(&grid.column.x) {
-                *answer = m.spread.at(*x);
-            }
-            sweep(&self.lower[..n], &self.pivot[..n], &self.upper[..n], &mut self.answer);
-            self.answer_mean = grid.column.mean(&self.answer);
-            self.answer_surface = self.answer[n - 1];
+        let Some(footprint) = &grid.footprint else { return };
+        self.factor_footprint(footprint, m);
+        for (answer, x) in self.answer.iter_mut().zip(&grid.column.x) {
+            *answer = m.spread.at(*x);
         }
+        self.thickness.solve(&mut self.answer);
+        self.answer_mean = grid.column.mean(&self.answer);
+        self.answer_surface = self.answer[grid.through() - 1];
     }
 
     fn factor_thickness(&mut self, grid: &Grid, m: &Moment<'_>) {
-        let n = self.through;
-        let diffusivity = &m.diffusivity[..n];
-        let (per_volume, conductance) =
-            (&grid.column.per_volume[..n], &grid.column.conductance[..n - 1]);
-        let (lower, pivot, upper) =
-            (&mut self.lower[..n], &mut self.pivot[..n], &mut self.upper[..n]);
-        let (mut inward, mut sub, mut over) = (0.0, 0.0, 0.0);
-        for i in 0..n - 1 {
+        let last = grid.through() - 1;
+        let diffusivity = &m.diffusivity[..=last];
+        let per_volume = &grid.column.per_volume[..=last];
+        let conductance = &grid.column.conductance[..last];
+        self.thickness.factor(|i| {
             let volume = m.scale * per_volume[i];
-            let outward = conductance[i];
-            pivot[i] = 1.0 / (1.0 + volume * (inward + outward) * diffusivity[i] - sub * over);
-            lower[i] = sub;
-            over = -volume * outward * diffusivity[i + 1] * pivot[i];
-            upper[i] = over;
-            sub = -m.scale * per_volume[i + 1] * outward * diffusivity[i];
-            inward = outward;
-        }
-        let last = n - 1;
-        let exchange = inward * diffusivity[last] - m.entering * m.surface_slope;
-        pivot[last] = 1.0 / (1.0 + m.scale * per_volume[last] * exchange - sub * over);
-        lower[last] = sub;
+            let inward = if i == 0 { 0.0 } else { volume * conductance[i - 1] };
+            let outward = if i == last { 0.0 } else { volume * conductance[i] };
+            let taken = if i == last { volume * m.entering * m.surface_slope } else { 0.0 };
+            [
+                if i == 0 { 0.0 } else { -inward * diffusivity[i - 1] },
+                1.0 + (inward + outward) * diffusivity[i] - taken,
+                if i == last { 0.0 } else { -outward * diffusivity[i + 1] },
+            ]
+        });
     }
 
-    /// The derivatives of what `Equations` computes along the footprint, eliminated from the edge
-    /// inwards: each node is left as a part of its own, of the next node in, of the mean and of the
-    /// surface.
+    /// The derivatives of what `Equations` computes along the footprint: its nodes by each other, by
+    /// the mean over the thickness and by the surface.
     fn factor_footprint(&mut self, f: &Footprint, m: &Moment<'_>) {
-        let n = self.through;
+        let Some(footprint) = &mut self.footprint else { return };
         let cells = f.y.len() - 1;
-        let out = m.out;
-        // Of the next node out: its conductance, and what its elimination left.
-        let mut outward = 0.0;
-        let (mut upper, mut by_mean, mut by_surface) = (0.0, 0.0, 0.0);
-        let mut edge = m.entering * f.edge;
-        for j in (1..=cells).rev() {
-            let i = j - 1;
+        let (slope, diffusivity) =
+            (&m.slope[..cells], &m.diffusivity[m.diffusivity.len() - cells..]);
+        let (by_mean, by_surface) = (&mut self.by_mean[..cells], &mut self.by_surface[..cells]);
+        for j in 1..=cells {
             let here = Slopes::at(m, f.height[j]);
-            let volume = m.scale * f.per_volume[j];
-            let (surface, inward) = (volume * f.surface[j], volume * f.conductance[i]);
-            let own = (surface * here.own + volume * edge) * out[j].slope
-                - (inward + volume * outward) * out[j].diffusivity;
-            let next = if j < cells { volume * outward * out[j + 1].diffusivity } else { 0.0 };
-            let pivot = 1.0 / (1.0 - own - next * upper);
-            let behind = inward * out[i].diffusivity;
-            let mean = surface * here.mean * out[0].slope + if j == 1 { behind } else { 0.0 };
-            upper = if j == 1 { 0.0 } else { behind * pivot };
-            by_mean = (mean + next * by_mean) * pivot;
-            by_surface = (surface * here.surface * m.surface_slope + next * by_surface) * pivot;
-            self.lower[n + i] = next;
-            self.pivot[n + i] = pivot;
-            self.upper[n + i] = upper;
-            self.by_mean[i] = by_mean;
-            self.by_surface[i] = by_surface;
-            (outward, edge) = (f.conductance[i], 0.0);
+            let surface = m.scale * f.per_volume[j] * f.surface[j];
+            by_mean[j - 1] = surface * here.mean * m.mean.slope;
+            by_surface[j - 1] = surface * here.surface * m.surface_slope;
         }
+        let first = m.scale * f.per_volume[1] * f.conductance[0];
+        by_mean[0] += first * m.mean.diffusivity;
+        footprint.factor(|i| {
+            let j = i + 1;
+            let volume = m.scale * f.per_volume[j];
+            let inward = volume * f.conductance[i];
+            let outward = if j == cells { 0.0 } else { volume * f.conductance[j] };
+            let edge = if j == cells { volume * m.entering * f.edge } else { 0.0 };
+            let entering = volume * f.surface[j] * Slopes::at(m, f.height[j]).own + edge;
+            [
+                if i == 0 { 0.0 } else { -inward * diffusivity[i - 1] },
+                1.0 + (inward + outward) * diffusivity[i] - entering * slope[i],
+                if j == cells { 0.0 } else { -outward * diffusivity[j] },
+            ]
+        });
+        footprint.solve(by_mean);
+        footprint.solve(by_surface);
         let volume = m.scale * f.per_volume[0];
         self.middle = Middle {
-            first: volume * outward * out[1].diffusivity,
-            itself: -volume * outward * out[0].diffusivity,
+            first: volume * f.conductance[0] * diffusivity[0],
+            itself: -volume * f.conductance[0] * m.mean.diffusivity,
             surface: volume * f.surface[0] * m.entering * m.surface_slope,
         };
     }
@@ -195,50 +182,27 @@ impl Matrix {
     /// Heat `e` from the footprint lifts the thickness by `answer e`; it is the one that gives the
     /// mean over the thickness the change its own balance asks for.
     pub(super) fn solve(&self, grid: &Grid, x: &mut [f64]) {
-        let n = self.through;
-        let (thickness, footprint) = x.split_at_mut(n);
-        let asked = if footprint.is_empty() { 0.0 } else { grid.column.mean(thickness) };
-        sweep(&self.lower[..n], &self.pivot[..n], &self.upper[..n], thickness);
-        if footprint.is_empty() {
-            return;
-        }
-        let (lower, pivot, upper) = (&self.lower[n..], &self.pivot[n..], &self.upper[n..]);
-        let mut first = 0.0;
-        for i in (0..footprint.len()).rev() {
-            first = (footprint[i] + lower[i] * first) * pivot[i];
-            footprint[i] = first;
-        }
+        let last = grid.through() - 1;
+        let (thickness, out) = x.split_at_mut(last + 1);
+        let Some(footprint) = &self.footprint else {
+            return self.thickness.solve(thickness);
+        };
+        let asked = grid.column.mean(thickness);
+        self.thickness.solve(thickness);
+        footprint.solve(out);
         let mean = grid.column.mean(thickness);
         let by_mean = 1.0 - self.middle.itself - self.middle.first * self.by_mean[0];
         let by_surface = self.middle.surface + self.middle.first * self.by_surface[0];
         let lack =
-            asked + self.middle.first * first + by_surface * thickness[n - 1] - by_mean * mean;
+            asked + self.middle.first * out[0] + by_surface * thickness[last] - by_mean * mean;
         let lift = lack / (by_mean * self.answer_mean - by_surface * self.answer_surface);
         for (x, answer) in thickness.iter_mut().zip(&self.answer) {
             *x += lift * answer;
         }
         let mean = mean + lift * self.answer_mean;
-        let surface = thickness[n - 1];
-        let mut behind = 0.0;
-        for (i, x) in footprint.iter_mut().enumerate() {
-            behind = *x + upper[i] * behind + self.by_mean[i] * mean + self.by_surface[i] * surface;
-            *x = behind;
+        let surface = thickness[last];
+        for ((x, by_mean), by_surface) in out.iter_mut().zip(&self.by_mean).zip(&self.by_surface) {
+            *x += by_mean * mean + by_surface * surface;
         }
-    }
-}
-
-/// Solves a factored tridiagonal system in place.
-#[inline]
-fn sweep(lower: &[f64], pivot: &[f64], upper: &[f64], x: &mut [f64]) {
-    let n = x.len();
-    let (lower, pivot, upper) = (&lower[..n], &pivot[..n], &upper[..n]);
-    let mut before = 0.0;
-    for i in 0..n {
-        before = (x[i] - lower[i] * before) * pivot[i];
-        x[i] = before;
-    }
-    for i in (0..n - 1).rev() {
-        before = x[i] - upper[i] * before;
-        x[i] = before;
     }
 }

@@ -114,6 +114,45 @@ impl Medium {
         self.value(&self.potential, heat)
     }
 
+    /// Conduction potentials, W/m, at heat contents in J/m3.
+    #[inline]
+    pub(super) fn potentials(&self, heat: &[f64], potentials: &mut [f64]) {
+        self.values(&self.potential, heat, potentials);
+    }
+
+    /// Temperatures, C, at heat contents in J/m3.
+    #[inline]
+    pub(super) fn temperatures(&self, heat: &[f64], celsius: &mut [f64]) {
+        self.values(&self.temperature, heat, celsius);
+    }
+
+    /// Slopes of temperature over heat content, K m3/J, at heat contents in J/m3.
+    #[inline]
+    pub(super) fn slopes(&self, heat: &[f64], slopes: &mut [f64]) {
+        for (slope, heat) in slopes.iter_mut().zip(heat) {
+            *slope = rise(&self.temperature, self.within(*heat));
+        }
+    }
+
+    /// Diffusivities, m2/s, at heat contents in J/m3.
+    #[inline]
+    pub(super) fn diffusivities(&self, heat: &[f64], diffusivities: &mut [f64]) {
+        for (diffusivity, heat) in diffusivities.iter_mut().zip(heat) {
+            *diffusivity = self.diffusivity(*heat);
+        }
+    }
+
+    /// A curve at several heat contents, of which hardly ever one is out of its range: without a
+    /// question for each, a compiler can do several at once.
+    #[inline]
+    fn values(&self, curve: &Quartic, heat: &[f64], values: &mut [f64]) {
+        let [low, high] = self.holds;
+        let hold = heat.iter().fold(true, |all, heat| all & (*heat >= low) & (*heat <= high));
+        for (value, heat) in values.iter_mut().zip(heat) {
+            *value = if hold { self::value(curve, *heat) } else { self.value(curve, *heat) };
+        }
+    }
+
     /// The potential's rise with heat content, m2/s: the diffusivity.
     #[inline]
     pub(super) fn diffusivity(&self, heat: f64) -> f64 {
@@ -138,11 +177,7 @@ impl Medium {
     #[inline]
     fn value(&self, curve: &Quartic, heat: f64) -> f64 {
         let within = self.within(heat);
-        if within == heat {
-            value(curve, heat)
-        } else {
-            value(curve, within) + rise(curve, within) * (heat - within)
-        }
+        value(curve, within) + rise(curve, within) * (heat - within)
     }
 
     /// Heat content, J/m3, at a temperature in C.

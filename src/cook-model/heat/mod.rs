@@ -49,6 +49,7 @@ mod surface;
 mod surroundings;
 mod system;
 mod trace;
+mod tridiagonal;
 mod units;
 
 pub use body::Body;
@@ -56,7 +57,7 @@ pub use composition::Composition;
 pub(crate) use composition::FUSION;
 pub use medium::Medium;
 pub use pit::PitKind;
-pub use solver::{State, Tuning, resume, trace};
+pub use solver::{State, Tuning, resume, resume_to_core, trace};
 pub use start::{Start, StartProblem};
 pub use surface::{Evaporation, Surface};
 pub use surroundings::{Leg, LidResponse, Surroundings};

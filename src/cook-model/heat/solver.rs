@@ -3,9 +3,9 @@
 use super::body::Body;
 use super::equations::{Equations, Exchange};
 use super::start::Start;
-use super::surroundings::{Leg, Surroundings};
+use super::surroundings::{Leg, Line, Surroundings};
 use super::trace::{Record, Trace};
-use crate::quantity::{Span, TemperatureDifference, to_seconds};
+use crate::quantity::{Span, Temperature, TemperatureDifference, to_seconds};
 
 /// Rosenbrock parameter that makes the two-stage method second order and L-stable: 1 - 1/sqrt(2).
 const GAMMA: f64 = 1.0 - core::f64::consts::FRAC_1_SQRT_2;
@@ -18,6 +18,8 @@ const STEP_AHEAD: f64 = 1.0 / (1.0 - 2.0 * GAMMA);
 const LONGEST_STEP: f64 = 0.045;
 /// The first step after the surroundings jump, in the same measure.
 const FIRST_STEP: f64 = 0.002;
+/// In no step is the air further than this off the straight line that stands for it, K.
+const AIR_OFF: f64 = 5.0;
 /// How much longer each step may be than the one before.
 const GROWTH: f64 = 1.35;
 /// No step is shorter than this, s, whatever the body: keeps the work finite.
@@ -104,19 +106,20 @@ pub fn resume(
     until: Span,
     tuning: &Tuning,
 ) -> Trace {
-    let until = to_seconds(until);
+    Run::new(body, state.clone(), *tuning).follow(surroundings, to_seconds(until))
+}
+
+/// The same, but ends with the first step after which the core is at a temperature or above.
+pub fn resume_to_core(
+    body: &Body,
+    state: &State,
+    surroundings: &Surroundings,
+    (until, core): (Span, Temperature),
+    tuning: &Tuning,
+) -> Trace {
     let mut run = Run::new(body, state.clone(), *tuning);
-    let mut trace = Trace::new(body);
-    for (i, (_, leg)) in surroundings.legs.iter().enumerate() {
-        let end = surroundings.legs.get(i + 1).map_or(until, |(from, _)| from.min(until));
-        if run.state.at < end {
-            run.through(leg, end, &mut trace);
-        }
-    }
-    if trace.is_empty() {
-        run.record(surroundings.leg(run.state.at), &mut trace);
-    }
-    trace
+    run.enough = body.medium.heat(core.c());
+    run.follow(surroundings, to_seconds(until))
 }
 
 /// One trace under way.
@@ -127,6 +130,8 @@ struct Run<'a> {
     exchange: f64,
     offset: f64,
     state: State,
+    /// Heat content of the core, J/m3, that ends the trace.
+    enough: f64,
     /// Right-hand side, then solution, of each stage; where the second is evaluated; and the rates
     /// at the start of a step, then at its end.
     stage1: Vec<f64>,
@@ -144,6 +149,7 @@ impl<'a> Run<'a> {
             exchange: tuning.transfer * tuning.speed,
             offset: tuning.offset.c(),
             state,
+            enough: f64::INFINITY,
             stage1: zeros(),
             stage2: zeros(),
             trial: zeros(),
@@ -151,47 +157,68 @@ impl<'a> Run<'a> {
         }
     }
 
-    /// Steps through one leg until its end, landing on every knot of the air's temperature.
+    /// Steps through one leg after another until a time.
+    fn follow(mut self, surroundings: &Surroundings, until: f64) -> Trace {
+        let mut trace = Trace::new(self.body);
+        for (i, (_, leg)) in surroundings.legs.iter().enumerate() {
+            let end = surroundings.legs.get(i + 1).map_or(until, |(from, _)| from.min(until));
+            if self.is_before(end) {
+                self.through(leg, end, &mut trace);
+            }
+        }
+        if trace.is_empty() {
+            self.record(surroundings.leg(self.state.at), &mut trace);
+        }
+        trace
+    }
+
+    fn is_before(&self, end: f64) -> bool {
+        self.state.at < end && self.state.heat[0] < self.enough
+    }
+
+    /// Steps through one leg until its end.
     ///
-    /// Steps depend on the body and the surroundings alone, never on the temperatures, so that a
-    /// trace changes smoothly with the tuning.
+    /// Steps depend on the body and the air alone, never on the temperatures inside, so that a trace
+    /// changes smoothly with the tuning.
     fn through(&mut self, leg: &Leg, end: f64, trace: &mut Trace) {
         let per_fourier = self.body.half * self.body.half / STEP_DIFFUSIVITY;
         let scale = per_fourier * self.body.pace() / self.body.refinement as f64;
         let longest = (LONGEST_STEP * scale).max(SHORTEST_STEP);
-        let mut wanted = (FIRST_STEP * scale).max(SHORTEST_STEP);
+        let shortest = (FIRST_STEP * scale).max(SHORTEST_STEP);
+        let mut wanted = shortest;
         let growth = 1.0 + (GROWTH - 1.0) / self.body.refinement as f64;
         let begin = trace.moments();
-        let mut knot = leg.knots.partition_point(|k| k.at <= self.state.at);
-        while self.state.at < end {
-            let target = leg.knots.get(knot).map_or(end, |k| k.at.min(end));
-            let left = target - self.state.at;
+        while self.is_before(end) {
+            let left = end - self.state.at;
             let pieces = (left / wanted).ceil().max(1.0);
-            let next = if pieces == 1.0 { target } else { self.state.at + left / pieces };
-            self.step(leg, next, trace);
-            if pieces == 1.0 {
-                knot += 1;
+            let mut next = if pieces == 1.0 { end } else { self.state.at + left / pieces };
+            let mut air = leg.line(self.state.at, next);
+            while air.off > AIR_OFF && next - self.state.at > shortest {
+                wanted = (next - self.state.at) / 2.0;
+                next = self.state.at + wanted;
+                air = leg.line(self.state.at, next);
             }
+            self.step(leg, air, next, trace);
             wanted = (wanted * growth).min(longest);
         }
         self.record(leg, trace);
         trace.smooth(begin);
     }
 
-    /// Air temperature, C.
-    fn air(&self, leg: &Leg, at: f64) -> f64 {
-        leg.air(at) + if leg.pit { self.offset } else { 0.0 }
+    /// How much warmer the air of a leg is than the pit thermometer has it, K.
+    fn offset(&self, leg: &Leg) -> f64 {
+        if leg.pit { self.offset } else { 0.0 }
     }
 
-    fn evaluate(&mut self, leg: &Leg) -> Exchange {
-        let air = self.air(leg, self.state.at);
+    fn evaluate(&mut self, leg: &Leg, air: f64) -> Exchange {
         let (state, rate) = (&self.state, &mut self.stage1);
         self.equations.evaluate(&state.heat, rate, &leg.surface, air, state.lost)
     }
 
     /// Keeps the present moment, at the end of steps through this leg.
     fn record(&mut self, leg: &Leg, trace: &mut Trace) {
-        let exchange = self.evaluate(leg);
+        let air = leg.air(self.state.at) + self.offset(leg);
+        let exchange = self.evaluate(leg, air);
         self.keep(&exchange, trace);
     }
 
@@ -213,9 +240,9 @@ impl<'a> Run<'a> {
     /// ```
     ///
     /// second order for any matrix `A`, so that what couples weakly may be left out of it.
-    fn step(&mut self, leg: &Leg, next: f64, trace: &mut Trace) {
+    fn step(&mut self, leg: &Leg, air: Line, next: f64, trace: &mut Trace) {
         let step = next - self.state.at;
-        let first = self.evaluate(leg);
+        let first = self.evaluate(leg, air.first + self.offset(leg));
         self.equations.factor(&self.state.heat, &first, GAMMA * step);
         let last = self.body.grid.through() - 1;
         let implicit = GAMMA * step * self.exchange * self.equations.surface_slope();
@@ -228,7 +255,7 @@ impl<'a> Run<'a> {
         for ((trial, heat), k1) in self.trial.iter_mut().zip(&self.state.heat).zip(&self.stage1) {
             *trial = heat + step * k1;
         }
-        let air = self.air(leg, next);
+        let air = air.last + self.offset(leg);
         let lost = self.state.lost + step * water1;
         let second =
             self.equations.evaluate(&self.trial, &mut self.stage2, &leg.surface, air, lost);

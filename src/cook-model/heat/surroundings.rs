@@ -106,6 +106,40 @@ impl Leg {
     pub(super) fn air(&self, at: f64) -> f64 {
         air_at(&self.knots, at)
     }
+
+    /// The straight line that stands for the air between two times in seconds.
+    pub(super) fn line(&self, from: f64, to: f64) -> Line {
+        let (first, last) = (self.air(from), self.air(to));
+        let begin = self.knots.partition_point(|k| k.at <= from);
+        let end = self.knots.partition_point(|k| k.at < to);
+        if begin >= end {
+            return Line { first, last, off: 0.0 };
+        }
+        let place = |k: &Knot| ((k.at - from) / (to - from), k.air);
+        let inside = || self.knots[begin..end].iter().map(place);
+        let (mut before, mut mean, mut moment) = ((0.0, first), 0.0, 0.0);
+        for (s, air) in inside().chain([(1.0, last)]) {
+            let ((s0, air0), width) = (before, s - before.0);
+            mean += width * (air0 + air) / 2.0;
+            moment += width * (air0 * (2.0 * s0 + s) + air * (s0 + 2.0 * s)) / 6.0;
+            before = (s, air);
+        }
+        let rise = 12.0 * (moment - mean / 2.0);
+        let off = |(s, air): (f64, f64)| (air - mean - rise * (s - 0.5)).abs();
+        let off = inside().chain([(0.0, first), (1.0, last)]).map(off).fold(0.0, f64::max);
+        Line { first: mean - rise / 2.0, last: mean + rise / 2.0, off }
+    }
+}
+
+/// A straight line through the air's temperature over a while, of the same mean and the same first
+/// moment, so that no heat is lost where the air goes up and down meanwhile.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Line {
+    /// Air temperature, C, at the start and at the end.
+    pub first: f64,
+    pub last: f64,
+    /// How far off it the air is at most, K.
+    pub off: f64,
 }
 
 /// Knots of an exponential, in time constants.

@@ -10,6 +10,8 @@ use crate::quantity::{Length, Span, Temperature, seconds, to_seconds};
 
 /// Nodes beyond this place are outer ones.
 const OUTER: f64 = 0.7;
+/// Room for so many moments is made at once: enough for an hour or two.
+const MOMENTS: usize = 96;
 /// Halvings by which a crossing is pinned down: a step of minutes to well under a millisecond.
 const HALVINGS: usize = 24;
 
@@ -49,15 +51,16 @@ struct Place {
 
 impl Trace {
     pub(super) fn new(body: &Body) -> Self {
+        let nodes = body.grid.nodes();
         Self {
             grid: body.grid.clone(),
             medium: body.medium,
             half: body.half,
-            times: Vec::new(),
-            heat: Vec::new(),
-            rate: Vec::new(),
-            water: Vec::new(),
-            received: Vec::new(),
+            times: Vec::with_capacity(MOMENTS),
+            heat: Vec::with_capacity(MOMENTS * nodes),
+            rate: Vec::with_capacity(MOMENTS * nodes),
+            water: Vec::with_capacity(MOMENTS),
+            received: Vec::with_capacity(MOMENTS),
         }
     }
 
@@ -107,25 +110,38 @@ impl Trace {
 
     /// Core temperature: at the coldest spot while heating, the middle.
     pub fn core(&self, at: Span) -> Temperature {
-        self.temperature(self.place(to_seconds(at)), 0)
+        Temperature::from_c(self.core_at(to_seconds(at)))
     }
 
     /// Surface temperature.
     pub fn surface(&self, at: Span) -> Temperature {
-        self.temperature(self.place(to_seconds(at)), self.grid.through() - 1)
+        Temperature::from_c(self.surface_at(to_seconds(at)))
     }
 
     /// What a probe reads whose tip is a distance off the middle; at most at the surface.
     pub fn off_centre(&self, distance: Length, at: Span) -> Temperature {
+        Temperature::from_c(self.off_centre_at(distance, to_seconds(at)))
+    }
+
+    /// The same three in C, at a time in seconds from the start of the cook: forecasts ask for them
+    /// a hundred thousand times.
+    pub(crate) fn core_at(&self, at: f64) -> f64 {
+        self.celsius(self.place(at), 0)
+    }
+
+    pub(crate) fn surface_at(&self, at: f64) -> f64 {
+        self.celsius(self.place(at), self.grid.through() - 1)
+    }
+
+    pub(crate) fn off_centre_at(&self, distance: Length, at: f64) -> f64 {
         let x = (distance.m() / self.half).clamp(0.0, 1.0);
-        let place = self.place(to_seconds(at));
+        let place = self.place(at);
         let nodes = &self.grid.column.x;
         let outer = nodes.partition_point(|node| *node < x).max(1);
         let (a, b) = (nodes[outer - 1], nodes[outer]);
         // Straight in the square of the place: exact for the parabola a profile is near its middle.
         let share = (x * x - a * a) / (b * b - a * a);
-        let (inside, outside) =
-            (self.temperature(place, outer - 1), self.temperature(place, outer));
+        let (inside, outside) = (self.celsius(place, outer - 1), self.celsius(place, outer));
         inside + (outside - inside) * share
     }
 
@@ -228,8 +244,9 @@ impl Trace {
         hermite(a, b, self.width(place.index), place.share)
     }
 
-    fn temperature(&self, place: Place, node: usize) -> Temperature {
-        Temperature::from_c(self.medium.reading(self.node(place, node)))
+    /// Temperature of a node, C.
+    fn celsius(&self, place: Place, node: usize) -> f64 {
+        self.medium.reading(self.node(place, node))
     }
 
     fn between(&self, kept: &[(f64, f64)], at: Span) -> f64 {

@@ -3,7 +3,7 @@
 
 mod tolerances;
 
-pub use tolerances::TIMED;
+pub use tolerances::{TIMED, TIMED_BUT_WRONG};
 
 use std::cell::RefCell;
 
@@ -31,6 +31,11 @@ const ITERATED: f64 = 0.03;
 const RADAU_WIDENS: f64 = 100.0;
 
 type Unknowns = [f64; UNKNOWNS];
+
+/// The moments at which a trace is held to its error: every minute.
+pub fn moments() -> Vec<Span> {
+    (1..=Usual::END.num_minutes()).map(Span::minutes).collect()
+}
 
 /// A general method.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -65,46 +70,50 @@ impl ODE<f64, Unknowns> for Scaled<'_> {
     }
 }
 
-/// The core of a breast at a moment of its cook or rest, to a tolerance.
-///
-/// Solves up to that moment and no further: what a method says between its steps may be worse than
-/// they are.
+/// The core of a breast at moments of its cook and rest, which must be in order, have
+/// [`Usual::OFF`] among them and [`Usual::END`] at the end, to a tolerance.
 ///
 /// # Errors
 /// What the solver says.
-pub fn core(
+pub fn cores(
     usual: &Usual,
     method: Method,
     tolerance: TemperatureDifference,
-    at: Span,
-) -> Result<Temperature, String> {
+    moments: &[Span],
+) -> Result<Vec<Temperature>, String> {
     let begin = System::begin(&usual.body, usual.start);
     if begin.len() != UNKNOWNS {
         return Err(format!("{} unknowns", begin.len()));
     }
-    let begin = std::array::from_fn(|i| begin[i] / scale(i));
+    let mut state = std::array::from_fn(|i| begin[i] / scale(i));
     let by = (method, tolerance.c());
-    let off = at.min(Usual::OFF);
-    let mut end = through(&usual.body, &usual.pit, (Span::zero(), off), begin, by)?;
-    if at > off {
-        end = through(&usual.body, &usual.foil, (off, at), end, by)?;
+    let (cook, rest) = moments.split_at(moments.partition_point(|at| *at <= Usual::OFF));
+    let mut told = Vec::with_capacity(moments.len());
+    for (leg, from, moments) in [(&usual.pit, Span::zero(), cook), (&usual.foil, Usual::OFF, rest)]
+    {
+        let states = through(&usual.body, leg, from, moments, state, by)?;
+        state = *states.last().ok_or("no end")?;
+        told.extend(states.iter().map(|state| state[0] * HEAT_A_KELVIN));
     }
     let tell = System::new(&usual.body, &usual.pit, Tuning::default());
-    Ok(tell.core(&[end[0] * HEAT_A_KELVIN]))
+    Ok(told.into_iter().map(|heat| tell.core(&[heat])).collect())
 }
 
-/// The state at the end of a part of a leg.
+/// The states at moments of a leg, the last of which is its end.
 fn through(
     body: &Body,
     leg: &Leg,
-    (from, to): (Span, Span),
+    from: Span,
+    moments: &[Span],
     begin: Unknowns,
     (method, tolerance): (Method, f64),
-) -> Result<Unknowns, String> {
+) -> Result<Vec<Unknowns>, String> {
     let system = System::new(body, leg, Tuning::default());
     let scaled = Scaled(RefCell::new((system, [0.0; UNKNOWNS], [0.0; UNKNOWNS])));
-    let (from, to) = (to_seconds(from), to_seconds(to));
-    let problem = IVP::ode(&scaled, from, to, begin).t_eval([to]);
+    let from = to_seconds(from);
+    let asked: Vec<f64> = moments.iter().map(|at| to_seconds(*at)).collect();
+    let to = asked.last().copied().unwrap_or(from);
+    let problem = IVP::ode(&scaled, from, to, begin).t_eval(asked);
     // One tolerance for each unknown: Radau5 would widen a single one again for each of them.
     macro_rules! solved {
         ($method:expr, $tolerance:expr) => {
@@ -133,5 +142,5 @@ fn through(
         Method::DormandPrince => solved!(ExplicitRungeKutta::dopri5(), tolerance),
     };
     let solution = solution.map_err(|error| format!("{error:?}"))?;
-    solution.y.last().copied().ok_or_else(|| "no end".to_owned())
+    Ok(solution.y)
 }

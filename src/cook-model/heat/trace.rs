@@ -81,10 +81,11 @@ impl Trace {
         for i in from + 1..self.times.len().saturating_sub(1) {
             let (before, after) = (self.width(i - 1), self.width(i));
             let weight = 1.0 / (before + after);
+            let (of_fell, of_rises) = (weight * after / before, weight * before / after);
             for node in outer..through {
                 let at = |moment: usize| self.heat[moment * nodes + node];
-                let (fell, rises) = ((at(i) - at(i - 1)) / before, (at(i + 1) - at(i)) / after);
-                self.rate[i * nodes + node] = weight * (after * fell + before * rises);
+                let (fell, rises) = (at(i) - at(i - 1), at(i + 1) - at(i));
+                self.rate[i * nodes + node] = of_fell * fell + of_rises * rises;
             }
         }
     }

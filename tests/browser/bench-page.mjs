@@ -7,7 +7,7 @@ import { Site } from "./server.mjs";
 /** Where the module is. */
 const FOLDER = fileURLToPath(new URL("../../target/web/bench/", import.meta.url));
 
-/** Opens the page, gives it to `use`, and puts everything away. */
+/** Opens the page, gives it and its phone to `use`, and puts everything away. */
 export async function withBench(use) {
   const site = new Site(FOLDER, "/");
   await site.start();
@@ -16,9 +16,9 @@ export async function withBench(use) {
     await phone.page.goto(site.url);
     await phone.page.evaluate(async () => {
       globalThis.bench = await import("./bench.js");
-      await globalThis.bench.default();
+      globalThis.benchMemory = (await globalThis.bench.default()).memory;
     });
-    return await use(phone.page);
+    return await use(phone.page, phone);
   } finally {
     await phone.throwAway();
     await site.stop();

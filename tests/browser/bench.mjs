@@ -10,6 +10,8 @@ const TURNS = 15;
 const TRACES = 200;
 const FORECASTS = 5;
 const PLANS = 2;
+/** How many times the browser slows its processor down, as for a plain phone. */
+const SLOWER = 4;
 
 /** Nanoseconds a call, in the page. */
 function inPage({ traces, forecasts, plans }) {
@@ -46,9 +48,29 @@ async function alike(page) {
   console.log(`a trace and ${cooks.length} forecasts in Chromium are the native ones, bit for bit`);
 }
 
+/** The cook of 20 x 10 forecast on a slowed processor, and the memory all of the above has taken. */
+async function slowed(page, phone) {
+  const processor = await phone.context.newCDPSession(page);
+  await processor.send("Emulation.setCPUThrottlingRate", { rate: SLOWER });
+  const times = [];
+  for (let turn = 0; turn < TURNS; turn += 1) {
+    times.push(
+      await page.evaluate(() => {
+        const began = performance.now();
+        globalThis.cook.forecast(1);
+        return performance.now() - began;
+      }),
+    );
+  }
+  const memory = await page.evaluate(() => globalThis.benchMemory.buffer.byteLength);
+  const middle = times.sort((a, b) => a - b)[Math.floor(TURNS / 2)];
+  console.log(`forecast, 20 pieces x 10 readings, processor slowed ${SLOWER} times: ${middle.toFixed(0)} ms`);
+  console.log(`memory of the module after all this: ${(memory / 1e6).toFixed(1)} MB`);
+}
+
 const least = (all, name) => Math.min(...all.map((times) => times[name])) / 1e3;
 
-await withBench(async (page) => {
+await withBench(async (page, phone) => {
   await alike(page);
   const [here, there] = [[], []];
   for (let turn = 0; turn < TURNS; turn += 1) {
@@ -63,4 +85,5 @@ await withBench(async (page) => {
     const [n, w] = [least(here, name), least(there, name)];
     console.log(`${what}: native ${n.toFixed(0)} us, Chromium ${w.toFixed(0)} us, ratio ${(w / n).toFixed(2)}`);
   }
+  await slowed(page, phone);
 });

@@ -175,3 +175,24 @@ fn places(half: Length) -> Vec<Place> {
         )
         .collect()
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn no_place_straddles_the_limit_and_all_chances_make_one() {
+        for half in [5.0, 8.0, 14.5, 19.0, 30.0] {
+            let places = places(Length::from_mm(half));
+            let chance = |missed| {
+                let of_kind = places.iter().filter(|place| place.missed == missed);
+                of_kind.map(|place| place.chance).sum::<f64>()
+            };
+            assert!((chance(true) - prior::MISSED).abs() < 1e-12, "{half} mm");
+            assert!((chance(false) + prior::MISSED - 1.0).abs() < 1e-12, "{half} mm");
+            for place in &places {
+                assert_eq!(place.depth.mm() > prior::MISPLACED_MM, place.missed, "{half} mm");
+            }
+        }
+    }
+}

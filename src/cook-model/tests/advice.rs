@@ -129,6 +129,18 @@ fn a_misplaced_leave_in_means_reseat_not_pull() {
 }
 
 #[test]
+fn a_doubtful_leave_in_is_left_alone_until_the_piece_is_poked() {
+    let state = state_of(&[set_out(1), on(1), read(40.0, 1, 150.0, Instrument::LeaveIn)]);
+    for poked in [false, true] {
+        let mut doubtful = forecast(41.0, &[(1, 60.0)]);
+        let (misplaced, off_by) = (Probability::new(0.4), Length::from_mm(7.0));
+        doubtful.pieces[0].seating = Some(Seating { misplaced, off_by, poked });
+        let steps = steps(&state, &doubtful, None, at(41.0));
+        assert_eq!(steps.iter().any(|step| step.action == Action::Reseat), poked);
+    }
+}
+
+#[test]
 fn a_leave_in_at_160_and_an_instant_read_at_140_mean_reseat_and_a_quarter_of_an_hour_more() {
     // Common practice, no source: no pull, and about 15 to 25 minutes to go at 250 to 275 F; about,
     // so two minutes more or less are as good.

@@ -53,9 +53,7 @@ pub fn Reading(
     let section = move || {
         let seating = forecast.get()?.seating?;
         let thickest = history.get()?.piece.thickest;
-        seating
-            .is_suspect()
-            .then(|| view! { <CrossSection seating=seating thickest=thickest /> })
+        seating.is_suspect().then(|| view! { <CrossSection seating=seating thickest=thickest /> })
     };
     let offset = move || {
         let (instrument, offset) = (instrument.get(), state.read().offset(instrument.get()));

@@ -66,6 +66,15 @@ pub fn draw_with(seed: u64, count: usize) -> Setup {
     draw_of(&mut Draw(cook::stream(seed, 0)), seed, count)
 }
 
+/// The cook of a seed without the pieces that have no leave-in: the seat is judged by its own piece
+/// alone, and the others take most of the time.
+pub fn draw_probed(seed: u64) -> Setup {
+    let setup = draw(seed);
+    let probed = setup.probed;
+    let (pieces, told) = (vec![setup.pieces[probed]], vec![setup.told[probed]]);
+    Setup { pieces, told, probed: 0, ..setup }
+}
+
 fn draw_of(draw: &mut Draw, seed: u64, count: usize) -> Setup {
     let pit = draw_pit(draw, count);
     let exchange = draw_exchange(draw, count);

@@ -13,8 +13,6 @@ use crate::parts::{
 use crate::typed::quantity;
 use crate::{safety_words, say, show};
 
-/// The chance of a misplaced leave-in from which it is drawn.
-const LIKELY_MISPLACED: f64 = 0.5;
 /// A usual reading, shown as an example of what to type.
 const USUAL: Temperature = Temperature::from_f(147.0);
 
@@ -55,8 +53,7 @@ pub fn Reading(
     let section = move || {
         let seating = forecast.get()?.seating?;
         let thickest = history.get()?.piece.thickest;
-        (seating.misplaced.value() > LIKELY_MISPLACED)
-            .then(|| view! { <CrossSection seating=seating thickest=thickest /> })
+        seating.is_suspect().then(|| view! { <CrossSection seating=seating thickest=thickest /> })
     };
     let offset = move || {
         let (instrument, offset) = (instrument.get(), state.read().offset(instrument.get()));

@@ -17,7 +17,7 @@
 //! | `.ready` | chance that it is at its pull temperature, 0 to 1 |
 //! | `.check_by` | latest moment for the next check at the cook's own limit of risk |
 //! | `.peak` | `at` and `temperature_c` (three values) of the peak after the pull |
-//! | `.seating` | of the leave-in: `misplaced` (chance), `off_by_mm`; null without readings of it |
+//! | `.seating` | of the leave-in: `misplaced` (chance), `off_by_mm`, `poked`; null without readings of it |
 //! | `.curve_c` | pairs of a moment and the core's three values |
 //! | `forecast.order` | piece numbers, the first to be pulled first |
 //! | `forecast.order_certainty` | for each but the last, the chance that it is ready before the next |

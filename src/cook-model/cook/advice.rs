@@ -21,8 +21,6 @@ const SOONEST_CHECK: Span = Span::minutes(2);
 const LONGEST_PAUSE: Span = Span::minutes(10);
 /// A pit not read for this long is worth a look (common practice, no source).
 const PIT_READING_STALE: Span = Span::minutes(30);
-/// A leave-in more likely than this to be off the coldest spot is worth re-seating.
-const RESEAT_ABOVE: f64 = 0.5;
 /// After the forecast peak, and a little longer, no reading will be higher.
 const AFTER_PEAK: Span = Span::minutes(3);
 
@@ -201,7 +199,7 @@ pub(super) fn after_poke(history: &PieceHistory, wanted: Moment) -> Moment {
 }
 
 fn is_misplaced(forecast: &PieceForecast) -> bool {
-    forecast.seating.is_some_and(|seating| seating.misplaced.value() > RESEAT_ABOVE)
+    forecast.seating.is_some_and(|seating| seating.is_suspect())
 }
 
 /// One piece as seen at one moment.

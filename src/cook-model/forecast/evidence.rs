@@ -49,6 +49,8 @@ pub(super) struct Evidence {
     pub seen: Vec<Seen>,
     /// The placement the leave-in is in now, if it was read there.
     pub seat: Option<Seat>,
+    /// Whether an instant-read was taken beside it since.
+    pub poked: bool,
     /// When the piece was last read, s since the clock's zero.
     pub last: Option<f64>,
 }
@@ -80,6 +82,7 @@ impl Evidence {
             log: vec![0.0; cells::COUNT],
             seen: Vec::with_capacity(piece.readings.len()),
             seat: None,
+            poked: poked(piece, &counts),
             last: last.map(|reading| to_seconds(reading.at - zero)),
         };
         for reading in &piece.readings {
@@ -141,6 +144,14 @@ impl Evidence {
             }
         }
     }
+}
+
+/// Whether an instant-read that counts was taken since the leave-in was last put in.
+fn poked(piece: &PieceHistory, counts: &impl Fn(&CoreReading) -> bool) -> bool {
+    let seated = piece.placements.iter().max();
+    let since = |reading: &CoreReading| seated.is_none_or(|seated| *seated <= reading.at);
+    let instant = |reading: &CoreReading| reading.instrument == Instrument::InstantRead;
+    piece.readings.iter().any(|reading| instant(reading) && since(reading) && counts(reading))
 }
 
 impl Seen {

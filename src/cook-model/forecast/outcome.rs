@@ -54,6 +54,22 @@ pub struct Seating {
     /// About how far off it is.
     #[serde(rename = "off_by_mm")]
     pub off_by: Length,
+    /// Whether an instant-read of the piece was taken since it was put in.
+    pub poked: bool,
+}
+
+/// A leave-in more likely than this to be misplaced is suspected: to re-seat one in vain costs a
+/// minute, to trust one that missed costs the piece.
+const SUSPECT: f64 = 0.3;
+/// The same while no instant-read was taken beside it: what speaks against it is then the forecast
+/// alone, and the lid would be opened for it.
+const SUSPECT_UNREAD: f64 = 0.5;
+
+impl Seating {
+    /// Whether the leave-in is worth re-seating, and not to be trusted before.
+    pub fn is_suspect(&self) -> bool {
+        self.misplaced.value() > if self.poked { SUSPECT } else { SUSPECT_UNREAD }
+    }
 }
 
 /// What is likely to happen to one piece. Times are absolute.

@@ -74,12 +74,22 @@ pub(super) const POKED: (f64, f64) = (0.01, 0.02);
 /// The same when only one place was tried.
 pub(super) const POKED_ONCE: (f64, f64) = (0.04, 0.06);
 
-/// A leave-in put in with care ends about this far off the middle, mm (standard deviation).
-pub(super) const SEATED_MM: f64 = 2.5;
-/// The chance that it missed, and may be anywhere between the middle and the surface.
-pub(super) const MISSED: f64 = 0.37;
+/// A leave-in put in with care ends about this far off the coldest spot in each of two directions, mm
+/// (standard deviation): it errs through the thickness and, what matters less, along the piece, and
+/// the coldest spot itself moves. It shows most as if it were that far off, and seldom the core.
+const SEATED_MM: f64 = 2.5;
+/// The chance that it missed, and may be at any depth from [`MISPLACED_MM`] to the surface (guessed, no
+/// source).
+pub(super) const MISSED: f64 = 0.3;
 /// A leave-in further off than this, mm, is called misplaced.
-pub(super) const MISPLACED_MM: f64 = 5.0;
+pub(super) const MISPLACED_MM: f64 = 6.0;
+
+/// How likely it is, but for a factor, that a leave-in put in with care shows as if it were so many
+/// mm off the middle: Rayleigh's law of a distance in a plane.
+pub(super) fn seated(mm: f64) -> f64 {
+    let z = mm / SEATED_MM;
+    z * libm::exp(-0.5 * z * z)
+}
 
 /// Of the rise after the pull: its standard deviation over its size (foil, plate, draught).
 pub(super) const RISE_SPREAD: f64 = 0.3;

@@ -4,7 +4,7 @@
 //! same in two that are close in time. What is left beside that, the shape of the curve over time,
 //! tells a tip off the middle: it warms far ahead of the core at first. So the common error (a
 //! constant) and the model's (a decaying random walk) are filtered out (Kalman, 1960), reading by
-//! reading, for every cell and depth; the filter itself is the same for all of them.
+//! reading, for every cell and place; the filter itself is the same for all of them.
 
 use super::cells;
 use super::evidence::Seen;
@@ -12,17 +12,30 @@ use super::prior;
 use super::traces::{Spot, Traces};
 use crate::quantity::{Length, Moment, to_seconds};
 
-/// Places looked at for a leave-in, as shares of the half-thickness.
-const DEPTHS: [f64; 9] = [0.0, 0.12, 0.24, 0.36, 0.48, 0.6, 0.72, 0.84, 0.96];
+/// Places looked at for a tip put in with care, all within what is called misplaced: the middles of so
+/// many equal steps.
+const SEATED_PLACES: usize = 4;
+/// Likewise for one that missed, from there to just under the surface, in shares of the half-thickness.
+const MISSED_PLACES: usize = 5;
+const UNDER_SURFACE: f64 = 0.96;
 /// A reading further off than this, in standard deviations, moves the filter no more than one this
 /// far off: it is likely to be a slip.
 const MOVES: f64 = 3.5;
 
+/// Where a tip may be.
+pub(super) struct Place {
+    /// Distance off the middle.
+    pub depth: Length,
+    /// Whether it is one of a leave-in that missed.
+    pub missed: bool,
+    /// The chance of it before any reading.
+    chance: f64,
+}
+
 /// What the readings of one placement say of where the tip is.
 pub(super) struct Seat {
-    /// Distances off the middle.
-    pub depths: Vec<Length>,
-    /// By depth: ln of prior times likelihood of every cell.
+    pub places: Vec<Place>,
+    /// By place: ln of prior times likelihood of every cell.
     logs: Vec<Vec<f64>>,
 }
 
@@ -35,51 +48,52 @@ impl Seat {
         zero: Moment,
         instrument: f64,
     ) -> Self {
-        let half = traces.body.half_thickness();
-        let depths: Vec<Length> = DEPTHS.iter().map(|share| half * *share).collect();
-        let shows = |seen: &Seen, depth: &Length| {
-            let mut means = traces.all_cells(Spot::Off(*depth), to_seconds(seen.reading.at - zero));
+        let places = places(traces.body.half_thickness());
+        let shows = |seen: &Seen, place: &Place| {
+            let mut means =
+                traces.all_cells(Spot::Off(place.depth), to_seconds(seen.reading.at - zero));
             means.iter_mut().for_each(|mean| *mean += seen.shift);
             means
         };
-        // By depth, then reading, then cell.
-        let means: Vec<Vec<Vec<f64>>> = depths
+        // By place, then reading, then cell.
+        let means: Vec<Vec<Vec<f64>>> = places
             .iter()
-            .map(|depth| readings.iter().map(|seen| shows(seen, depth)).collect())
+            .map(|place| readings.iter().map(|seen| shows(seen, place)).collect())
             .collect();
         let filter = filter(readings, instrument);
-        let logs = log_prior(&depths)
-            .into_iter()
+        let logs = places
+            .iter()
             .zip(&means)
-            .map(|(prior, means)| {
+            .map(|(place, means)| {
+                let prior = libm::log(place.chance);
                 let log = |cell| prior + log_likelihood(&filter, readings, means, cell);
                 (0..cells::COUNT).map(log).collect()
             })
             .collect();
-        let seat = Self { depths, logs };
+        let seat = Self { places, logs };
         for cell in 0..cells::COUNT {
             let sum = seat.log_sum(cell);
             let chances: Vec<f64> =
                 seat.logs.iter().map(|log| libm::exp(log[cell] - sum)).collect();
-            for (place, seen) in readings.iter_mut().enumerate() {
-                let at_depths = chances.iter().zip(&means);
+            for (number, seen) in readings.iter_mut().enumerate() {
+                let at_places = chances.iter().zip(&means);
                 seen.mean[cell] =
-                    at_depths.map(|(chance, means)| chance * means[place][cell]).sum();
+                    at_places.map(|(chance, means)| chance * means[number][cell]).sum();
             }
         }
         seat
     }
 
-    /// ln of the likelihood of a cell, the depth summed out.
+    /// ln of the likelihood of a cell, the place summed out.
     pub(super) fn log_sum(&self, cell: usize) -> f64 {
         let most = self.logs.iter().map(|log| log[cell]).fold(f64::NEG_INFINITY, f64::max);
         let sum: f64 = self.logs.iter().map(|log| libm::exp(log[cell] - most)).sum();
         most + libm::log(sum)
     }
 
-    /// The chance of each depth, given the weights of the cells.
+    /// The chance of each place, given the weights of the cells.
     pub(super) fn chances(&self, weights: &[f64]) -> Vec<f64> {
-        let mut chances = vec![0.0; self.depths.len()];
+        let mut chances = vec![0.0; self.places.len()];
         for (cell, weight) in weights.iter().enumerate().filter(|(_, weight)| **weight > 0.0) {
             let sum = self.log_sum(cell);
             for (chance, log) in chances.iter_mut().zip(&self.logs) {
@@ -142,17 +156,43 @@ fn log_likelihood(filter: &[Step], readings: &[&mut Seen], means: &[Vec<f64>], c
     log
 }
 
-/// ln of the chance of each depth before any reading: in the middle give or take a little, or,
-/// if it missed, anywhere.
-fn log_prior(depths: &[Length]) -> Vec<f64> {
-    let near: Vec<f64> = depths
-        .iter()
-        .map(|depth| {
-            let z = depth.mm() / prior::SEATED_MM;
-            libm::exp(-0.5 * z * z)
-        })
-        .collect();
-    let all_near: f64 = near.iter().sum();
-    let anywhere = prior::MISSED / depths.len() as f64;
-    near.iter().map(|near| libm::log((1.0 - prior::MISSED) * near / all_near + anywhere)).collect()
+/// Where the tip may be in a piece of a half-thickness: near the middle, or, if it missed, as likely
+/// as not at any depth from what is called misplaced to the surface. No place stands for depths on
+/// both sides of that limit, whatever the thickness.
+fn places(half: Length) -> Vec<Place> {
+    let limit = prior::MISPLACED_MM;
+    let outermost = (UNDER_SURFACE * half.mm()).max(limit + 1.0);
+    let middles = |from: f64, to: f64, count: usize| {
+        (0..count).map(move |i| from + (to - from) * (i as f64 + 0.5) / count as f64)
+    };
+    let place = |mm, missed, chance| Place { depth: Length::from_mm(mm), missed, chance };
+    let near = middles(0.0, limit, SEATED_PLACES);
+    let all_near: f64 = near.clone().map(prior::seated).sum();
+    near.map(|mm| place(mm, false, (1.0 - prior::MISSED) * prior::seated(mm) / all_near))
+        .chain(
+            middles(limit, outermost, MISSED_PLACES)
+                .map(|mm| place(mm, true, prior::MISSED / MISSED_PLACES as f64)),
+        )
+        .collect()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn no_place_straddles_the_limit_and_all_chances_make_one() {
+        for half in [5.0, 8.0, 14.5, 19.0, 30.0] {
+            let places = places(Length::from_mm(half));
+            let chance = |missed| {
+                let of_kind = places.iter().filter(|place| place.missed == missed);
+                of_kind.map(|place| place.chance).sum::<f64>()
+            };
+            assert!((chance(true) - prior::MISSED).abs() < 1e-12, "{half} mm");
+            assert!((chance(false) + prior::MISSED - 1.0).abs() < 1e-12, "{half} mm");
+            for place in &places {
+                assert_eq!(place.depth.mm() > prior::MISPLACED_MM, place.missed, "{half} mm");
+            }
+        }
+    }
 }

@@ -242,17 +242,22 @@ impl View<'_> {
     /// What is known of the leave-in's seat.
     fn seating(&self, seat: &Seat) -> Seating {
         let chances = seat.chances(self.weights);
-        let limit = Length::from_mm(prior::MISPLACED_MM);
-        let (mut off, mut mean) = (0.0, 0.0);
-        for (depth, chance) in seat.depths.iter().zip(&chances) {
-            if *depth > limit {
-                off += chance;
-                mean += chance * depth.mm();
+        let (mut missed, mut missed_by, mut off_by) = (0.0, 0.0, 0.0);
+        for (place, chance) in seat.places.iter().zip(&chances) {
+            let by = chance * place.depth.mm();
+            off_by += by;
+            if place.missed {
+                missed += chance;
+                missed_by += by;
             }
         }
-        let all: f64 = seat.depths.iter().zip(&chances).map(|(depth, c)| depth.mm() * c).sum();
-        let off_by = if off > 0.5 { mean / off } else { all };
-        Seating { misplaced: Probability::new(off), off_by: Length::from_mm(off_by) }
+        let poked = self.evidence.poked;
+        let misplaced = Probability::new(missed);
+        let seating = Seating { misplaced, off_by: Length::from_mm(off_by), poked };
+        if !seating.is_suspect() {
+            return seating;
+        }
+        Seating { off_by: Length::from_mm(missed_by / missed), ..seating }
     }
 
     /// The readings to ask the cook about.

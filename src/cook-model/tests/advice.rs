@@ -117,12 +117,27 @@ fn no_forecast_alone_ever_means_pull() {
 fn a_misplaced_leave_in_means_reseat_not_pull() {
     let state = state_of(&[set_out(1), on(1), read(40.0, 1, 160.0, Instrument::LeaveIn)]);
     let mut doubtful = forecast(41.0, &[(1, 60.0)]);
-    doubtful.pieces[0].seating =
-        Some(Seating { misplaced: Probability::new(0.9), off_by: Length::from_mm(9.0) });
+    doubtful.pieces[0].seating = Some(Seating {
+        misplaced: Probability::new(0.9),
+        off_by: Length::from_mm(9.0),
+        poked: true,
+    });
     let actions: Vec<Action> =
         steps(&state, &doubtful, None, at(41.0)).into_iter().map(|step| step.action).collect();
     assert_eq!(actions[0], Action::Reseat);
     assert!(!actions.contains(&Action::Pull), "{actions:?}");
+}
+
+#[test]
+fn a_doubtful_leave_in_is_left_alone_until_the_piece_is_poked() {
+    let state = state_of(&[set_out(1), on(1), read(40.0, 1, 150.0, Instrument::LeaveIn)]);
+    for poked in [false, true] {
+        let mut doubtful = forecast(41.0, &[(1, 60.0)]);
+        let (misplaced, off_by) = (Probability::new(0.4), Length::from_mm(7.0));
+        doubtful.pieces[0].seating = Some(Seating { misplaced, off_by, poked });
+        let steps = steps(&state, &doubtful, None, at(41.0));
+        assert_eq!(steps.iter().any(|step| step.action == Action::Reseat), poked);
+    }
 }
 
 #[test]

@@ -143,7 +143,7 @@ fn a_leave_in_at_160_with_an_instant_read_at_140_is_misplaced() {
             vec![reading(44.0, 160.0, Instrument::LeaveIn), poked(45.0, 140.0)];
         let forecast = forecast(&history, at(45.0));
         let seating = first(&forecast).seating.unwrap();
-        assert!(seating.misplaced.value() > 0.9, "{seating:?}");
+        assert!(seating.misplaced.value() > 0.9 && seating.poked, "{seating:?}");
         assert!(seating.off_by > Length::from_mm(6.0), "{seating:?}");
         assert!((first(&forecast).core.middle.f() - 140.0).abs() < 3.0);
         assert!(first(&forecast).ready.value() < 0.02);
@@ -193,6 +193,8 @@ fn after_re_seating_the_leave_in_is_trusted_afresh() {
     history.pieces[0].placements = vec![at(1.0), at(46.0)];
     let seating = first(&forecast(&history, at(50.0))).seating.unwrap();
     assert!(seating.misplaced.value() < 0.3, "{seating:?}");
+    // The poke was beside the old seat.
+    assert!(!seating.poked && !seating.is_suspect(), "{seating:?}");
 }
 
 #[test]

@@ -16,6 +16,8 @@ pub struct Said {
     pub peak: Option<f64>,
     /// The chance that the leave-in is misplaced.
     pub misplaced: Option<f64>,
+    /// Whether it is told to be re-seated.
+    pub reseat: bool,
 }
 
 /// Foresees pull times.

@@ -39,6 +39,7 @@ impl Forecaster for Model {
                     pull: piece.pull.map(|w| [minute(w.low), minute(w.middle), minute(w.high)]),
                     peak: piece.peak.map(|peak| peak.temperature.middle.c()),
                     misplaced: piece.seating.map(|seating| seating.misplaced.value()),
+                    reseat: piece.seating.is_some_and(|seating| seating.is_suspect()),
                 };
                 (piece.piece, said)
             })

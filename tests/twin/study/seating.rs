@@ -9,8 +9,6 @@ use super::table;
 
 /// A leave-in this far off through the thickness is misplaced, m.
 pub const MISPLACED: f64 = 6.0e-3;
-/// Said to be misplaced from this chance on.
-const FLAGGED: f64 = 0.5;
 
 /// How the leave-ins were judged.
 #[derive(Clone, Debug, Default)]
@@ -66,9 +64,8 @@ pub fn judge(forecaster: &dyn Forecaster, cooks: &[(Setup, Record)]) -> Seats {
             last = (at, celsius);
         }
         let said = forecaster.say(log.log(), diary::moment(now));
-        let chance =
-            of_piece(&said, diary::id(piece)).and_then(|said| said.misplaced).unwrap_or(0.0);
-        let (off, flagged) = (setup.seat.up.abs(), chance > FLAGGED);
+        let flagged = of_piece(&said, diary::id(piece)).is_some_and(|said| said.reseat);
+        let off = setup.seat.up.abs();
         if off >= MISPLACED {
             let read = record.openings.iter().find(|o| o.at == last.0).map(|o| o.instant[piece]);
             seats.missed.push((off, last.1 - read.unwrap_or(f64::NAN), flagged));

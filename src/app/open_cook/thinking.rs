@@ -3,13 +3,16 @@
 use std::time::Duration;
 
 use cook_model::cook::CookState;
-use cook_model::forecast::{Forecast, forecast};
+use cook_model::forecast::{Forecast, ForecastInParts};
 use cook_model::plan::plan;
 use cook_model::quantity::Moment;
 use leptos::prelude::*;
 
 use super::OpenCook;
 use crate::device::clock;
+
+/// Pieces whose heat is followed in one task: a few milliseconds on a plain phone for each.
+const PIECES_A_TASK: usize = 5;
 
 impl OpenCook {
     /// Makes a new forecast when an entry came and when a minute has gone; after the screen has
@@ -22,27 +25,40 @@ impl OpenCook {
             if self.thinking.get_untracked() {
                 return;
             }
-            self.thinking.set(true);
-            later(move || self.think_of_the_pieces());
+            self.think_anew();
         });
     }
 
-    fn think_of_the_pieces(self) {
-        let now = self.ticking.read();
-        let state = self.folded.get_untracked();
-        self.forecast.set(forecast(&state.history, now));
-        // Another task, so that a tap that came meanwhile is answered between the two.
-        later(move || self.think_of_the_plan(&state, now));
+    fn think_anew(self) {
+        self.thinking.set(true);
+        later(move || {
+            let now = self.ticking.read();
+            let state = self.folded.get_untracked();
+            let parts = ForecastInParts::begin(state.history.clone(), now);
+            self.think_of_the_pieces(state, now, parts);
+        });
+    }
+
+    /// A few pieces at a time, each time in another task, so that a tap that came meanwhile is answered
+    /// between them.
+    fn think_of_the_pieces(self, state: CookState, now: Moment, mut parts: ForecastInParts) {
+        if (0..PIECES_A_TASK).all(|_| parts.go_on()) {
+            later(move || self.think_of_the_pieces(state, now, parts));
+            return;
+        }
+        later(move || {
+            self.forecast.set(parts.finish());
+            later(move || self.think_of_the_plan(&state, now));
+        });
     }
 
     fn think_of_the_plan(self, state: &CookState, now: Moment) {
         let planned = state.plan_request(now).and_then(|request| plan(&request).ok());
         self.plan.set(planned);
         self.thinking.set(false);
-        // An entry that came between the two waits for its own forecast.
+        // An entry that came meanwhile waits for its own forecast.
         if self.folded.with_untracked(|folded| folded != state) {
-            self.thinking.set(true);
-            later(move || self.think_of_the_pieces());
+            self.think_anew();
         }
     }
 }

@@ -7,7 +7,11 @@ use crate::open_cook::open_cook;
 use crate::parts::Heading;
 use crate::{describe, say, show};
 
-/// Every entry of the cook, the latest first, each to be undone or brought back.
+/// So many entries are shown at first: a day's log of twenty pieces takes a plain phone half a
+/// second to draw.
+const LATEST: usize = 30;
+
+/// The entries of the cook, the latest first, each to be undone or brought back.
 #[component]
 pub fn CookLog() -> impl IntoView {
     let cook = open_cook();
@@ -17,12 +21,13 @@ pub fn CookLog() -> impl IntoView {
         let ignored = &cook.state().read().ignored;
         ignored.iter().map(|one| (one.entry, one.why)).collect::<BTreeMap<_, _>>()
     });
+    let all = RwSignal::new(false);
+    let is_told = |entry: &&Entry| !matches!(entry.what, What::Undone { .. });
+    let count = Memo::new(move |_| log.read().entries().iter().filter(is_told).count());
     let shown = move || {
+        let most = if all.get() { usize::MAX } else { LATEST };
         let log = log.read();
-        let told = log.entries().iter().rev();
-        told.filter(|entry| !matches!(entry.what, What::Undone { .. }))
-            .cloned()
-            .collect::<Vec<Entry>>()
+        log.entries().iter().rev().filter(is_told).take(most).cloned().collect::<Vec<Entry>>()
     };
     let set_aside = move || log.read().set_aside().to_vec();
     view! {
@@ -36,6 +41,11 @@ pub fn CookLog() -> impl IntoView {
                     <EntryRow entry=entry undone=undone ignored=ignored />
                 </For>
             </ol>
+            <Show when=move || !all.get() && (count.get() > LATEST)>
+                <button class="wide" on:click=move |_| all.set(true)>
+                    {move || say!("log-show-all", count = count.get())}
+                </button>
+            </Show>
             <Show when=move || !log.read().set_aside().is_empty()>
                 <h2>{move || say!("log-set-aside-title")}</h2>
                 <p>{move || say!("log-set-aside-lead")}</p>

@@ -277,6 +277,7 @@ rest-put-back = Back on the pit
 ## Log
 log-title = Cook log
 log-empty = Nothing has happened yet.
+log-show-all = Show all { $count } entries
 log-undo = Undo: { $what }
 log-bring-back = Bring back: { $what }
 log-bring-back-short = Bring back

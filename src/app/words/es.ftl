@@ -277,6 +277,7 @@ rest-put-back = Volver a poner
 ## Log
 log-title = Diario del asado
 log-empty = Todavía no ha pasado nada.
+log-show-all = Ver las { $count } anotaciones
 log-undo = Deshacer: { $what }
 log-bring-back = Recuperar: { $what }
 log-bring-back-short = Recuperar

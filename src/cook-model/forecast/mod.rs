@@ -14,6 +14,7 @@ mod evidence;
 mod normal;
 mod order;
 mod outcome;
+mod parts;
 mod pit_air;
 mod posterior;
 pub(crate) mod prior;
@@ -27,57 +28,22 @@ pub use checks::ONE_OPENING;
 pub use outcome::{
     Band, Check, Forecast, PAST_BY, Peak, PieceForecast, Probability, Seating, Surprise,
 };
+pub use parts::ForecastInParts;
 
 use crate::history::History;
 use crate::piece::Piece;
-use crate::quantity::{Moment, to_seconds};
-use crate::sorting::sort_by_key;
+use crate::quantity::Moment;
 use evidence::{Evidence, Given};
-use normal::Normal;
-use order::Runner;
 use posterior::{Joint, Known};
 use sorted::{Misfit, Sorted};
-use traces::{Setting, Traces};
-use view::View;
+use traces::Traces;
 
 /// What is likely to happen to every piece, as seen at `now`.
 ///
 /// Entries after `now` are taken as given, so ask with the moment of the last or later. A piece not
 /// yet on is forecast as if it went on now.
 pub fn forecast(history: &History, now: Moment) -> Forecast {
-    let zero = history.pieces.iter().filter_map(|piece| piece.on()).min().unwrap_or(now);
-    let pit = pit_air::leg(history, zero, now);
-    let setting = Setting { zero, now, pit: &pit, ambient: history.pit.ambient };
-    let normal = Normal::new();
-    let traces: Vec<Traces> =
-        history.pieces.iter().map(|piece| Traces::new(piece, &setting)).collect();
-    let learned = learn(history, &traces, zero);
-    let risk = f64::from(history.check_risk_percent) / 100.0;
-    let (mut pieces, mut runners, mut surprises) = (Vec::new(), Vec::new(), Vec::new());
-    for (place, piece) in history.pieces.iter().enumerate() {
-        let view = View {
-            history: piece,
-            traces: &traces[place],
-            evidence: &learned.evidence[place],
-            weights: &learned.weights[place],
-            setting: &setting,
-            normal: &normal,
-            risk,
-        };
-        let told = view.told();
-        surprises.extend(view.surprises());
-        if let Some(run) = told.run {
-            runners.push(Runner { piece, place, run });
-        }
-        pieces.push(told.forecast);
-    }
-    sort_by_key(&mut surprises, |surprise| surprise.entry);
-    let on = runners.iter().filter(|runner| runner.piece.is_on());
-    let on: Vec<_> = on.map(|runner| (runner.piece.id, &runner.run)).collect();
-    let risk_z = checks::standard_deviations(&normal, risk);
-    let checks = checks::plan(&on, risk_z, to_seconds(now - zero), zero);
-    let (order, order_certainty) = order::pull_order(runners, &learned.joint, &normal);
-    Forecast { at: now, pieces, order, order_certainty, checks, surprises }
+    ForecastInParts::begin(history.clone(), now).finish()
 }
 
 /// What is known of every piece, in the order of the history.

@@ -2,8 +2,10 @@
 //! against simulated cooks, and writes a page and plots into `tests/twin/results`.
 //!
 //! With `table` for `report` it only prints, and leaves out the cooks that follow advice, rules and
-//! plans, which take most of the time.
+//! plans, which take most of the time. `plans SEED COUNT` prints how well as many plans are kept, of cooks
+//! from a seed on.
 
+mod kept;
 mod page;
 mod plots;
 
@@ -13,9 +15,10 @@ use std::{env, fs};
 
 use twin::cook::Setup;
 use twin::record::Record;
-use twin::study::advice::{self, Outcome};
+use twin::study::advice;
 use twin::study::forecaster::{Forecaster, PerPound, StraightLine};
 use twin::study::model::Model;
+use twin::study::outcome::Outcome;
 use twin::study::plans::{self, Kept};
 use twin::study::rules::{self, ByRule};
 use twin::study::seating::{self, Seats};
@@ -30,9 +33,10 @@ const KNOWN: u64 = 0;
 /// First seed of cooks kept back: nothing was fitted to them.
 const FRESH: u64 = 1_000_000;
 /// Cooks planned back from dinner.
-const PLANNED: usize = 40;
+const PLANNED: usize = 80;
 const USAGE: &str =
-    "usage: twin report|table [number of cooks, 1 to 5000 [of which follow the advice]]";
+    "usage: twin report|table [number of cooks, 1 to 5000 [of which follow the advice]]
+       twin plans SEED COUNT";
 
 /// All that the page tells.
 pub struct Findings {
@@ -69,10 +73,14 @@ impl Findings {
     /// Plans the first cooks back from dinner and sees what comes of it.
     fn plan(&mut self) {
         eprintln!("keeping plans");
-        let first = &self.cooks[..PLANNED.min(self.cooks.len())];
-        let kept = cores::each(first, |(setup, _)| plans::keep(setup));
-        self.planned = kept.into_iter().flatten().collect();
+        let setups = self.cooks.iter().map(|(setup, _)| setup.clone());
+        self.planned = keep(&setups.take(PLANNED).collect::<Vec<_>>());
     }
+}
+
+/// What comes of plans for these cooks; those that cannot be planned are left out.
+fn keep(setups: &[Setup]) -> Vec<Kept> {
+    cores::each(setups, plans::keep).into_iter().flatten().collect()
 }
 
 fn trade_rules(cooks: &[(Setup, Record)]) -> (StraightLine, PerPound) {
@@ -83,6 +91,9 @@ fn trade_rules(cooks: &[(Setup, Record)]) -> (StraightLine, PerPound) {
 fn main() -> ExitCode {
     let mut arguments = env::args().skip(1);
     let command = arguments.next();
+    if command.as_deref() == Some("plans") {
+        return plans_from(arguments.map(|text| text.parse().ok()).collect());
+    }
     let count = arguments.next().map_or(Some(COOKS), |text| text.parse().ok());
     let followed =
         arguments.next().map_or(count.map(|count| count as usize), |text| text.parse().ok());
@@ -103,6 +114,18 @@ fn main() -> ExitCode {
             ExitCode::FAILURE
         }
     }
+}
+
+/// Prints what comes of plans, the first seed and their number given.
+fn plans_from(range: Option<Vec<u64>>) -> ExitCode {
+    let Some([first, count]) = range.as_deref() else {
+        eprintln!("{USAGE}");
+        return ExitCode::FAILURE;
+    };
+    let setups: Vec<Setup> = (*first..first + count).map(cooks::draw).collect();
+    let name = format!("{first} to {}", first + count - 1);
+    println!("{}", kept::table(&[(name.as_str(), &keep(&setups))]));
+    ExitCode::SUCCESS
 }
 
 /// All but the cooks that follow the advice.

@@ -167,6 +167,11 @@ impl Cook {
         self.openings += 1;
     }
 
+    /// Sets the pit's dial anew, C.
+    pub fn set_pit(&mut self, celsius: f64) {
+        self.pit.set(celsius);
+    }
+
     /// Puts a raw piece on.
     pub fn put_on(&mut self, piece: usize) {
         if self.places[piece] == Place::Raw {

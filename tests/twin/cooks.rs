@@ -76,7 +76,7 @@ pub fn draw_probed(seed: u64) -> Setup {
 }
 
 fn draw_of(draw: &mut Draw, seed: u64, count: usize) -> Setup {
-    let pit = draw_pit(draw, count);
+    let pit = draw_pit(draw, seed, count);
     let exchange = draw_exchange(draw, count);
     let usual_weight = draw.scale(USUAL.0, 0.2);
     let measures = draw.range(0.0, 1.0) < 0.7;
@@ -115,9 +115,11 @@ fn smallest(told: &[Told]) -> usize {
     (0..told.len()).min_by(|&a, &b| told[a].weight.total_cmp(&told[b].weight)).unwrap_or(0)
 }
 
-fn draw_pit(draw: &mut Draw, count: usize) -> pit::Truth {
+fn draw_pit(draw: &mut Draw, seed: u64, count: usize) -> pit::Truth {
     pit::Truth {
         set: (draw.one_of(&SETTINGS) - 32.0) * PER_F,
+        // Of its own stream: it matters only to cooks who set the pit anew.
+        follows: Draw(cook::stream(seed, 4)).range(300.0, 1200.0),
         grate_offset: draw.normal(0.0, 7.0 * PER_F),
         gusts: (draw.range(1.5, 5.0), draw.range(120.0, 480.0)),
         drift: (draw.range(1.0, 5.0), draw.range(1200.0, 3600.0)),

@@ -9,8 +9,10 @@ use crate::surface::Surroundings;
 /// What the pit truly is. Temperatures in C, differences in Celsius degrees, times in seconds.
 #[derive(Clone, Copy, Debug)]
 pub struct Truth {
-    /// What the dial is held at.
+    /// What the dial is held at, until the cook sets it anew.
     pub set: f64,
+    /// Time over which the fire follows what is set anew.
+    pub follows: f64,
     /// Air at the grate less the dial, mean.
     pub grate_offset: f64,
     /// Spread of the quick wandering and the time over which it forgets.
@@ -38,6 +40,9 @@ pub struct Truth {
 pub struct Pit {
     truth: Truth,
     noise: ChaCha8Rng,
+    /// What the dial is to be held at, and what the fire has come to of it.
+    aim: f64,
+    fire: f64,
     gust: f64,
     drift: f64,
     /// How far the air is below what it would be had the lid stayed shut.
@@ -52,7 +57,13 @@ impl Pit {
         let gust = truth.gusts.0 * normal(&mut noise);
         let drift = truth.drift.0 * normal(&mut noise);
         let walls = truth.set + truth.grate_offset + truth.wall_offset;
-        Self { truth, noise, gust, drift, chill: 0.0, walls, lid_open_for: 0.0 }
+        let (aim, fire) = (truth.set, truth.set);
+        Self { truth, noise, aim, fire, gust, drift, chill: 0.0, walls, lid_open_for: 0.0 }
+    }
+
+    /// Sets the dial anew, C. The fire follows slowly.
+    pub fn set(&mut self, celsius: f64) {
+        self.aim = celsius;
     }
 
     /// Opens the lid for a time in seconds.
@@ -62,6 +73,7 @@ impl Pit {
 
     /// Advances by a step in seconds; the wandering draws the same numbers whatever the lid does.
     pub fn advance(&mut self, step: f64) {
+        self.fire += (self.aim - self.fire) * (1.0 - (-step / self.truth.follows).exp());
         self.gust = wander(self.gust, self.truth.gusts, step, normal(&mut self.noise));
         self.drift = wander(self.drift, self.truth.drift, step, normal(&mut self.noise));
         let open = self.lid_open_for.min(step);
@@ -84,7 +96,7 @@ impl Pit {
     }
 
     fn shut_air(&self) -> f64 {
-        self.truth.set + self.truth.grate_offset + self.gust + self.drift
+        self.fire + self.truth.grate_offset + self.gust + self.drift
     }
 
     fn air(&self) -> f64 {

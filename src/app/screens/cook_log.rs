@@ -42,7 +42,7 @@ pub fn CookLog() -> impl IntoView {
                 </For>
             </ol>
             <Show when=move || !all.get() && (count.get() > LATEST)>
-                <button class="wide" on:click=move |_| all.set(true)>
+                <button class="second-action" on:click=move |_| all.set(true)>
                     {move || say!("log-show-all", count = count.get())}
                 </button>
             </Show>

@@ -3,22 +3,16 @@
 use serde::Serialize;
 
 use super::draft::SECOND_PLACE_WITHIN;
+use super::repoke::after_poke;
 use super::{Chore, CookState, PieceState, Stage};
-use crate::forecast::{Forecast, ONE_OPENING, PAST_BY, PieceForecast};
+use crate::forecast::{Forecast, ONE_OPENING, PieceForecast};
 use crate::history::{CoreReading, EntryId, Instrument, PieceHistory};
 use crate::piece::PieceId;
 use crate::plan::Plan;
-use crate::quantity::{Moment, Span, TemperatureDifference, minutes};
+use crate::quantity::{Moment, Span, minutes};
 use crate::safety::{ProofRule, Shortfall, hold_progress, shortfall};
 use crate::sorting::{sort_by, sort_by_key};
 
-/// A piece is not worth poking again before it can be past its pull temperature: no core rises faster
-/// than this in a minute (a thin breast at 300 F: simulated cooks, tests/twin), and every opening of
-/// the lid puts all pieces back. Not sooner than the one, nor withheld longer than the other, for the
-/// reading may be a slip.
-const FASTEST_RISE: TemperatureDifference = TemperatureDifference::from_f(2.0);
-const SOONEST_CHECK: Span = Span::minutes(2);
-const LONGEST_PAUSE: Span = Span::minutes(10);
 /// A pit not read for this long is worth a look (common practice, no source).
 const PIT_READING_STALE: Span = Span::minutes(30);
 /// After the forecast peak, and a little longer, no reading will be higher.
@@ -186,16 +180,6 @@ pub(super) fn leave_in_at_pull(history: &PieceHistory, forecast: &PieceForecast)
         .take_while(|reading| reading.instrument == Instrument::LeaveIn)
         .filter(|reading| reading.temperature >= history.pull_at);
     since_poke.last().filter(|_| !is_misplaced(forecast)).map(|reading| reading.at)
-}
-
-/// The time wanted for a check, but not so soon after the piece was poked that it cannot be past its
-/// pull temperature.
-pub(super) fn after_poke(history: &PieceHistory, wanted: Moment) -> Moment {
-    history.last_poke().map_or(wanted, |reading| {
-        let left = history.pull_at + PAST_BY - reading.temperature;
-        let pause = minutes(left.c() / FASTEST_RISE.c());
-        wanted.max(reading.at + pause.clamp(SOONEST_CHECK, LONGEST_PAUSE))
-    })
 }
 
 fn is_misplaced(forecast: &PieceForecast) -> bool {

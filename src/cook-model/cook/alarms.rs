@@ -2,7 +2,8 @@
 
 use serde::{Deserialize, Serialize};
 
-use super::advice::{after_poke, at_pull, chores, leave_in_at_pull};
+use super::advice::{at_pull, chores, leave_in_at_pull};
+use super::repoke::after_poke;
 use super::{Action, Chore, CookState, Stage};
 use crate::forecast::{Forecast, ONE_OPENING, PieceForecast};
 use crate::history::PieceHistory;

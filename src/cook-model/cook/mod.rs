@@ -13,6 +13,7 @@ mod offset;
 mod planning;
 mod problem;
 mod proposal;
+mod repoke;
 pub mod ringing;
 mod settings;
 mod stage;

@@ -287,7 +287,7 @@ fn band<T>(mixture: &Mixture<'_>, of: impl Fn(f64) -> T) -> Band<T> {
 
 impl<T> Band<T> {
     /// The same band on another scale, which must rise with this one.
-    fn map<U>(self, of: impl Fn(T) -> U) -> Band<U> {
+    pub(crate) fn map<U>(self, of: impl Fn(T) -> U) -> Band<U> {
         Band { low: of(self.low), middle: of(self.middle), high: of(self.high) }
     }
 }

@@ -18,6 +18,10 @@ const PIT_HIGHEST: Temperature = Temperature::from_f(325.0);
 /// A change smaller than this is not worth offering.
 const WORTH_IT: Span = Span::minutes(2);
 
+/// A dinner less likely than this to be in time is at risk: a plan begins with nine chances in ten, and
+/// what the pit can still do about it is little once it is late.
+const AT_RISK: f64 = 0.7;
+
 /// One thing the cook could do.
 #[derive(Clone, Debug, PartialEq, Serialize)]
 #[serde(tag = "lever", rename_all = "snake_case")]
@@ -56,7 +60,7 @@ pub struct Lever {
 }
 
 /// The levers worth offering, what each would change computed by the same model that forecasts.
-/// None while dinner is likely to be in time and not long before it.
+/// None while dinner is likely enough to be in time and not long before it.
 pub fn levers(
     history: &History,
     now_forecast: &Forecast,
@@ -66,7 +70,8 @@ pub fn levers(
 ) -> Vec<Lever> {
     let standing = now.standing(WORTH_IT);
     let mut offered = Vec::new();
-    if standing == Standing::OnTime {
+    let at_risk = now.in_time.value() < AT_RISK;
+    if standing == Standing::OnTime && !at_risk {
         return offered;
     }
     offered.extend(other_pit(history, now_forecast.at, plan, habits, now));
@@ -79,7 +84,7 @@ pub fn levers(
     offered
 }
 
-/// The pit hotter where dinner is late, cooler where it is early.
+/// The pit hotter where dinner is late or may well be, cooler where it is early.
 fn other_pit(
     history: &History,
     at: Moment,
@@ -88,7 +93,7 @@ fn other_pit(
     now: &Outlook,
 ) -> Option<Lever> {
     let target = history.pit.target;
-    let (to, action) = if now.standing(WORTH_IT) == Standing::Late {
+    let (to, action) = if now.standing(WORTH_IT) != Standing::Early {
         let to = (target + PIT_STEP).min(PIT_HIGHEST);
         (to, Move::RaisePit { to })
     } else {

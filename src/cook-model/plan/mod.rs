@@ -6,6 +6,7 @@ mod loading;
 mod outlook;
 mod request;
 mod sampling;
+mod slowing;
 mod spread;
 mod timetable;
 mod waves;

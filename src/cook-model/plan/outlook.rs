@@ -4,9 +4,10 @@ use serde::Serialize;
 
 use super::draws::quantile;
 use super::sampling::{DAYS, share};
+use super::slowing;
 use super::spread::{self, normal_quantile};
 use super::{Habits, Plan};
-use crate::forecast::{Band, Forecast, PieceForecast, Probability};
+use crate::forecast::{Band, Forecast, Probability};
 use crate::history::{History, PieceHistory};
 use crate::piece::PieceId;
 use crate::quantity::{Moment, Span, seconds, to_seconds};
@@ -59,8 +60,9 @@ impl Outlook {
 }
 
 /// Where dinner stands if the forecast holds: tonight's pieces rested and carved, the last of
-/// them. Pieces not yet on go on when the plan has it, or now. None while nothing is for tonight,
-/// or where a piece is not expected to be done at all.
+/// them. Pieces not yet on go on when the plan has it, or now. A piece that its own readings show to be
+/// slower than forecast is taken to go on as slowly. None while nothing is for tonight, or where a piece
+/// is not expected to be done at all, and was not read twice.
 pub fn outlook(
     history: &History,
     forecast: &Forecast,
@@ -70,7 +72,7 @@ pub fn outlook(
 ) -> Option<Outlook> {
     let tonight = history.pieces.iter().filter(|p| p.tonight && p.packed.is_none());
     let pieces: Vec<Ready> = tonight
-        .map(|piece| ready(piece, forecast.piece(piece.id)?, plan, habits, forecast.at))
+        .map(|piece| ready(piece, history, forecast, plan, habits))
         .collect::<Option<_>>()?;
     let last = pieces.iter().max_by(|a, b| a.window.middle.total_cmp(&b.window.middle))?.piece;
     let carving = to_seconds(habits.carving);
@@ -96,11 +98,12 @@ struct Ready {
 
 fn ready(
     piece: &PieceHistory,
-    forecast: &PieceForecast,
+    history: &History,
+    forecast: &Forecast,
     plan: Option<&Plan>,
     habits: &Habits,
-    now: Moment,
 ) -> Option<Ready> {
+    let now = forecast.at;
     let from_now = |at: Moment| to_seconds(at - now);
     let rest = to_seconds(habits.rest);
     if let Some(off) = piece.off() {
@@ -114,10 +117,11 @@ fn ready(
         Some(planned) if piece.spells.is_empty() => from_now(planned.on).max(0.0),
         _ => 0.0,
     };
-    let pull = forecast.pull?;
+    let pull = forecast.piece(piece.id)?.pull;
     let rested = |at: Moment| from_now(at).max(0.0) + wait + rest;
-    let window =
-        Band { low: rested(pull.low), middle: rested(pull.middle), high: rested(pull.high) };
+    let foreseen = pull.map(|pull| pull.map(rested));
+    let line = slowing::line(piece, &history.pit, forecast).map(rested);
+    let window = slowing::slowed(foreseen, line, rested(now))?;
     Some(Ready { piece: piece.id, window, shared: shared_part(piece) })
 }
 

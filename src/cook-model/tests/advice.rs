@@ -8,7 +8,7 @@ use cook_model::forecast::{Band, Forecast, Peak, PieceForecast, Probability, Sea
 use cook_model::history::Instrument;
 use cook_model::piece::{Piece, PieceId, Shape};
 use cook_model::plan::plan;
-use cook_model::quantity::{Length, Mass, Moment, Temperature, minutes};
+use cook_model::quantity::{Length, Mass, Moment, Temperature, minutes, to_minutes};
 
 fn at(minute: f64) -> Moment {
     DateTime::<Utc>::from_timestamp(1_780_000_000, 0).unwrap() + minutes(minute)
@@ -257,4 +257,27 @@ fn a_plan_says_when_the_fire_is_lit_and_when_each_piece_goes_on() {
     let fed = next.iter().find(|step| step.action == Action::Chore { chore: Chore::FeedFire });
     assert_eq!(fed.unwrap().due, at(10.0) + lit.settings.habits.fire.feed_every);
     assert!(!next.iter().any(|step| step.action == light));
+}
+
+#[test]
+fn a_piece_that_hardly_warms_is_left_alone_longer_than_one_that_does() {
+    // Read at 60 min, 4 F below the pull temperature, and so much lower ten minutes before.
+    let pause = |risen: f64| {
+        let whats = [
+            set_out(1),
+            on(1),
+            (0.0, What::PullTargetSet { piece: None, target: Temperature::from_f(160.0) }),
+            read(50.0, 1, 156.0 - risen, Instrument::InstantRead),
+            read(60.0, 1, 156.0, Instrument::InstantRead),
+        ];
+        let steps = steps(&state_of(&whats), &forecast(60.0, &[(1, 60.0)]), None, at(60.0));
+        let check = steps.iter().find(|step| step.action == Action::Check).unwrap();
+        to_minutes(check.due - at(60.0))
+    };
+    // 9 F until it is past, at the 2 F a minute that no core exceeds; at a quarter more than it rose.
+    assert!((pause(20.0) - 4.5).abs() < 0.1, "{} min", pause(20.0));
+    assert!((pause(9.0) - 8.0).abs() < 0.1, "{} min", pause(9.0));
+    // Never left alone for longer than ten minutes: the reading may be a slip.
+    assert!((pause(1.0) - 10.0).abs() < 0.1, "{} min", pause(1.0));
+    assert!((pause(-3.0) - 10.0).abs() < 0.1, "{} min", pause(-3.0));
 }

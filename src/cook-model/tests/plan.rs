@@ -233,3 +233,55 @@ fn a_piece_that_rests_only_waits_for_its_rest() {
     assert_eq!(seen.ready.middle, at(121.0) + habits.rest + habits.carving);
     assert_eq!(seen.in_time.value(), 1.0);
 }
+
+/// Pokes of piece 1, by minute, F.
+fn poked(readings: &[(f64, f64)]) -> Vec<(f64, What)> {
+    let poke = |&(minute, f): &(f64, f64)| {
+        let what = What::CoreRead {
+            piece: PieceId(1),
+            temperature: Temperature::from_f(f),
+            instrument: Instrument::InstantRead,
+            places: 3,
+        };
+        (minute, what)
+    };
+    readings.iter().map(poke).collect()
+}
+
+#[test]
+fn a_piece_that_hardly_warms_any_more_makes_dinner_late_whatever_is_forecast() {
+    let mut happened = all_on(1, 60.0);
+    let target = Temperature::from_f(165.0);
+    happened.push((60.0, What::PullTargetSet { piece: None, target }));
+    happened.extend(poked(&[(110.0, 155.0), (120.0, 157.0), (130.0, 159.0)]));
+    let state = cook(&[38.0], 165.0, &happened);
+    let seen = forecast(&state.history, at(130.0));
+    let pull = seen.pieces[0].pull.unwrap().middle;
+    let now = outlook_of(&state, 130.0);
+    let habits = &state.settings.habits;
+    // 2 F in the last ten minutes, so the 6 F left take half an hour.
+    assert!(pull < at(150.0), "{pull}");
+    assert_eq!(now.ready.middle, at(160.0) + habits.rest + habits.carving);
+
+    let offered = levers(&state.history, &seen, None, habits, &now);
+    assert!(matches!(offered[0].action, Move::RaisePit { .. }), "{offered:?}");
+    // From 250 to 275 F: as 91 to 116 F above the core.
+    let sooner = to_minutes(now.ready.middle - offered[0].outlook.ready.middle);
+    assert!((sooner - 30.0 * (1.0 - 91.0 / 116.0)).abs() < 0.1, "{sooner} min");
+}
+
+#[test]
+fn a_dinner_at_risk_is_offered_a_hotter_pit_before_it_is_late() {
+    let on = all_on(2, 60.0);
+    let ready = outlook_of(&cook(&[36.0, 40.0], 300.0, &on), 70.0).ready;
+    let offered = |dinner: Moment| {
+        let state = cook(&[36.0, 40.0], to_minutes(dinner - at(0.0)), &on);
+        let seen = forecast(&state.history, at(70.0));
+        let now = outlook_of(&state, 70.0);
+        levers(&state.history, &seen, None, &state.settings.habits, &now)
+    };
+    let at_risk = offered(ready.middle + minutes(1.0));
+    assert_eq!(at_risk.len(), 1, "{at_risk:?}");
+    assert!(matches!(at_risk[0].action, Move::RaisePit { .. }), "{at_risk:?}");
+    assert_eq!(offered(ready.high), []);
+}

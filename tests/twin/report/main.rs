@@ -2,11 +2,13 @@
 //! against simulated cooks, and writes a page and plots into `tests/twin/results`.
 //!
 //! With `table` for `report` it only prints, and leaves out the cooks that follow advice, rules and
-//! plans, which take most of the time.
+//! plans, which take most of the time. `plans COOKS FIRST` tells how well the plans of so many cooks are
+//! kept, from a seed on.
 //!
 //! `seats COOKS FIRST` judges the leave-ins of so many cooks from a seed on, with only their piece
 //! in the pit: a few hundred misplaced ones are soon simulated, and fewer say little of one in twenty.
 
+mod kept;
 mod page;
 mod plots;
 
@@ -16,9 +18,10 @@ use std::{env, fs};
 
 use twin::cook::Setup;
 use twin::record::Record;
-use twin::study::advice::{self, Outcome};
+use twin::study::advice;
 use twin::study::forecaster::{Forecaster, PerPound, StraightLine};
 use twin::study::model::Model;
+use twin::study::outcome::Outcome;
 use twin::study::plans::{self, Kept};
 use twin::study::rules::{self, ByRule};
 use twin::study::seating::{self, Seats};
@@ -33,10 +36,10 @@ const KNOWN: u64 = 0;
 /// First seed of cooks kept back: nothing was fitted to them.
 const FRESH: u64 = 1_000_000;
 /// Cooks planned back from dinner.
-const PLANNED: usize = 40;
+const PLANNED: usize = 80;
 const USAGE: &str =
     "usage: twin report|table [number of cooks, 1 to 5000 [of which follow the advice]]
-       twin seats [number of cooks [first seed]]";
+       twin seats|plans [number of cooks [first seed]]";
 
 /// All that the page tells.
 pub struct Findings {
@@ -73,10 +76,14 @@ impl Findings {
     /// Plans the first cooks back from dinner and sees what comes of it.
     fn plan(&mut self) {
         eprintln!("keeping plans");
-        let first = &self.cooks[..PLANNED.min(self.cooks.len())];
-        let kept = cores::each(first, |(setup, _)| plans::keep(setup));
-        self.planned = kept.into_iter().flatten().collect();
+        let setups = self.cooks.iter().map(|(setup, _)| setup.clone());
+        self.planned = keep(&setups.take(PLANNED).collect::<Vec<_>>());
     }
+}
+
+/// What comes of plans for these cooks; those that cannot be planned are left out.
+fn keep(setups: &[Setup]) -> Vec<Kept> {
+    cores::each(setups, plans::keep).into_iter().flatten().collect()
 }
 
 fn trade_rules(cooks: &[(Setup, Record)]) -> (StraightLine, PerPound) {
@@ -117,6 +124,10 @@ fn main() -> ExitCode {
             println!("{}", judged(first as u64, count));
             ExitCode::SUCCESS
         }
+        (Some("plans"), Some(count), Some(first)) => {
+            println!("{}", plans_from(first as u64, count));
+            ExitCode::SUCCESS
+        }
         (Some("report"), Some(count @ 1..=5000), Some(followed)) => match report(count, followed) {
             Ok(()) => ExitCode::SUCCESS,
             Err(error) => {
@@ -129,6 +140,13 @@ fn main() -> ExitCode {
             ExitCode::FAILURE
         }
     }
+}
+
+/// What comes of plans for `count` cooks from a seed on.
+fn plans_from(first: u64, count: u64) -> String {
+    let setups: Vec<Setup> = (first..first + count).map(cooks::draw).collect();
+    let name = format!("{first} to {}", first + count - 1);
+    kept::table(&[(name.as_str(), &keep(&setups))])
 }
 
 /// All but the cooks that follow the advice.

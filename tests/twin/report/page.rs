@@ -2,12 +2,11 @@
 
 use std::fmt::Write;
 
-use twin::study::plans::Kept;
 use twin::study::quantile;
 use twin::study::seating::MISPLACED;
 use twin::study::table::{Row, Score};
 
-use crate::Findings;
+use crate::{Findings, kept};
 
 /// Fahrenheit degrees in a Celsius degree.
 const F_PER_C: f64 = 1.8;
@@ -112,7 +111,7 @@ fn error(score: &Score) -> String {
 fn following(findings: &Findings) -> String {
     let all = &findings.followed;
     let sum =
-        |count: fn(&twin::study::advice::Outcome) -> usize| all.iter().map(count).sum::<usize>();
+        |count: fn(&twin::study::outcome::Outcome) -> usize| all.iter().map(count).sum::<usize>();
     let pieces = sum(|o| o.pieces) as f64;
     let openings = |count: usize| {
         let of = sorted(all.iter().filter(|o| o.pieces == count).map(|o| o.openings as f64));
@@ -175,30 +174,8 @@ fn pulled(name: &str, over: usize, above: Vec<f64>) -> String {
 }
 
 fn plans(findings: &Findings, fresh: &Findings) -> String {
-    let row = |name: &str, kept: &[Kept]| {
-        let early = sorted(kept.iter().map(|kept| kept.early / 60.0));
-        let told = kept.iter().map(|kept| kept.told).sum::<f64>() / kept.len() as f64;
-        let in_time = kept.iter().filter(|kept| kept.in_time).count();
-        format!(
-            "| {name} | {} | {:.0} % | {in_time} ({:.0} %) | {:.0} ({:.0} to {:.0}) |\n",
-            kept.len(),
-            100.0 * told,
-            100.0 * in_time as f64 / kept.len() as f64,
-            quantile(&early, 0.5),
-            quantile(&early, 0.1),
-            quantile(&early, 0.9),
-        )
-    };
-    format!(
-        "## Plans back from dinner\n\n\
-         The first cooks of each kind, planned to be proved by 165 F, put on when the plan said, and then \
-         cooked by the advice alone. In time: every piece proved, rested and carved by dinner; the aim is 88 \
-         to 96 %.\n\n\
-         | cooks | plans | in time, as the plans tell | in time | early, min: median (one in ten, nine in ten) |\n\
-         | --- | --- | --- | --- | --- |\n{}{}\n",
-        row("known", &findings.planned),
-        row("fresh", &fresh.planned),
-    )
+    let table = kept::table(&[("known", &findings.planned), ("fresh", &fresh.planned)]);
+    format!("## Plans back from dinner\n\nThe first cooks of each kind. {table}\n")
 }
 
 fn sorted(values: impl IntoIterator<Item = f64>) -> Vec<f64> {

@@ -9,7 +9,9 @@ use crate::cook::{Cook, Place, STEP, Setup};
 use crate::diary::{self, Diary};
 use crate::record::{LOADING, MESH};
 
+use super::dinner;
 use super::model::Model;
+use super::outcome::Outcome;
 
 /// The leave-in is noted this often, s.
 const LEAVE_IN_EVERY: f64 = 600.0;
@@ -26,35 +28,6 @@ const REST: f64 = 1500.0;
 pub(super) const OVER: f64 = 133.0 / 1.8;
 /// What the trade adds for the rise after the pull, C (5 F; common practice, no source).
 const CARRY_OVER: f64 = 5.0 / 1.8;
-
-/// What came of one cook.
-#[derive(Clone, Debug, Default)]
-pub struct Outcome {
-    /// Pieces in the cook.
-    pub pieces: usize,
-    /// Lid openings after loading until the last piece was off.
-    pub openings: usize,
-    /// When the last piece came off, s since they went on.
-    pub last_off: f64,
-    /// Pieces that their readings proved by 165 F, then or while they rested; looked at only where
-    /// the pull temperature is that high.
-    pub proved: usize,
-    /// When the last of these was proved, s since they went on.
-    pub last_proved: f64,
-    /// Pieces never pulled.
-    pub left: usize,
-    /// True core of each piece as it was pulled, less its pull temperature, C.
-    pub above_pull: Vec<f64>,
-    /// Pieces whose true core was above 165 F when pulled.
-    pub over: usize,
-    /// Pieces pulled although neither their last instant-read nor the leave-in after it showed the pull
-    /// temperature.
-    pub under: usize,
-    /// Forecast peak, made at the pull, less the true one, C.
-    pub peak_errors: Vec<f64>,
-    /// The same for the trade's rule: what was read at the pull and 5 F.
-    pub rule_peak_errors: Vec<f64>,
-}
 
 /// One cook under way, with its diary.
 struct Follow {
@@ -78,6 +51,12 @@ struct Peak {
 
 /// Cooks a setup by the advice alone.
 pub fn follow(setup: &Setup) -> Outcome {
+    follow_for(setup, None)
+}
+
+/// Cooks a setup by the advice, for people who mean to eat so many seconds after it goes on: where the
+/// app offers first to raise the pit for their sake, the cook does.
+pub fn follow_for(setup: &Setup, dinner: Option<f64>) -> Outcome {
     let count = setup.told.len();
     let mut follow = Follow {
         cook: Cook::new(setup.clone(), MESH),
@@ -86,10 +65,11 @@ pub fn follow(setup: &Setup) -> Outcome {
         peaks: vec![None; count],
         last_opened: f64::NEG_INFINITY,
     };
-    follow.start();
+    follow.start(dinner);
     let mut due = follow.due();
     while follow.cook.places().contains(&Place::On) && follow.cook.now() < TOO_LONG {
         follow.step();
+        follow.prove();
         let now = follow.cook.now();
         let noted = now % LEAVE_IN_EVERY == 0.0 && follow.note_leave_in();
         let is_due = due.is_some_and(|at| at <= now) && now >= follow.last_opened + PAUSE;
@@ -98,14 +78,15 @@ pub fn follow(setup: &Setup) -> Outcome {
         } else if noted {
             due = follow.due();
         }
+        if (is_due || noted) && follow.see_to_dinner() {
+            due = follow.due();
+        }
     }
     follow.outcome.last_off = follow.cook.now();
     follow.outcome.left = follow.cook.places().iter().filter(|p| **p == Place::On).count();
     let end = follow.cook.now() + REST;
     while follow.cook.now() < end {
-        if setup.pull_at >= OVER {
-            follow.prove();
-        }
+        follow.prove();
         follow.step();
     }
     let peaks = || follow.peaks.iter().flatten();
@@ -115,8 +96,9 @@ pub fn follow(setup: &Setup) -> Outcome {
 }
 
 impl Follow {
-    fn start(&mut self) {
+    fn start(&mut self, dinner: Option<f64>) {
         let count = self.cook.places().len();
+        self.diary.write(-1.0, What::DinnerSet { at: dinner.map(diary::moment) });
         self.diary.seated(self.cook.setup().probed);
         let pit = self.cook.read_pit();
         self.diary.pit(0.0, pit);
@@ -218,14 +200,29 @@ impl Follow {
         self.first_due(&steps)
     }
 
+    /// Raises the pit if the app offers that first for dinner's sake; true if it did.
+    fn see_to_dinner(&mut self) -> bool {
+        let raised = dinner::raise_to(self.diary.log(), self.now());
+        if let Some(target) = raised {
+            self.cook.set_pit(target.c());
+            self.diary.write(self.cook.now(), What::PitTargetSet { target });
+            self.outcome.raised += 1;
+        }
+        raised.is_some()
+    }
+
     /// Reads what rests and is not proved yet when that is due; once a minute.
     fn prove(&mut self) {
-        let proved =
-            fold(self.diary.log()).pieces.iter().filter(|p| p.stage == Stage::Proved).count();
+        let resting = self.cook.places().contains(&Place::Resting);
+        if self.cook.setup().pull_at < OVER || !resting || self.cook.now() % PAUSE != 0.0 {
+            return;
+        }
+        let state = fold(self.diary.log());
+        let proved = state.at_stage(Stage::Proved).len();
         if proved > self.outcome.proved {
             (self.outcome.proved, self.outcome.last_proved) = (proved, self.cook.now());
         }
-        if proved == self.outcome.pieces || self.cook.now() % PAUSE != 0.0 {
+        if state.at_stage(Stage::Resting).is_empty() {
             return;
         }
         let (_, steps) = self.look();

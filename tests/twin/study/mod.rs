@@ -2,8 +2,10 @@
 //! that follow the advice.
 
 pub mod advice;
+mod dinner;
 pub mod forecaster;
 pub mod model;
+pub mod outcome;
 pub mod plans;
 pub mod rules;
 pub mod seating;

@@ -23,10 +23,13 @@ pub struct Kept {
     pub in_time: bool,
     /// How long before dinner it was, s; negative where it was late.
     pub early: f64,
+    /// How often the pit was raised on the way.
+    pub raised: usize,
 }
 
-/// Plans a cook back from dinner, puts its pieces on when the plan says, follows the advice, and
-/// sees whether dinner is ready in time. None where the plan could not be made.
+/// Plans a cook back from dinner, puts its pieces on when the plan says, follows the advice, raises the
+/// pit where the app offers that for dinner's sake, and sees whether dinner is ready in time. None where
+/// the plan could not be made.
 pub fn keep(setup: &Setup) -> Option<Kept> {
     let setup = Setup { pull_at: PROVING, ..setup.clone() };
     let mut diary = Diary::new(&setup);
@@ -38,9 +41,14 @@ pub fn keep(setup: &Setup) -> Option<Kept> {
     let plan = plan(&state.plan_request(moment(0.0))?).ok()?;
     let habits = state.settings.habits;
     let allowed = to_seconds(dinner - plan.first_on - habits.rest - habits.carving);
-    let outcome = advice::follow(&setup);
+    let outcome = advice::follow_for(&setup, Some(to_seconds(dinner - plan.first_on)));
     let rest = to_seconds(habits.rest);
     let early = allowed - outcome.last_off.max(outcome.last_proved - rest);
     let all_proved = outcome.left == 0 && outcome.proved == outcome.pieces;
-    Some(Kept { told: plan.in_time.value(), in_time: all_proved && early >= 0.0, early })
+    Some(Kept {
+        told: plan.in_time.value(),
+        in_time: all_proved && early >= 0.0,
+        early,
+        raised: outcome.raised,
+    })
 }

@@ -158,3 +158,22 @@ fn pieces_rest_when_pulled_and_wait_when_raw() {
     assert_eq!(cook.places(), [Place::Resting, Place::Raw]);
     assert_eq!(cook.core(1), cook.setup().pieces[1].start);
 }
+
+#[test]
+fn a_pit_set_anew_follows_as_slowly_as_its_fire() {
+    // The dial flickers and shows whole degrees: a degree and a half is as near as it tells.
+    let near = |shown: f64, truth: f64| (shown - truth).abs() < 1.5 / 1.8;
+    let mut setup = middling(13);
+    (setup.pit.gusts.0, setup.pit.drift.0, setup.pit_dial.bias) = (0.0, 0.0, 0.0);
+    let (set, follows) = (setup.pit.set, setup.pit.follows);
+    let mut cook = Cook::new(setup, STUDY);
+    cook.set_pit(set + 14.0);
+    let begin = cook.read_pit();
+    assert!(near(begin, set), "{begin} at once");
+    cook.run_to(follows);
+    let part = cook.read_pit();
+    assert!(near(part, set + 14.0 * (1.0 - (-1.0_f64).exp())), "{part} after {follows} s");
+    cook.run_to(6.0 * follows);
+    let whole = cook.read_pit();
+    assert!(near(whole, set + 14.0), "{whole} in the end");
+}

@@ -9,7 +9,7 @@ use crate::{describe, say, show};
 
 /// So many entries are shown at first: a day's log of twenty pieces takes a plain phone half a
 /// second to draw.
-const LATEST: usize = 30;
+const LATEST: usize = 50;
 
 /// The entries of the cook, the latest first, each to be undone or brought back.
 #[component]

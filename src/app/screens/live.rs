@@ -1,3 +1,5 @@
+use std::time::Duration;
+
 use cook_model::cook::{Action, Stage};
 use cook_model::piece::PieceId;
 use cook_model::sorting::sort_by_key;
@@ -7,6 +9,10 @@ use crate::navigate::{Screen, navigation};
 use crate::open_cook::open_cook;
 use crate::parts::{BackOn, Heading, NearClocks, NextStep, PieceRow, Prompts};
 use crate::{describe, say, show};
+
+/// So many pieces are drawn with the screen, more than fit on a phone; the rest once it has been
+/// painted, so that the tap that led here is answered at once.
+const AT_ONCE: usize = 8;
 
 /// What to do next, and the pieces in pull order.
 #[component]
@@ -19,6 +25,11 @@ pub fn Live() -> impl IntoView {
         );
         (on, off)
     });
+    let painted = painted();
+    let drawn = move |pieces: Vec<PieceId>| {
+        let most = if painted.get() { usize::MAX } else { AT_ONCE };
+        pieces.into_iter().take(most).collect::<Vec<_>>()
+    };
     view! {
         <section class="screen live">
             <div class="unseen">
@@ -36,7 +47,7 @@ pub fn Live() -> impl IntoView {
                     <Show when=move || !order.read().0.is_empty()>
                         <h2 class="list-name">{move || say!("live-order")}</h2>
                         <ol class="rows pieces">
-                            <For each=move || order.get().0 key=|id| *id let:id>
+                            <For each=move || drawn(order.get().0) key=|id| *id let:id>
                                 <PieceRow piece=id />
                             </For>
                         </ol>
@@ -44,7 +55,7 @@ pub fn Live() -> impl IntoView {
                     <Show when=move || !order.read().1.is_empty()>
                         <h2 class="list-name">{move || say!("live-off")}</h2>
                         <ul class="rows pieces">
-                            <For each=move || order.get().1 key=|id| *id let:id>
+                            <For each=move || drawn(order.get().1) key=|id| *id let:id>
                                 <PieceRow piece=id />
                             </For>
                         </ul>
@@ -53,6 +64,15 @@ pub fn Live() -> impl IntoView {
             </div>
         </section>
     }
+}
+
+/// Whether the screen has been painted once since it was put together. Reactive.
+fn painted() -> ReadSignal<bool> {
+    let painted = RwSignal::new(false);
+    // The screen may be gone by then.
+    let after_it = move || _ = painted.try_set(true);
+    request_animation_frame(move || set_timeout(after_it, Duration::ZERO));
+    painted.read_only()
 }
 
 /// How long the piece that must go back now needs on the pit.

@@ -111,10 +111,10 @@ fn counts(witnesses: Witnesses<'_>, reading: &CoreReading, claim: Temperature) -
         && witnesses.shortfall(reading, claim).is_none()
 }
 
-/// The run with one more reading, if the time between is to be trusted: one phone wrote both, its
-/// clock did not jump since (nor were they written in another order than typed, which counts as a
-/// jump), it was watched from one to the other, and they are not too far apart. The shorter of the
-/// spans between reading and between typing is credited.
+/// The run with one more reading, if the time between is to be trusted: one phone wrote both, in
+/// the order of their times, its clock did not jump since (nor were entries written in another order
+/// than typed, which counts as a jump), it was watched from one to the other, and they are not too
+/// far apart. The shorter of the spans between reading and between typing is credited.
 fn grow<'a>(
     run: Hold<'a>,
     next: &'a CoreReading,
@@ -124,6 +124,7 @@ fn grow<'a>(
     let (read, typed) = (next.at - last.at, next.typed - last.typed);
     let span = read.min(typed);
     let trusted = last.entry.device == next.entry.device
+        && last.entry < next.entry
         && history.clock_broke.is_none_or(|broke| broke < last.entry)
         && !history.clock_unwatched.iter().any(|note| (last.entry..next.entry).contains(note))
         // A colder one between them by its time, though by its id it is of another spell.

@@ -183,6 +183,26 @@ fn a_colder_reading_with_a_false_time_ends_the_hold_it_falls_into() {
     assert_eq!(proof(144.0), None);
 }
 
+#[test]
+fn readings_written_in_another_order_than_their_times_make_no_hold() {
+    // The clock stood 20 min ahead as the first was written, and was set back before the second.
+    let proof = |ahead: f64| {
+        let mut log = Log::default();
+        let mut write = |minute: f64, what| {
+            log.insert(log.next(DeviceId(7), at(minute), at(minute), what));
+        };
+        for what in [set_out(1, 12.0), put_on(1), held_rule()] {
+            write(0.0, what);
+        }
+        write(70.0 + ahead, read(1, 149.0, 2));
+        write(71.0, pulled(1));
+        write(78.0, read(1, 149.0, 2));
+        fold(&log).pieces[0].proof
+    };
+    assert_eq!(proof(20.0), None);
+    assert!(proof(0.0).is_some());
+}
+
 proptest! {
     #![proptest_config(ProptestConfig::with_cases(1000))]
 

@@ -37,7 +37,7 @@ const THICKNESS_POWER: f64 = 1.2;
 
 /// Of the discrepancy between the model and the meat: standard deviation of ln(time) over the time
 /// since the reading that holds the model to the meat.
-pub(super) const DRIFT: f64 = 0.11;
+pub(super) const DRIFT: f64 = 0.12;
 /// What an opened lid costs is known to this part; it is about a minute, and so many more for each
 /// minute that the lid was open.
 pub(super) const LID_DOUBT: f64 = 0.3;

@@ -9,7 +9,7 @@ use cook_model::quantity::Moment;
 use leptos::prelude::*;
 
 use super::OpenCook;
-use crate::device::clock;
+use crate::device::{clock, visibility};
 
 /// Pieces whose heat is followed in one task: a few milliseconds on a plain phone for each.
 const PIECES_A_TASK: usize = 5;
@@ -40,9 +40,9 @@ impl OpenCook {
     }
 
     /// A few pieces at a time, each time in another task, so that a tap that came meanwhile is answered
-    /// between them.
+    /// between them; while nobody sees the page all at once, for a browser makes its tasks wait then.
     fn think_of_the_pieces(self, state: CookState, now: Moment, mut parts: ForecastInParts) {
-        if (0..PIECES_A_TASK).all(|_| parts.go_on()) {
+        if visibility::is_visible() && (0..PIECES_A_TASK).all(|_| parts.go_on()) {
             later(move || self.think_of_the_pieces(state, now, parts));
             return;
         }

@@ -204,3 +204,32 @@ impl Surroundings {
         Temperature::from_c(self.leg(at).air(at))
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::heat::PitKind;
+
+    #[test]
+    fn a_line_has_the_mean_and_the_first_moment_of_the_air() {
+        const PARTS: u32 = 100_000;
+        let hot = Temperature::from_f(250.0);
+        let leg = Leg::pit(Surface::pit(PitKind::Indirect), &[], hot);
+        let leg = leg.lid_open(seconds(600.0), seconds(40.0), &LidResponse::default());
+        for (from, to) in [(0.0, 500.0), (560.0, 700.0), (590.0, 620.0), (650.0, 900.0)] {
+            let line = leg.line(from, to);
+            let (mut mean, mut moment, mut off) = (0.0, 0.0, 0.0_f64);
+            for part in 0..PARTS {
+                let s = (f64::from(part) + 0.5) / f64::from(PARTS);
+                let above =
+                    leg.air(from + s * (to - from)) - (line.first + s * (line.last - line.first));
+                mean += above / f64::from(PARTS);
+                moment += s * above / f64::from(PARTS);
+                off = off.max(above.abs());
+            }
+            assert!(mean.abs() < 1e-6 && moment.abs() < 1e-6, "{from} to {to}: {mean}, {moment}");
+            assert!((line.off - off).abs() < 0.01, "{from} to {to}: {} for {off}", line.off);
+        }
+        assert!(leg.line(560.0, 700.0).off > 10.0);
+    }
+}

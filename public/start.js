@@ -1,6 +1,10 @@
 // Starts the program. Trunk would write this into the page; a file of its own lets the page forbid
 // inline scripts. Trunk names the two files it built in this script's own element (see Trunk.toml).
 
+// Whether another version took over since the page was fetched.
+let tookOver = false;
+navigator.serviceWorker?.addEventListener("controllerchange", () => (tookOver = true));
+
 const { js, wasm } = document.querySelector("script[data-wasm]").dataset;
 
 try {
@@ -29,6 +33,7 @@ function say(words) {
 async function letNewerVersionIn() {
   const registration = await navigator.serviceWorker?.getRegistration();
   await registration?.update();
+  if (tookOver) return location.reload();
   const worker = registration?.installing ?? registration?.waiting;
   if (!worker) return;
   navigator.serviceWorker.addEventListener("controllerchange", () => location.reload());

@@ -29,7 +29,9 @@ test("a cook saved as a file opens in the middle of another, which stays as it w
   // The cook that ran is still there to go back to.
   await person.goTo("More");
   await person.tap("Leave this cook");
-  assert.equal(await phone.page.getByRole("button", { name: /^Cook of/ }).count(), 3);
+  const cooks = phone.page.getByRole("button", { name: /^Cook of/ });
+  await cooks.nth(2).waitFor();
+  assert.equal(await cooks.count(), 3);
 });
 
 for (const [what, text, says] of [

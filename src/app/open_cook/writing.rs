@@ -62,6 +62,7 @@ impl OpenCook {
         let id = self.id.get_untracked();
         let mut grown = self.log.get_untracked();
         let mut written = Vec::with_capacity(told.what.len());
+        let unasked = told.what.iter().all(What::is_noted_unasked);
         for what in told.what {
             written.push(self.write_one(id, &mut grown, told.at, what).await);
         }
@@ -72,6 +73,13 @@ impl OpenCook {
         // Another window's entries may have come in meanwhile: they stay.
         self.log.update(|log| written.into_iter().for_each(|entry| log.insert(entry)));
         self.ticking.look();
+        // What was tapped last can still be undone when the app notes something by itself.
+        if !unasked {
+            self.offer_undo(done);
+        }
+    }
+
+    fn offer_undo(self, done: Done) {
         self.done.set(Some(done.clone()));
         let fade = move || {
             if self.done.read_untracked().as_ref() == Some(&done) {

@@ -235,6 +235,11 @@ impl What {
             _ => None,
         }
     }
+
+    /// Whether the app wrote it down without being told.
+    pub fn is_noted_unasked(&self) -> bool {
+        matches!(self, Self::ClockJumped | Self::ClockUnwatched)
+    }
 }
 
 impl log::Event for What {

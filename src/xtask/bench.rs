@@ -67,11 +67,12 @@ fn for_browser(machine: &Machine) -> Result<()> {
 fn native(machine: &Machine) -> Result<PathBuf> {
     step("building the bench for this machine", || {
         let mut cargo = machine.command("cargo")?;
-        cargo.args(["build", "--release", "--locked", "--package", "bench", "--bin", "native"]);
+        cargo.args(["build", "--release", "--locked", "--package", "bench", "--example", "native"]);
         quietly(&mut cargo, &machine.log("native"))
     })?;
     let target = std::env::var_os("CARGO_TARGET_DIR").map(PathBuf::from);
     let target = target.unwrap_or_else(|| machine.root.join("target"));
-    let program = target.join("release").join(format!("native{}", std::env::consts::EXE_SUFFIX));
+    let program = target.join("release/examples");
+    let program = program.join(format!("native{}", std::env::consts::EXE_SUFFIX));
     program.is_file().then_some(program).context("cargo built no program `native`")
 }

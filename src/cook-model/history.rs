@@ -102,9 +102,14 @@ impl PieceHistory {
         self.readings.iter().filter(move |reading| Some(reading.at) >= since)
     }
 
-    /// The last instant-read since it last went on.
+    /// Its instant-reads since it last went on, in order of time.
+    pub fn pokes(&self) -> impl DoubleEndedIterator<Item = &CoreReading> {
+        self.this_spell().filter(|reading| reading.instrument == Instrument::InstantRead)
+    }
+
+    /// The last of these.
     pub fn last_poke(&self) -> Option<&CoreReading> {
-        self.this_spell().rfind(|reading| reading.instrument == Instrument::InstantRead)
+        self.pokes().next_back()
     }
 
     /// When it first went on.
@@ -225,5 +230,10 @@ impl History {
     /// The history of one piece, if it was set out.
     pub fn piece(&self, id: PieceId) -> Option<&PieceHistory> {
         self.pieces.iter().find(|piece| piece.id == id)
+    }
+
+    /// When the first piece went on.
+    pub fn first_on(&self) -> Option<Moment> {
+        self.pieces.iter().filter_map(PieceHistory::on).min()
     }
 }

@@ -22,7 +22,7 @@ pub fn Curves() -> impl IntoView {
     let next = move || order.read().first().copied();
     let pit = move || {
         let state = state.read();
-        let from = state.history.pieces.iter().filter_map(|piece| piece.on()).min()?;
+        let from = state.history.first_on()?;
         Some(view! { <PitCurve pit=state.history.pit.clone() from=from now=cook.now() /> })
     };
     let zooms = vec![

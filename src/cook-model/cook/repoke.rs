@@ -6,7 +6,7 @@
 //! (simulated cooks, tests/twin: pits of 250 F held under 200 F for hours).
 
 use crate::forecast::PAST_BY;
-use crate::history::{CoreReading, Instrument, PieceHistory};
+use crate::history::{CoreReading, PieceHistory};
 use crate::quantity::{Moment, Span, TemperatureDifference, minutes, to_minutes};
 
 /// A piece is not worth poking again before it can be past its pull temperature: no core rises faster
@@ -36,10 +36,8 @@ pub(super) fn after_poke(history: &PieceHistory, wanted: Moment) -> Moment {
 /// earlier poke, or since it went on, for its curve flattens.
 fn fastest_rise(history: &PieceHistory, poke: &CoreReading) -> TemperatureDifference {
     let tells = |at: Moment| poke.at - at >= TELLS_A_RISE;
-    let poked = history
-        .this_spell()
-        .rfind(|reading| reading.instrument == Instrument::InstantRead && tells(reading.at))
-        .map(|reading| (reading.at, reading.temperature));
+    let poked = history.pokes().rfind(|reading| tells(reading.at));
+    let poked = poked.map(|reading| (reading.at, reading.temperature));
     let raw = match history.spells.as_slice() {
         [only] if tells(only.on) => Some((only.on, history.piece.start)),
         _ => None,

@@ -264,7 +264,7 @@ impl Folding {
                 PieceState { name, stage: stage(piece, proof.is_some()), proof }
             })
             .collect();
-        let first_on = history.pieces.iter().filter_map(PieceHistory::on).min();
+        let first_on = history.first_on();
         let first_chore = self.chores.first().map(|(at, _)| *at);
         CookState {
             began: first_on.into_iter().chain(first_chore).min(),

@@ -29,7 +29,7 @@ pub fn after_pull(history: &History, piece: PieceId, now: Moment) -> Option<Afte
     let mut piece = history.piece(piece)?.clone();
     // The traces are followed to a little above this.
     piece.pull_at = HOTTEST_PULL;
-    let zero = history.pieces.iter().filter_map(|piece| piece.on()).min().unwrap_or(now);
+    let zero = history.first_on().unwrap_or(now);
     let pit = pit_air::leg(history, zero, now);
     let traces =
         Traces::new(&piece, &Setting { zero, now, pit: &pit, ambient: history.pit.ambient });

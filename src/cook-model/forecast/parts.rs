@@ -25,7 +25,7 @@ pub struct ForecastInParts {
 impl ForecastInParts {
     /// Begins a forecast as seen at `now`.
     pub fn begin(history: History, now: Moment) -> Self {
-        let zero = history.pieces.iter().filter_map(|piece| piece.on()).min().unwrap_or(now);
+        let zero = history.first_on().unwrap_or(now);
         let pit = pit_air::leg(&history, zero, now);
         let traces = Vec::with_capacity(history.pieces.len());
         Self { history, now, zero, pit, traces }

@@ -146,21 +146,17 @@ impl Matrix {
         let (slope, diffusivity) =
             (&m.slope[..cells], &m.diffusivity[m.diffusivity.len() - cells..]);
         let (by_mean, by_surface) = (&mut self.by_mean[..cells], &mut self.by_surface[..cells]);
-        for j in 1..=cells {
-            let here = Slopes::at(m, f.height[j]);
-            let surface = m.scale * f.per_volume[j] * f.surface[j];
-            by_mean[j - 1] = surface * here.mean * m.mean.slope;
-            by_surface[j - 1] = surface * here.surface * m.surface_slope;
-        }
-        let first = m.scale * f.per_volume[1] * f.conductance[0];
-        by_mean[0] += first * m.mean.diffusivity;
         footprint.factor(|i| {
             let j = i + 1;
             let volume = m.scale * f.per_volume[j];
             let inward = volume * f.conductance[i];
             let outward = if j == cells { 0.0 } else { volume * f.conductance[j] };
             let edge = if j == cells { volume * m.entering * f.edge } else { 0.0 };
-            let entering = volume * f.surface[j] * Slopes::at(m, f.height[j]).own + edge;
+            let (here, surface) = (Slopes::at(m, f.height[j]), volume * f.surface[j]);
+            let behind = if i == 0 { inward * m.mean.diffusivity } else { 0.0 };
+            by_mean[i] = surface * here.mean * m.mean.slope + behind;
+            by_surface[i] = surface * here.surface * m.surface_slope;
+            let entering = surface * here.own + edge;
             [
                 if i == 0 { 0.0 } else { -inward * diffusivity[i - 1] },
                 1.0 + (inward + outward) * diffusivity[i] - entering * slope[i],

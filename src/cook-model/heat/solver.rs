@@ -18,7 +18,8 @@ const STEP_AHEAD: f64 = 1.0 / (1.0 - 2.0 * GAMMA);
 const LONGEST_STEP: f64 = 0.045;
 /// The first step after the surroundings jump, in the same measure.
 const FIRST_STEP: f64 = 0.002;
-/// In no step is the air further than this off the straight line that stands for it, K.
+/// A step in which the air is further than this off the straight line that stands for it, K, is
+/// halved, but not to less than the first one.
 const AIR_OFF: f64 = 5.0;
 /// How much longer each step may be than the one before.
 const GROWTH: f64 = 1.35;

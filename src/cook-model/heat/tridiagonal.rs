@@ -45,10 +45,10 @@ impl Tridiagonal {
         Self { rows: vec![Row::default(); rows] }
     }
 
-    /// Factors the matrix whose rows are given by number: the coefficients of the row before, of
-    /// itself and of the row after. Beyond either end they must be nought.
+    /// Factors the matrix whose rows are given by number, each asked for once: the coefficients of the
+    /// row before, of itself and of the row after. Beyond either end they must be nought.
     #[inline]
-    pub(super) fn factor(&mut self, row: impl Fn(usize) -> [f64; 3]) {
+    pub(super) fn factor(&mut self, mut row: impl FnMut(usize) -> [f64; 3]) {
         let n = self.rows.len();
         let Meeting { middle, after } = Meeting::of(n);
         let (mut first, mut last) = (Row::default(), Row::default());

@@ -6,7 +6,7 @@
 //! (tests/twin/results/study.md), and rather early, for the curve flattens.
 
 use crate::forecast::{Band, Forecast};
-use crate::history::{CoreReading, Instrument, PieceHistory, PitHistory};
+use crate::history::{CoreReading, PieceHistory, PitHistory};
 use crate::quantity::{Moment, Span, Temperature, TemperatureDifference, minutes, to_minutes};
 
 /// Readings closer together than this do not tell how fast a core rises: each is a degree or two off.
@@ -21,12 +21,11 @@ const MOMENT: Span = Span::seconds(1);
 /// the pit tells (Newton's law of cooling).
 pub(super) fn line(piece: &PieceHistory, pit: &PitHistory, forecast: &Forecast) -> Option<Moment> {
     let fits = |reading: &&CoreReading| {
-        reading.instrument == Instrument::InstantRead
-            && !forecast.surprises.iter().any(|surprise| surprise.entry == reading.entry)
+        !forecast.surprises.iter().any(|surprise| surprise.entry == reading.entry)
     };
-    let last = piece.this_spell().rev().find(fits)?;
+    let last = piece.pokes().rfind(fits)?;
     let tells = |reading: &&CoreReading| last.at - reading.at >= TELLS_A_RISE;
-    let before = piece.this_spell().rev().filter(tells).find(fits)?;
+    let before = piece.pokes().filter(fits).rfind(tells)?;
     let left = (piece.pull_at - last.temperature).c();
     if left <= 0.0 {
         return None;

@@ -11,7 +11,7 @@ use crate::device::storage::{CookId, Store};
 use crate::kitchen::OpenKitchen;
 use crate::navigate::{Navigation, Screen};
 use crate::open_cook::OpenCook;
-use crate::parts::{DemoBanner, Dock, NewVersion, Trouble};
+use crate::parts::{DemoBanner, Dock, If, NewVersion, Trouble};
 use crate::preferences;
 use crate::screens;
 use crate::watching::Watching;
@@ -39,7 +39,7 @@ pub fn App() -> impl IntoView {
         ready.set(true);
     });
     view! {
-        <Show when=move || ready.get()>
+        <If holds=move || ready.get()>
             <main>
                 <DemoBanner />
                 <NewVersion />
@@ -47,7 +47,7 @@ pub fn App() -> impl IntoView {
                 {move || screen_view(navigation.screen())}
             </main>
             <Dock />
-        </Show>
+        </If>
     }
 }
 

@@ -2,8 +2,10 @@
 
 mod app;
 mod demo;
+mod derived;
 mod describe;
 mod device;
+mod getter;
 mod kitchen;
 mod navigate;
 mod open_cook;

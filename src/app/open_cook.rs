@@ -16,6 +16,7 @@ use cook_model::quantity::Moment;
 use leptos::prelude::*;
 
 use self::writing::Told;
+use crate::derived::Derived;
 use crate::device::storage::{CookId, StorageProblem, Store};
 use crate::device::{clock, identity};
 use crate::ticking::Ticking;
@@ -34,12 +35,12 @@ pub struct Done {
 pub struct OpenCook {
     id: RwSignal<Option<CookId>>,
     log: RwSignal<Log>,
-    folded: Memo<CookState>,
-    state: Memo<CookState>,
+    folded: Derived<CookState>,
+    state: Derived<CookState>,
     forecast: RwSignal<Forecast>,
     plan: RwSignal<Option<Plan>>,
     thinking: RwSignal<bool>,
-    steps: Memo<Vec<Step>>,
+    steps: Derived<Vec<Step>>,
     done: RwSignal<Option<Done>>,
     trouble: RwSignal<Option<StorageProblem>>,
     ticking: Ticking,
@@ -56,9 +57,9 @@ impl OpenCook {
         let log = RwSignal::new(Log::default());
         let forecast = RwSignal::new(thinking::nothing_forecast());
         let plan = RwSignal::new(None);
-        let folded = Memo::new(move |_| fold(&log.read()));
-        let state = Memo::new(move |_| folded.get().heed_forecast(&forecast.read()));
-        let steps = Memo::new(move |_| {
+        let folded = Derived::new(move || fold(&log.read()));
+        let state = Derived::new(move || folded.get().heed_forecast(&forecast.read()));
+        let steps = Derived::new(move || {
             let plan = plan.read();
             steps(&state.read(), &forecast.read(), plan.as_ref(), ticking.now())
         });
@@ -84,7 +85,7 @@ impl OpenCook {
     }
 
     /// What the log adds up to. Reactive.
-    pub fn state(self) -> Memo<CookState> {
+    pub fn state(self) -> Derived<CookState> {
         self.state
     }
 

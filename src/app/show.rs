@@ -8,6 +8,7 @@ use cook_model::quantity::{
     Length, LengthUnit, Mass, MassUnit, Moment, Span, Temperature, TemperatureDifference,
     TemperatureUnit, to_minutes,
 };
+use cook_model::sorting::sort_by_key;
 use wasm_bindgen::{JsCast, JsValue};
 
 use crate::preferences;
@@ -237,7 +238,10 @@ pub fn piece(state: &CookState, id: PieceId) -> String {
     }
 }
 
-/// Several pieces: "Pieces 1, 2 and 4", or by their own names.
+/// More pieces than this are told by spans of numbers, not each in its turn.
+const TOLD_IN_TURN: usize = 5;
+
+/// Several pieces: "Pieces 1, 2 and 4", "Pieces 1 to 6 and 9", or by their own names.
 pub fn pieces(state: &CookState, ids: &[PieceId]) -> String {
     let named = |id: &PieceId| state.piece(*id).is_some_and(|(piece, _)| !piece.name.is_empty());
     match ids {
@@ -246,11 +250,23 @@ pub fn pieces(state: &CookState, ids: &[PieceId]) -> String {
         several if several.iter().any(named) => {
             list(&several.iter().map(|id| piece(state, *id)).collect::<Vec<_>>())
         }
+        several if several.len() > TOLD_IN_TURN => say!("pieces", numbers = list(&spans(several))),
         several => {
             let numbers = several.iter().map(|id| id.0.to_string()).collect::<Vec<_>>();
             say!("pieces", numbers = list(&numbers))
         }
     }
+}
+
+/// The numbers of pieces in order, those that follow each other as a span: "1 to 6", "9".
+fn spans(ids: &[PieceId]) -> Vec<String> {
+    let mut numbers = ids.iter().map(|id| id.0).collect::<Vec<_>>();
+    sort_by_key(&mut numbers, |number| *number);
+    let span = |run: &[u32]| match run {
+        [first, _, .., last] => vec![say!("span-of", first = *first, last = *last)],
+        short => short.iter().map(u32::to_string).collect(),
+    };
+    numbers.chunk_by(|one, next| one + 1 == *next).flat_map(span).collect()
 }
 
 /// "a, b and c".

@@ -9,6 +9,7 @@ use cook_model::quantity::Span;
 use leptos::prelude::*;
 use leptos::task::spawn_local;
 
+use crate::derived::Derived;
 use crate::device::alarms::{Alarms, Waiting};
 use crate::device::clock::{ClockWatch, Jump};
 use crate::device::notify::{Buttons, Notice};
@@ -120,7 +121,7 @@ fn notice(cook: OpenCook, ring: &Ring) -> Notice {
 /// Keeps the screen on while a piece is on the pit, if the person wants it.
 fn stay_awake(cook: OpenCook) {
     wake_lock::renew_on_return();
-    let wanted = Memo::new(move |_| {
+    let wanted = Derived::new(move || {
         let on = cook.state().read().pieces.iter().any(|piece| piece.stage == Stage::On);
         on && preferences::current().stay_awake
     });

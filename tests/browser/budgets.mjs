@@ -13,7 +13,7 @@ import { brotliCompressSync, constants } from "node:zlib";
 import { aside } from "./aside.mjs";
 import { Person } from "./cook.mjs";
 import { DIST, goOffline, keptOffline, openApp, siteAndPhone } from "./harness.mjs";
-import { twentyPieces } from "./twenty.mjs";
+import { openTwenty } from "./twenty.mjs";
 
 const SLOWER = 4;
 const STARTS = 5;
@@ -61,7 +61,7 @@ async function times(t) {
   await page.addInitScript(watch);
   await openApp(phone, site);
   await keptOffline(page);
-  await openTwenty(page);
+  await openTwenty(phone);
   await goOffline({ site, phone });
   const processor = await phone.context.newCDPSession(page);
   await processor.send("Emulation.setCPUThrottlingRate", { rate: SLOWER });
@@ -79,17 +79,6 @@ async function times(t) {
   const answer = share(taps, 0.75);
   rows.push({ what: `from a tap to its paint, 75th percentile of ${taps.length}`, measured: answer, budget: 100, unit: "ms" });
   rows.push({ what: "the longest task, start and taps", measured: Math.round(longest), budget: 200, unit: "ms" });
-}
-
-/** Opens the cook of twenty pieces from its file. */
-async function openTwenty(page) {
-  const person = new Person({ page });
-  await page.evaluate(() => (location.hash = "#more"));
-  const choosing = page.waitForEvent("filechooser");
-  await person.tap("Open a cook from a file");
-  const buffer = Buffer.from(twentyPieces());
-  await (await choosing).setFiles({ name: "twenty.json", mimeType: "application/json", buffer });
-  await page.locator(".piece.on").nth(19).waitFor();
 }
 
 /** What a person does in a few minutes at the pit. */

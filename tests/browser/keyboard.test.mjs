@@ -2,8 +2,9 @@
 
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { EVENING, FOUR } from "./cook.mjs";
+import { EVENING, FOUR, Person } from "./cook.mjs";
 import { openApp, siteAndPhone } from "./harness.mjs";
+import { openTwenty } from "./twenty.mjs";
 
 /** More stops than any screen has. */
 const MOST_STOPS = 80;
@@ -54,6 +55,22 @@ test("a cook of four breasts needs no pointer, and is told without chatter", asy
   await press(page, "Rest");
   await page.locator(".piece.resting").nth(3).waitFor();
   assert.equal(await focusedHeading(page), await page.locator("h1").innerText());
+});
+
+test("the keyboard keeps its place in a long log when all of it is shown", async (t) => {
+  const { site, phone } = await siteAndPhone(t, { time: EVENING });
+  const { page } = phone;
+  await openApp(phone, site);
+  await openTwenty(phone);
+  await new Person(phone).goTo("Log");
+  await page.locator(".entries li").nth(49).waitFor();
+  const more = page.getByRole("button", { name: /^Show all/ });
+  await more.focus();
+  await page.keyboard.press("Enter");
+  await more.waitFor({ state: "detached" });
+  const row = await page.waitForFunction(() => document.activeElement.closest(".entries > li"));
+  const place = await row.evaluate((row) => [...row.parentElement.children].indexOf(row));
+  assert.equal(place, 50, "the first entry that was not shown before");
 });
 
 /** Moves the focus, as the Tab key does, to what has this name. */

@@ -8,10 +8,10 @@ import { show } from "./look.mjs";
 export const LOOKS = ["Light", "Dark", "Sun"];
 
 /** The addresses of the cook's screens. */
-const COOK = ["start", "set-out", "plan", "habits", "cook", "piece-1", "pit", "curves", "rest", "log", "more", "settings", "alarms", "safety", "thermometer", "cautions"];
+export const COOK = ["start", "set-out", "plan", "habits", "cook", "piece-1", "pit", "curves", "rest", "log", "more", "settings", "alarms", "safety", "thermometer", "cautions"];
 
 /** The addresses of the kitchen's screens. */
-const KITCHEN = ["kitchen", "portions", "rub", "chill", "labels"];
+export const KITCHEN = ["kitchen", "portions", "rub", "chill", "labels"];
 
 /**
  * A piece raw, one on with a reading that is due again, one resting; dinner has a time; three bags from

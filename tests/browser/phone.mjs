@@ -33,6 +33,7 @@ export class Phone {
 
   #profile;
   #options;
+  #switches;
   #origin;
 
   /**
@@ -40,9 +41,11 @@ export class Phone {
    * `origin`: the site's; requests elsewhere are noted.
    * `time`: a Date or its text; the pages' clock starts there, and `context.clock` moves it.
    * `context`: more options for the browser's context (a locale, a time zone, another viewport).
+   * `switches`: more switches for the browser's command line.
    */
-  static async unpack({ origin, time, context = {} }) {
+  static async unpack({ origin, time, context = {}, switches = [] }) {
     const phone = new Phone();
+    phone.#switches = [...SWITCHES, ...switches];
     phone.#profile = await mkdtemp(join(tmpdir(), "phone-"));
     phone.#options = { ...SCREEN, locale: "en-US", timezoneId: "America/Chicago", ...context };
     phone.#origin = new URL(origin).origin;
@@ -54,7 +57,7 @@ export class Phone {
   async switchOn({ time } = {}) {
     this.context = await chromium.launchPersistentContext(this.#profile, {
       executablePath: process.env.PULL_ORDER_CHROMIUM ?? "/usr/bin/chromium",
-      args: SWITCHES,
+      args: this.#switches,
       ...this.#options,
     });
     this.context.on("request", (request) => this.#note(request.url()));

@@ -1,6 +1,6 @@
 // Our own scenario of a large day: twenty breasts of different sizes, mid-cook, as a file to open.
 
-import { coreOnThePit } from "./cook.mjs";
+import { coreOnThePit, Person } from "./cook.mjs";
 
 const PIECES = 20;
 const READINGS = 10;
@@ -9,7 +9,7 @@ const ON_SINCE = 50;
 const EVERY = 4;
 
 /** The file's text, the cook standing where it would at the moment `now`. */
-export function twentyPieces(now = Date.now()) {
+function twentyPieces(now) {
   const entries = [];
   const tell = (minutesAgo, what) => {
     const at = new Date(now - minutesAgo * 60_000).toISOString();
@@ -34,4 +34,18 @@ export function twentyPieces(now = Date.now()) {
     }
   }
   return JSON.stringify({ format: "pull-order cook", version: 1, entries });
+}
+
+/** Opens that cook on this phone, by the phone's own clock. */
+export async function openTwenty(phone) {
+  const { page } = phone;
+  const now = await page.evaluate(() => {
+    location.hash = "#more";
+    return Date.now();
+  });
+  const choosing = page.waitForEvent("filechooser");
+  await new Person(phone).tap("Open a cook from a file");
+  const buffer = Buffer.from(twentyPieces(now));
+  await (await choosing).setFiles({ name: "twenty.json", mimeType: "application/json", buffer });
+  await page.locator(".piece.on").nth(19).waitFor();
 }

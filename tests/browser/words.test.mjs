@@ -30,7 +30,7 @@ async function asked() {
   const found = new Map();
   for (const file of files) {
     const source = await readFile(join(APP, file), "utf8");
-    for (const call of source.split("say!(").slice(1)) {
+    for (const call of source.split(/say!\(|wording\(/).slice(1)) {
       const name = /^\s*"([a-z0-9-]+)"/.exec(call)?.[1];
       if (!name) continue;
       const gaps = [...call.matchAll(/(\w+) = /g)].map(([, gap]) => gap);

@@ -4,7 +4,7 @@ use super::open_kitchen;
 use crate::navigate::{Screen, navigation};
 use crate::open_cook::open_cook;
 use crate::parts::{LastDone, Tab};
-use crate::say;
+use crate::words::wording;
 
 /// The kitchen's part of what is always in reach of the thumb: its last undo, and its own parts.
 #[component]
@@ -18,11 +18,11 @@ pub fn KitchenDock() -> impl IntoView {
     };
     view! {
         <LastDone done=kitchen.done() on_undo=move |()| kitchen.undo_last() />
-        <nav class="tabs" aria-label=move || say!("kitchen-tabs")>
-            <Tab to=Screen::Kitchen words=Signal::derive(|| say!("kitchen-tab-bags")) />
-            <Tab to=Screen::Portions words=Signal::derive(|| say!("kitchen-tab-portions")) />
-            <Tab to=Screen::Rub words=Signal::derive(|| say!("kitchen-tab-rub")) />
-            <button on:click=back>{move || say!("tab-cook")}</button>
+        <nav class="tabs" aria-label=wording("kitchen-tabs")>
+            <Tab to=Screen::Kitchen words=wording("kitchen-tab-bags") />
+            <Tab to=Screen::Portions words=wording("kitchen-tab-portions") />
+            <Tab to=Screen::Rub words=wording("kitchen-tab-rub") />
+            <button on:click=back>{wording("tab-cook")}</button>
         </nav>
     }
 }

@@ -11,6 +11,7 @@ use leptos::prelude::*;
 use leptos::task::spawn_local;
 
 use super::{Draft, words};
+use crate::derived::Derived;
 use crate::device::storage::KITCHEN;
 use crate::device::{clock, drafts, identity, visibility};
 use crate::open_cook::{Done, OpenCook};
@@ -26,7 +27,7 @@ const REMEMBERED: usize = 64;
 #[derive(Clone, Copy)]
 pub struct OpenKitchen {
     log: RwSignal<KitchenLog>,
-    state: Memo<Kitchen>,
+    state: Derived<Kitchen>,
     draft: RwSignal<Draft>,
     done: RwSignal<Option<Done>>,
     cook: OpenCook,
@@ -44,7 +45,7 @@ impl OpenKitchen {
         Effect::new(move || draft.with(|draft| drafts::save(DRAFT, draft)));
         Self {
             log,
-            state: Memo::new(move |_| fold(&log.read())),
+            state: Derived::new(move || fold(&log.read())),
             draft,
             done: RwSignal::new(None),
             cook,
@@ -77,7 +78,7 @@ impl OpenKitchen {
     }
 
     /// What the log adds up to. Reactive.
-    pub fn state(self) -> Memo<Kitchen> {
+    pub fn state(self) -> Derived<Kitchen> {
         self.state
     }
 

@@ -9,6 +9,7 @@ use cook_model::quantity::Moment;
 use leptos::prelude::*;
 
 use super::OpenCook;
+use crate::derived::Derived;
 use crate::device::{clock, visibility};
 
 /// Pieces whose heat is followed in one task: a few milliseconds on a plain phone for each.
@@ -18,7 +19,7 @@ impl OpenCook {
     /// Makes a new forecast when an entry came and when a minute has gone; after the screen has
     /// shown what was tapped, for it takes longer than a tap may.
     pub(super) fn keep_forecast_fresh(self) {
-        let minute = Memo::new(move |_| self.now().timestamp().div_euclid(60));
+        let minute = Derived::new(move || self.now().timestamp().div_euclid(60));
         Effect::new(move || {
             minute.track();
             self.folded.track();
@@ -57,7 +58,7 @@ impl OpenCook {
         self.plan.set(planned);
         self.thinking.set(false);
         // An entry that came meanwhile waits for its own forecast.
-        if self.folded.with_untracked(|folded| folded != state) {
+        if *self.folded.read_untracked() != *state {
             self.think_anew();
         }
     }

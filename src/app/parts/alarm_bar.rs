@@ -2,10 +2,12 @@ use cook_model::cook::alarms::Alarm;
 use cook_model::quantity::{Moment, Span};
 use leptos::prelude::*;
 
+use crate::derived::Derived;
 use crate::device::alarms::Waiting;
 use crate::navigate::{Screen, navigation};
 use crate::open_cook::open_cook;
 use crate::watching::{Watching, alarm_words};
+use crate::words::wording;
 use crate::{say, show};
 
 /// The most urgent alarm that rang and was not answered, on one line above the thumb's buttons, with
@@ -15,7 +17,7 @@ pub fn AlarmBar() -> impl IntoView {
     let cook = open_cook();
     let navigation = navigation();
     let watching: Watching = expect_context();
-    let waiting = Memo::new(move |_| {
+    let waiting = Derived::new(move || {
         // What the next step says anyway needs no second place on the same screen.
         let due = cook.step().filter(|step| step.due <= cook.now());
         let told = due.filter(|_| navigation.screen() == Screen::Live).map(|step| step.pieces);
@@ -24,8 +26,8 @@ pub fn AlarmBar() -> impl IntoView {
             |(alarm, _): &Waiting| alarm.id.piece.is_none_or(|piece| !told.contains(&piece));
         watching.waiting().into_iter().filter(untold).collect::<Vec<_>>()
     });
-    let first = Memo::new(move |_| waiting.read().first().copied());
-    let words = Memo::new(move |_| {
+    let first = Derived::new(move || waiting.read().first().copied());
+    let words = Derived::new(move || {
         let (alarm, _) = first.get()?;
         Some(alarm_words(cook, alarm.id.kind, alarm.id.piece))
     });
@@ -37,28 +39,28 @@ pub fn AlarmBar() -> impl IntoView {
         let waiting = first.get()?;
         let (alarm, _) = waiting;
         Some(view! {
-            <section class="alarm" aria-label=move || say!("alarms")>
+            <section class="alarm" aria-label=wording("alarms")>
                 <button class="open-alarm" on:click=move |_| {
                     watching.heard(waiting);
                     navigation.go(alarm.id.piece.map_or(Screen::Live, Screen::Piece));
                 }>
-                    <strong>{words}</strong>
-                    <span>{move || late(alarm, cook.now())} " " {more}</span>
+                    <strong>{move || words.get()}</strong>
+                    <span>{move || late(alarm, cook.now())} " " {move || more()}</span>
                 </button>
                 <button class="small" on:click=move |_| watching.snooze(waiting)>
-                    {move || say!("alarm-snooze")}
+                    {wording("alarm-snooze")}
                 </button>
                 <button class="small" on:click=move |_| watching.heard(waiting)>
-                    {move || say!("alarm-done")}
+                    {wording("alarm-done")}
                 </button>
             </section>
         })
     };
     view! {
         <p class="unseen" role="alert">
-            {words}
+            {move || words.get()}
         </p>
-        {bar}
+        {move || bar()}
     }
 }
 

@@ -40,5 +40,5 @@ pub fn Axes(
         });
         (levels.collect_view(), times.collect_view())
     };
-    view! { <g>{lines}</g> }
+    view! { <g>{move || lines()}</g> }
 }

@@ -1,7 +1,7 @@
 use leptos::prelude::*;
 
 use crate::navigate::{Screen, navigation};
-use crate::say;
+use crate::words::wording;
 
 /// The one tap back to the next thing to do.
 #[component]
@@ -10,7 +10,7 @@ pub fn BackToCook() -> impl IntoView {
     view! {
         <button
             class="back"
-            aria-label=move || say!("back")
+            aria-label=wording("back")
             on:click=move |_| navigation.replace(Screen::Live)
         >
             <svg viewBox="0 0 24 24" aria-hidden="true">

@@ -4,8 +4,9 @@ use leptos::task::spawn_local;
 use crate::device::update;
 use crate::navigate::{Screen, navigation};
 use crate::open_cook::open_cook;
-use crate::say;
+use crate::parts::If;
 use crate::watching::Watching;
+use crate::words::wording;
 
 /// Says that a new version waits, and takes it when the person says so.
 #[component]
@@ -13,17 +14,17 @@ pub fn NewVersion() -> impl IntoView {
     let watching: Watching = expect_context();
     let waits = watching.new_version();
     view! {
-        <Show when=move || waits.get()>
-            <section class="banner" aria-label=move || say!("version-title")>
-                <p>{move || say!("version-title")}</p>
+        <If holds=move || waits.get()>
+            <section class="banner" aria-label=wording("version-title")>
+                <p>{wording("version-title")}</p>
                 <button class="small" on:click=move |_| spawn_local(update::take())>
-                    {move || say!("version-take")}
+                    {wording("version-take")}
                 </button>
                 <button class="small" on:click=move |_| waits.set(false)>
-                    {move || say!("version-later")}
+                    {wording("version-later")}
                 </button>
             </section>
-        </Show>
+        </If>
     }
 }
 
@@ -37,13 +38,13 @@ pub fn DemoBanner() -> impl IntoView {
         navigation.replace(Screen::Start);
     };
     view! {
-        <Show when=move || cook.is_demo()>
-            <section class="banner demo" aria-label=move || say!("demo-title")>
-                <p>{move || say!("demo-title")}</p>
+        <If holds=move || cook.is_demo()>
+            <section class="banner demo" aria-label=wording("demo-title")>
+                <p>{wording("demo-title")}</p>
                 <button class="small" on:click=leave>
-                    {move || say!("demo-leave")}
+                    {wording("demo-leave")}
                 </button>
             </section>
-        </Show>
+        </If>
     }
 }

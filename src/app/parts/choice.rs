@@ -1,4 +1,9 @@
+use std::sync::Arc;
+
 use leptos::prelude::*;
+
+use crate::getter::Getter;
+use crate::words::Words;
 
 /// One of a few, all in sight: each a large button, one of them pressed.
 #[component]
@@ -7,15 +12,14 @@ pub fn Choice<T>(
     name: &'static str,
     /// What is chosen here.
     #[prop(into)]
-    label: Signal<String>,
+    label: Words,
     /// What there is to choose from, each with its words.
-    options: Vec<(T, Signal<String>)>,
+    options: Vec<(T, Words)>,
     /// The one chosen.
     #[prop(into)]
-    chosen: Signal<T>,
+    chosen: Getter<T>,
     /// Called with another choice.
-    #[prop(into)]
-    on_choose: Callback<T>,
+    on_choose: impl Fn(T) + Send + Sync + 'static,
     /// Whether the label is for screen readers only, the options saying enough by themselves.
     #[prop(optional)]
     quiet: bool,
@@ -26,18 +30,19 @@ pub fn Choice<T>(
 where
     T: Copy + PartialEq + Send + Sync + 'static,
 {
-    let (values, words): (Vec<T>, Vec<Signal<String>>) = options.into_iter().unzip();
-    let values = StoredValue::new(values);
+    let (values, words): (Vec<T>, Vec<Words>) = options.into_iter().unzip();
+    let values: Arc<[T]> = values.into();
+    let known = Arc::clone(&values);
     let place = move || {
         let chosen = chosen.get();
-        values.with_value(|values| values.iter().position(|value| *value == chosen))
+        known.iter().position(|value| *value == chosen)
     };
     let choose = move |place: usize| {
-        if let Some(value) = values.with_value(|values| values.get(place).copied()) {
-            on_choose.run(value);
+        if let Some(value) = values.get(place) {
+            on_choose(*value);
         }
     };
-    let (chosen, on_choose) = (Signal::derive(place), Callback::new(choose));
+    let (chosen, on_choose) = (Getter::from(place), Arc::new(choose));
     view! {
         <Places
             name=name
@@ -55,29 +60,30 @@ where
 #[component]
 fn Places(
     name: &'static str,
-    label: Signal<String>,
-    words: Vec<Signal<String>>,
-    chosen: Signal<Option<usize>>,
-    on_choose: Callback<usize>,
+    label: Words,
+    words: Vec<Words>,
+    chosen: Getter<Option<usize>>,
+    on_choose: Arc<dyn Fn(usize) + Send + Sync>,
     quiet: bool,
     stacked: bool,
 ) -> impl IntoView {
     let buttons = words.into_iter().enumerate().map(|(place, words)| {
+        let (chosen, on_choose) = (chosen.clone(), Arc::clone(&on_choose));
         view! {
             <label>
                 <input
                     type="radio"
                     name=name
                     prop:checked=move || chosen.get() == Some(place)
-                    on:change=move |_| on_choose.run(place)
+                    on:change=move |_| on_choose(place)
                 />
-                <span>{move || words.get()}</span>
+                <span>{words}</span>
             </label>
         }
     });
     view! {
         <fieldset class="choice" class:stacked=stacked>
-            <legend class:unseen=quiet>{move || label.get()}</legend>
+            <legend class:unseen=quiet>{label}</legend>
             <div class="options">{buttons.collect_view()}</div>
         </fieldset>
     }

@@ -6,7 +6,10 @@ use cook_model::quantity::{Moment, Span};
 use cook_model::safety::{COOL_FROM, Clock, ClockKind, cooling};
 use leptos::prelude::*;
 
+use crate::derived::Derived;
 use crate::open_cook::{OpenCook, open_cook};
+use crate::parts::If;
+use crate::words::wording;
 use crate::{safety_words, say, show};
 
 /// A clock with less than this left is near its end: the cook's screen shows it.
@@ -22,7 +25,7 @@ pub fn PieceClocks(
     piece: PieceId,
 ) -> impl IntoView {
     let cook = open_cook();
-    let clocks = Memo::new(move |_| {
+    let clocks = Derived::new(move || {
         let (state, forecast) = (cook.state().read(), cook.forecast().read());
         let own = state.clocks(&forecast).into_iter().filter(|(id, _)| *id == piece);
         let mut clocks: Vec<Clock> = own.map(|(_, clock)| clock).collect();
@@ -33,14 +36,14 @@ pub fn PieceClocks(
     });
     tick_near_the_end(cook, move || clocks.read().clone());
     view! {
-        <Show when=move || !clocks.read().is_empty()>
-            <ul class="clocks" aria-label=move || say!("clocks")>
+        <If holds=move || !clocks.read().is_empty()>
+            <ul class="clocks" aria-label=wording("clocks")>
                 {move || {
                     let line = |clock| view! { <ClockLine clock=clock pieces=Vec::new() /> };
                     clocks.get().into_iter().map(line).collect_view()
                 }}
             </ul>
-        </Show>
+        </If>
     }
 }
 
@@ -48,11 +51,11 @@ pub fn PieceClocks(
 #[component]
 pub fn NearClocks() -> impl IntoView {
     let cook = open_cook();
-    let running = Memo::new(move |_| {
+    let running = Derived::new(move || {
         let (state, forecast) = (cook.state().read(), cook.forecast().read());
         state.clocks(&forecast)
     });
-    let near = Memo::new(move |_| {
+    let near = Derived::new(move || {
         let (now, state, forecast) = (cook.now(), cook.state().read(), cook.forecast().read());
         let near = |(piece, clock): &(PieceId, Clock)| {
             clock.left(now) < NEAR || will_stall(&state, &forecast, *piece, clock)
@@ -68,14 +71,14 @@ pub fn NearClocks() -> impl IntoView {
     });
     tick_near_the_end(cook, move || near.read().iter().map(|(clock, _)| *clock).collect());
     view! {
-        <Show when=move || !near.read().is_empty()>
-            <ul class="clocks" aria-label=move || say!("clocks")>
+        <If holds=move || !near.read().is_empty()>
+            <ul class="clocks" aria-label=wording("clocks")>
                 {move || {
                     let line = |(clock, pieces)| view! { <ClockLine clock=clock pieces=pieces /> };
                     near.get().into_iter().map(line).collect_view()
                 }}
             </ul>
-        </Show>
+        </If>
     }
 }
 
@@ -88,7 +91,7 @@ fn ClockLine(
     pieces: Vec<PieceId>,
 ) -> impl IntoView {
     let cook = open_cook();
-    let over = Memo::new(move |_| clock.has_run_out(cook.now()));
+    let over = Derived::new(move || clock.has_run_out(cook.now()));
     let left = move || {
         let left = clock.left(cook.now());
         let near = left.abs() <= BY_THE_SECOND;
@@ -105,8 +108,8 @@ fn ClockLine(
     };
     view! {
         <li class="clock" class:over=move || over.get()>
-            <strong class="left">{left}</strong>
-            <span class="what">{what}</span>
+            <strong class="left">{move || left()}</strong>
+            <span class="what">{move || what()}</span>
             <span class="why">
                 {move || words().why} " " {move || words().expected.unwrap_or_default()}
             </span>

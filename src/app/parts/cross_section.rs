@@ -2,6 +2,7 @@ use cook_model::forecast::Seating;
 use cook_model::quantity::Length;
 use leptos::prelude::*;
 
+use crate::words::wording;
 use crate::{say, show};
 
 /// The drawing's half height, which stands for half the thickness.
@@ -35,7 +36,7 @@ pub fn CrossSection(
             <figcaption>
                 {move || say!("live-misplaced", length = show::length(seating.off_by))}
                 " "
-                {move || say!("section-legend")}
+                {wording("section-legend")}
             </figcaption>
         </figure>
     }

@@ -4,9 +4,12 @@ use leptos::prelude::*;
 
 use super::question::{Question, open_question};
 use super::{AlarmBar, LastDone, Tab, perform};
+use crate::derived::Derived;
 use crate::kitchen::KitchenDock;
 use crate::navigate::{Screen, navigation};
 use crate::open_cook::open_cook;
+use crate::parts::If;
+use crate::words::wording;
 use crate::{describe, say};
 
 /// What is always in reach of the thumb: what calls and its answers, the undoing of the last tap,
@@ -22,12 +25,12 @@ pub fn Dock() -> impl IntoView {
     let at_the_kitchen = move || navigation.screen().is_kitchen();
     view! {
         <footer class="dock" class:typing=typing>
-            <Show when=move || !typing()>
+            <If holds=move || !typing()>
                 <AlarmBar />
-            </Show>
-            <Show
-                when=at_the_kitchen
-                fallback=move || {
+            </If>
+            <If
+                holds=at_the_kitchen
+                otherwise=move || {
                     view! {
                         <LastDone done=cook.done() on_undo=move |()| cook.undo_last()>
                             <SecondPlace />
@@ -36,22 +39,22 @@ pub fn Dock() -> impl IntoView {
                 }
             >
                 <KitchenDock />
-            </Show>
+            </If>
             {move || {
                 let question = question.get().filter(|_| at_the_cook());
                 question.map(|surprise| view! { <Question surprise=surprise /> })
             }}
-            <Show when=move || {
+            <If holds=move || {
                 at_the_cook() && question.read().is_none() && cook.step().is_some()
             }>
                 <NextButton />
-            </Show>
-            <Show when=move || navigation.screen() == Screen::SetOut>
+            </If>
+            <If holds=move || navigation.screen() == Screen::SetOut>
                 <AllOnButton />
-            </Show>
-            <Show when=move || cook.is_open() && !typing() && !at_the_kitchen()>
+            </If>
+            <If holds=move || cook.is_open() && !typing() && !at_the_kitchen()>
                 <Tabs />
-            </Show>
+            </If>
         </footer>
     }
 }
@@ -61,7 +64,7 @@ pub fn Dock() -> impl IntoView {
 fn SecondPlace() -> impl IntoView {
     let cook = open_cook();
     let done = cook.done();
-    let second = Memo::new(move |_| {
+    let second = Derived::new(move || {
         let last = *done.read().as_ref()?.entries.last()?;
         // The one button for the next thing to do may say it already.
         let told = cook.step().is_some_and(
@@ -74,7 +77,7 @@ fn SecondPlace() -> impl IntoView {
             let tried = What::SecondPlaceTried { reading };
             view! {
                 <button class="small" on:click=move |_| cook.record(tried.clone())>
-                    {move || say!("second-place-short")}
+                    {wording("second-place-short")}
                 </button>
             }
         })
@@ -111,7 +114,7 @@ fn NextButton() -> impl IntoView {
                 }
             }
         >
-            {words}
+            {move || words()}
         </button>
     }
 }
@@ -121,18 +124,18 @@ fn NextButton() -> impl IntoView {
 fn AllOnButton() -> impl IntoView {
     let cook = open_cook();
     let navigation = navigation();
-    let raw = Memo::new(move |_| cook.state().read().at_stage(Stage::Raw));
+    let raw = Derived::new(move || cook.state().read().at_stage(Stage::Raw));
     let all_on = move |_| {
         let put_on = raw.get_untracked().into_iter().map(|piece| What::PutOn { piece });
         cook.record_all(put_on.collect());
         navigation.go(Screen::Live);
     };
     view! {
-        <Show when=move || !raw.read().is_empty()>
+        <If holds=move || !raw.read().is_empty()>
             <button class="main-action" on:click=all_on>
                 {move || say!("set-out-put-on", count = raw.read().len())}
             </button>
-        </Show>
+        </If>
     }
 }
 
@@ -140,11 +143,11 @@ fn AllOnButton() -> impl IntoView {
 #[component]
 fn Tabs() -> impl IntoView {
     view! {
-        <nav class="tabs" aria-label=move || say!("tabs")>
-            <Tab to=Screen::Live words=Signal::derive(|| say!("tab-cook")) />
-            <Tab to=Screen::Rest words=Signal::derive(|| say!("tab-rest")) />
-            <Tab to=Screen::Log words=Signal::derive(|| say!("tab-log")) />
-            <Tab to=Screen::More words=Signal::derive(|| say!("tab-more")) />
+        <nav class="tabs" aria-label=wording("tabs")>
+            <Tab to=Screen::Live words=wording("tab-cook") />
+            <Tab to=Screen::Rest words=wording("tab-rest") />
+            <Tab to=Screen::Log words=wording("tab-log") />
+            <Tab to=Screen::More words=wording("tab-more") />
         </nav>
     }
 }

@@ -1,5 +1,7 @@
 use leptos::prelude::*;
 
+use crate::words::Words;
+
 /// A number to type, with what was wrong with it beside it. What was typed stays.
 #[component]
 pub fn Field(
@@ -7,14 +9,14 @@ pub fn Field(
     name: &'static str,
     /// What to type.
     #[prop(into)]
-    label: Signal<String>,
+    label: Words,
     /// The text as typed.
     text: RwSignal<String>,
     /// What was wrong with it.
     bad: RwSignal<Option<String>>,
     /// A word of help.
     #[prop(optional, into)]
-    hint: MaybeProp<String>,
+    hint: Words,
     /// Called when the person is done with the field.
     #[prop(optional, into)]
     on_done: Option<Callback<()>>,
@@ -24,7 +26,7 @@ pub fn Field(
     let described_by = format!("{hint_name} {bad_name}");
     view! {
         <div class="field">
-            <label for=name>{move || label.get()}</label>
+            <label for=name>{label}</label>
             <input
                 id=name
                 type="text"
@@ -48,7 +50,7 @@ pub fn Field(
                 {move || bad.get()}
             </p>
             <p class="hint" id=hint_name>
-                {move || hint.get()}
+                {hint}
             </p>
         </div>
     }

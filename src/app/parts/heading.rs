@@ -1,13 +1,15 @@
 use leptos::html;
 use leptos::prelude::*;
 
+use crate::words::Words;
+
 /// A screen's name. It takes the focus when the screen comes, so that a screen reader tells where
 /// the person is and the keyboard starts at the top.
 #[component]
 pub fn Heading(
     /// The name.
     #[prop(into)]
-    text: Signal<String>,
+    text: Words,
 ) -> impl IntoView {
     let heading = NodeRef::<html::H1>::new();
     Effect::new(move || {
@@ -18,7 +20,7 @@ pub fn Heading(
     });
     view! {
         <h1 tabindex="-1" node_ref=heading>
-            {move || text.get()}
+            {text}
         </h1>
     }
 }

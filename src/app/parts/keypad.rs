@@ -1,5 +1,6 @@
 use leptos::prelude::*;
 
+use crate::words::wording;
 use crate::{preferences, say, show};
 
 /// The digits that a whole reading on the Fahrenheit scale has once a pit or a piece is hot.
@@ -67,11 +68,11 @@ pub fn Keypad(
             <p class="bad" id=bad_name role="alert">
                 {move || bad.get()}
             </p>
-            <div class="keys" role="group" aria-label=move || say!("pad-keys")>
+            <div class="keys" role="group" aria-label=wording("pad-keys")>
                 {['1', '2', '3', '4', '5', '6', '7', '8', '9'].map(digit).collect_view()}
                 <button
                     type="button"
-                    aria-label=move || say!("pad-decimal")
+                    aria-label=wording("pad-decimal")
                     on:click=move |_| press(mark())
                 >
                     {move || mark().to_string()}
@@ -79,7 +80,7 @@ pub fn Keypad(
                 {digit('0')}
                 <button
                     type="button"
-                    aria-label=move || say!("pad-delete")
+                    aria-label=wording("pad-delete")
                     on:click=move |_| {
                         bad.set(None);
                         text.update(|text| {
@@ -93,7 +94,7 @@ pub fn Keypad(
                 </button>
             </div>
             <button type="submit" class="main-action">
-                {move || say!("pad-store")}
+                {wording("pad-store")}
             </button>
         </form>
     }

@@ -1,7 +1,8 @@
 use leptos::prelude::*;
 
 use crate::open_cook::Done;
-use crate::say;
+use crate::parts::If;
+use crate::words::wording;
 
 /// What was stored last, in words, with its undo. A screen reader hears it without being asked.
 #[component]
@@ -19,11 +20,11 @@ pub fn LastDone(
         <div class="last-done" class:empty=move || done.read().is_none()>
             <p role="status">{move || done.get().map(|done| done.words)}</p>
             {children.map(|children| children())}
-            <Show when=move || done.read().is_some()>
+            <If holds=move || done.read().is_some()>
                 <button class="small" on:click=move |_| on_undo.run(())>
-                    {move || say!("undo")}
+                    {wording("undo")}
                 </button>
-            </Show>
+            </If>
         </div>
     }
 }

@@ -2,6 +2,7 @@ use cook_model::cook::{Action, Step, What};
 use cook_model::quantity::Span;
 use leptos::prelude::*;
 
+use crate::derived::Derived;
 use crate::navigate::{Navigation, Screen};
 use crate::open_cook::{OpenCook, open_cook};
 use crate::{describe, say, show};
@@ -17,8 +18,8 @@ pub fn NextStep() -> impl IntoView {
     cook.each_second_while(move || {
         left().is_some_and(|left| left > Span::zero() && left <= BY_THE_SECOND)
     });
-    let is_due = Memo::new(move |_| left().is_some_and(|left| left <= Span::zero()));
-    let words = Memo::new(move |_| {
+    let is_due = Derived::new(move || left().is_some_and(|left| left <= Span::zero()));
+    let words = Derived::new(move || {
         let state = cook.state().read();
         cook.step().map(|step| {
             let words = describe::step(&state, &step);
@@ -65,7 +66,7 @@ pub fn NextStep() -> impl IntoView {
             <p class="why">
                 {move || is_due.get().then(|| words.get().map(|words| words.1))}
             </p>
-            <p class="then">{then}</p>
+            <p class="then">{move || then()}</p>
             <p class="unseen" role="status">
                 {move || is_due.get().then(|| words.get().map(|words| words.0))}
             </p>

@@ -6,8 +6,11 @@ use cook_model::quantity::{Mass, Moment};
 use leptos::prelude::*;
 
 use super::PieceShape;
+use crate::derived::Derived;
 use crate::navigate::{Screen, navigation};
 use crate::open_cook::open_cook;
+use crate::parts::If;
+use crate::words::wording;
 use crate::{say, show};
 
 /// The chance of being at the pull temperature from which the row offers to pull.
@@ -21,11 +24,11 @@ pub fn PieceRow(
 ) -> impl IntoView {
     let cook = open_cook();
     let navigation = navigation();
-    let stage = Memo::new(move |_| {
+    let stage = Derived::new(move || {
         cook.state().read().piece(piece).map_or(Stage::Raw, |(standing, _)| standing.stage)
     });
-    let history = Memo::new(move |_| cook.state().read().history.piece(piece).cloned());
-    let forecast = Memo::new(move |_| cook.forecast().read().piece(piece).cloned());
+    let history = Derived::new(move || cook.state().read().history.piece(piece).cloned());
+    let forecast = Derived::new(move || cook.forecast().read().piece(piece).cloned());
     let name = move || show::piece(&cook.state().read(), piece);
     let weight = move || history.get().map(|history| show::mass(history.piece.weight));
     let core = move || forecast.get().map(|forecast| show::degrees(forecast.core.middle));
@@ -42,22 +45,22 @@ pub fn PieceRow(
         <li class=move || format!("piece {}", super::piece_shape::stage_name(stage.get()))>
             <button class="open" on:click=move |_| navigation.go(Screen::Piece(piece))>
                 <PieceShape
-                    size=Signal::derive(move || relative_size(piece))
-                    level=Signal::derive(move || level(history.get(), forecast.get()))
+                    size=move || relative_size(piece)
+                    level=move || level(history.get(), forecast.get())
                     stage=stage
                 />
                 <span class="name">
-                    {name} " " <span class="weight">{weight}</span>
+                    {move || name()} " " <span class="weight">{move || weight()}</span>
                 </span>
                 <span class="window">
                     {move || window_words(stage.get(), forecast.get())}
                 </span>
                 <span class="last">{move || last_reading(history.get(), cook.now())}</span>
-                <Show when=move || matches!(stage.get(), Stage::On | Stage::Resting)>
-                    <span class="degrees">{core}"°"</span>
-                    <span class="band">{band}</span>
-                    <span class="unseen">{move || say!("live-core-now")}</span>
-                </Show>
+                <If holds=move || matches!(stage.get(), Stage::On | Stage::Resting)>
+                    <span class="degrees">{move || core()}"°"</span>
+                    <span class="band">{move || band()}</span>
+                    <span class="unseen">{wording("live-core-now")}</span>
+                </If>
             </button>
             {move || {
                 let act = row_act(stage.get(), history.get(), forecast.get())?;

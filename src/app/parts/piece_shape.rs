@@ -1,6 +1,9 @@
 use cook_model::cook::Stage;
 use leptos::prelude::*;
 
+use crate::derived::Derived;
+use crate::getter::Getter;
+
 /// The outline of a breast from above, in a box of 48 by 56.
 const OUTLINE: &str = "M20 3C33 1 44 9 44 21C44 33 36 41 27 47C21 51 17 54 13 53C8 52 9 46 8 41C6 33 3 28 4 19C5 9 11 4 20 3Z";
 /// The height of that box, and the top and bottom of the outline in it.
@@ -14,14 +17,16 @@ const BOTTOM: f64 = 53.0;
 pub fn PieceShape(
     /// Its size relative to the largest, from 0 to 1, as the ratio of lengths.
     #[prop(into)]
-    size: Signal<f64>,
+    size: Getter<f64>,
     /// How far its core has come, from 0 to 1.
     #[prop(into)]
-    level: Signal<f64>,
+    level: Getter<f64>,
     /// Where it stands.
     #[prop(into)]
-    stage: Signal<Stage>,
+    stage: Getter<Stage>,
 ) -> impl IntoView {
+    let stage = Derived::new(move || stage.get());
+    let level = Derived::new(move || level.get());
     let surface = move || BOTTOM - (BOTTOM - TOP) * level.get().clamp(0.0, 1.0);
     let place = move || {
         let size = size.get().clamp(0.4, 1.0);

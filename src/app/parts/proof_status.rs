@@ -6,8 +6,11 @@ use cook_model::quantity::Moment;
 use cook_model::safety::{HoldProgress, ProofRule, hold_progress};
 use leptos::prelude::*;
 
+use crate::derived::Derived;
 use crate::open_cook::open_cook;
+use crate::parts::If;
 use crate::thought_out::thought_out;
+use crate::words::wording;
 use crate::{safety_words, say, show};
 
 /// What a resting piece still lacks, when to read it, and what to do if its peak has passed.
@@ -18,12 +21,12 @@ pub fn ProofStatus(
 ) -> impl IntoView {
     let cook = open_cook();
     let state = cook.state();
-    let resting = Memo::new(move |_| {
+    let resting = Derived::new(move || {
         let state = state.read();
         state.piece(piece).is_some_and(|(standing, _)| standing.stage == Stage::Resting)
     });
-    let peak = Memo::new(move |_| cook.forecast().read().piece(piece)?.peak);
-    let hold = Memo::new(move |_| {
+    let peak = Derived::new(move || cook.forecast().read().piece(piece)?.peak);
+    let hold = Derived::new(move || {
         let state = state.read();
         progress(&state, state.history.piece(piece)?)
     });
@@ -37,23 +40,23 @@ pub fn ProofStatus(
         Some(hold) => Some(hold_words(hold)),
         None => Some(peak_words(peak.get()?, cook.now())),
     };
-    let gone = Memo::new(move |_| peak.get().is_some_and(|peak| peak.at < cook.now()));
+    let gone = Derived::new(move || peak.get().is_some_and(|peak| peak.at < cook.now()));
     let back = move || hold.read().is_none() && (gone.get() || too_low());
     view! {
-        <Show when=move || resting.get()>
+        <If holds=move || resting.get()>
             <div class="unproved">
                 <p class="note">
-                    {move || say!("unproved")} " " {move || hold.read().is_none().then(why)}
+                    {wording("unproved")} " " {move || hold.read().is_none().then(why)}
                 </p>
-                <p>{when}</p>
-                <Show when=move || hold.read().is_none() && too_low()>
+                <p>{move || when()}</p>
+                <If holds=move || hold.read().is_none() && too_low()>
                     <p>{move || say!("proof-peak-low", rule = show::temperature(instant()))}</p>
-                </Show>
-                <Show when=back>
+                </If>
+                <If holds=back>
                     <BackOn piece=piece />
-                </Show>
+                </If>
             </div>
-        </Show>
+        </If>
     }
 }
 
@@ -110,5 +113,5 @@ pub fn BackOn(
             None => say!("back-on-unknown", rule = rule),
         }
     };
-    view! { <p class="back-on">{words}</p> }
+    view! { <p class="back-on">{move || words()}</p> }
 }

@@ -5,6 +5,7 @@ use cook_model::quantity::{Length, Temperature, TemperatureDifference};
 use cook_model::safety::ASKED_OF_POULTRY;
 use leptos::prelude::*;
 
+use crate::derived::Derived;
 use crate::open_cook::open_cook;
 use crate::thought_out::thought_out;
 use crate::{say, show};
@@ -29,10 +30,10 @@ pub fn PullProposal(
     let cook = open_cook();
     let state = cook.state();
     let is_on =
-        Memo::new(move |_| state.read().history.piece(piece).is_some_and(PieceHistory::is_on));
+        Derived::new(move || state.read().history.piece(piece).is_some_and(PieceHistory::is_on));
     let proposal =
         thought_out(move || is_on.get(), move |state, now| state.propose_pull(piece, now));
-    let thin = Memo::new(move |_| {
+    let thin = Derived::new(move || {
         let state = state.read();
         let thickest = state.history.piece(piece).and_then(|history| history.piece.thickest);
         thickest.is_some_and(|thickest| thickest <= THIN)
@@ -95,5 +96,5 @@ pub fn ForecastLethality(
             say!("lethality", cuts = cuts, asked = asked, source = LETHALITY_SOURCE)
         })
     };
-    view! { <p class="hint">{words}</p> }
+    view! { <p class="hint">{move || words()}</p> }
 }

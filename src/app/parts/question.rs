@@ -2,14 +2,16 @@ use cook_model::cook::What;
 use cook_model::forecast::Surprise;
 use leptos::prelude::*;
 
+use crate::derived::Derived;
 use crate::navigate::{Screen, navigation};
 use crate::open_cook::{OpenCook, open_cook};
+use crate::words::wording;
 use crate::{say, show};
 
 /// The latest reading that does not fit what is otherwise known, until the cook has said that it is
 /// right or typed it again.
-pub fn open_question(cook: OpenCook) -> Memo<Option<Surprise>> {
-    Memo::new(move |_| {
+pub fn open_question(cook: OpenCook) -> Derived<Option<Surprise>> {
+    Derived::new(move || {
         let (state, forecast) = (cook.state().read(), cook.forecast().read());
         let vouched = |surprise: &Surprise| {
             let piece = state.history.piece(surprise.piece);
@@ -51,7 +53,7 @@ pub fn Question(
                 <button on:click=move |_| {
                     cook.record(What::Undone { entry: reading });
                     navigation.go(Screen::Piece(surprise.piece));
-                }>{move || say!("ask-mend")}</button>
+                }>{wording("ask-mend")}</button>
             </div>
         </section>
     }

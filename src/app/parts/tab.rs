@@ -1,6 +1,7 @@
 use leptos::prelude::*;
 
 use crate::navigate::{Screen, navigation};
+use crate::words::Words;
 
 /// The way to one part of the app, marked while that part shows.
 #[component]
@@ -9,7 +10,7 @@ pub fn Tab(
     to: Screen,
     /// What the part is called.
     #[prop(into)]
-    words: Signal<String>,
+    words: Words,
 ) -> impl IntoView {
     let navigation = navigation();
     view! {
@@ -17,7 +18,7 @@ pub fn Tab(
             aria-current=move || (navigation.screen() == to).then_some("page")
             on:click=move |_| navigation.go(to)
         >
-            {move || words.get()}
+            {words}
         </button>
     }
 }

@@ -1,5 +1,7 @@
 use leptos::prelude::*;
 
+use crate::words::Words;
+
 /// A few words to type, kept as soon as they are typed.
 #[component]
 pub fn TextField(
@@ -7,17 +9,17 @@ pub fn TextField(
     name: &'static str,
     /// What to type.
     #[prop(into)]
-    label: Signal<String>,
+    label: Words,
     /// The text that holds.
     #[prop(into)]
-    text: Signal<String>,
+    text: Words,
     /// Called with each change.
     #[prop(into)]
     on_type: Callback<String>,
 ) -> impl IntoView {
     view! {
         <div class="field">
-            <label for=name>{move || label.get()}</label>
+            <label for=name>{label}</label>
             <input
                 id=name
                 type="text"

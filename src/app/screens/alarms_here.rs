@@ -5,9 +5,11 @@ use crate::device::alarm_test::{self, Report};
 use crate::device::notify::{self, Buttons, Notice, Permission};
 use crate::device::sound::{self, Tune};
 use crate::device::{feature, wake_lock};
+use crate::getter::Getter;
 use crate::open_cook::open_cook;
-use crate::parts::{Choice, Heading};
+use crate::parts::{Choice, Heading, If};
 use crate::screens::plan::CalendarFile;
+use crate::words::{Words, wording};
 use crate::{preferences, say};
 
 /// What alarms do on this phone, and the trial that proves it.
@@ -17,40 +19,40 @@ pub fn AlarmsHere() -> impl IntoView {
     let permission = RwSignal::new(notify::permission());
     view! {
         <section class="screen alarms-here">
-            <Heading text=Signal::derive(|| say!("alarms-title")) />
-            <p>{move || say!("alarms-lead")}</p>
-            <p>{move || say!("alarms-backup")}</p>
-            <Show when=move || cook.plan().read().is_some()>
+            <Heading text=wording("alarms-title") />
+            <p>{wording("alarms-lead")}</p>
+            <p>{wording("alarms-backup")}</p>
+            <If holds=move || cook.plan().read().is_some()>
                 <CalendarFile />
-            </Show>
+            </If>
             <NotificationsHere permission=permission />
             <p>
                 {move || {
                     if wake_lock::is_offered() { say!("alarms-awake") } else { say!("alarms-not-awake") }
                 }}
             </p>
-            <Show when=|| !feature::is_installed()>
-                <p>{move || say!("alarms-install")}</p>
-            </Show>
+            <If holds=|| !feature::is_installed()>
+                <p>{wording("alarms-install")}</p>
+            </If>
             <Trial permission=permission />
             <OnOff
                 name="sound"
-                label=Signal::derive(|| say!("alarms-sound"))
-                chosen=Signal::derive(|| preferences::current().sound)
-                on_choose=Callback::new(|on| {
+                label=wording("alarms-sound")
+                chosen=|| preferences::current().sound
+                on_choose=|on| {
                     sound::unlock();
                     if on {
                         // To hear at once that there is sound.
                         sound::play(Tune::Note);
                     }
                     preferences::change(|chosen| chosen.sound = on);
-                })
+                }
             />
             <OnOff
                 name="awake"
-                label=Signal::derive(|| say!("alarms-stay-awake"))
-                chosen=Signal::derive(|| preferences::current().stay_awake)
-                on_choose=Callback::new(|on| preferences::change(|chosen| chosen.stay_awake = on))
+                label=wording("alarms-stay-awake")
+                chosen=|| preferences::current().stay_awake
+                on_choose=|on| preferences::change(|chosen| chosen.stay_awake = on)
             />
         </section>
     }
@@ -69,12 +71,12 @@ fn NotificationsHere(permission: RwSignal<Permission>) -> impl IntoView {
         Permission::Refused => say!("alarms-notify-refused"),
     };
     view! {
-        <p>{words}</p>
-        <Show when=move || permission.get() == Permission::NotAsked>
+        <p>{move || words()}</p>
+        <If holds=move || permission.get() == Permission::NotAsked>
             <button class="second-action" on:click=ask>
-                {move || say!("alarms-notify-ask")}
+                {wording("alarms-notify-ask")}
             </button>
-        </Show>
+        </If>
     }
 }
 
@@ -146,19 +148,20 @@ fn OnOff(
     /// Names the group on the page.
     name: &'static str,
     /// What is on or off.
-    label: Signal<String>,
+    label: Words,
     /// Whether it is on.
-    chosen: Signal<bool>,
+    #[prop(into)]
+    chosen: Getter<bool>,
     /// Called with another choice.
-    on_choose: Callback<bool>,
+    on_choose: impl Fn(bool) + Send + Sync + 'static,
 ) -> impl IntoView {
     view! {
         <Choice
             name=name
             label=label
             options=vec![
-                (true, Signal::derive(|| say!("on"))),
-                (false, Signal::derive(|| say!("off"))),
+                (true, wording("on")),
+                (false, wording("off")),
             ]
             chosen=chosen
             on_choose=on_choose

@@ -3,6 +3,7 @@ use leptos::prelude::*;
 
 use crate::open_cook::open_cook;
 use crate::parts::Heading;
+use crate::words::wording;
 use crate::{say, show};
 
 /// What can hurt people, and what the app cannot know.
@@ -22,7 +23,7 @@ pub fn Cautions() -> impl IntoView {
     };
     view! {
         <section class="screen cautions">
-            <Heading text=Signal::derive(|| say!("cautions-title")) />
+            <Heading text=wording("cautions-title") />
             {Caution::ALL.map(caution).into_iter().collect_view()}
         </section>
     }

@@ -1,10 +1,15 @@
 use std::collections::BTreeMap;
 
 use cook_model::cook::{Entry, EntryId, Problem, What};
+use leptos::html;
 use leptos::prelude::*;
+use wasm_bindgen::JsCast;
+use web_sys::HtmlElement;
 
+use crate::derived::Derived;
 use crate::open_cook::open_cook;
-use crate::parts::Heading;
+use crate::parts::{Each, Heading, If};
+use crate::words::wording;
 use crate::{describe, say, show};
 
 /// So many entries are shown at first: a day's log of twenty pieces takes a plain phone half a
@@ -16,39 +21,45 @@ const LATEST: usize = 50;
 pub fn CookLog() -> impl IntoView {
     let cook = open_cook();
     let log = cook.log();
-    let undone = Memo::new(move |_| log.read().undone_by());
-    let ignored = Memo::new(move |_| {
+    let undone = Derived::new(move || log.read().undone_by());
+    let ignored = Derived::new(move || {
         let ignored = &cook.state().read().ignored;
         ignored.iter().map(|one| (one.entry, one.why)).collect::<BTreeMap<_, _>>()
     });
     let all = RwSignal::new(false);
     let is_told = |entry: &&Entry| !matches!(entry.what, What::Undone { .. });
-    let count = Memo::new(move |_| log.read().entries().iter().filter(is_told).count());
+    let count = Derived::new(move || log.read().entries().iter().filter(is_told).count());
     let shown = move || {
         let most = if all.get() { usize::MAX } else { LATEST };
         let log = log.read();
         log.entries().iter().rev().filter(is_told).take(most).cloned().collect::<Vec<Entry>>()
     };
+    let rows = NodeRef::<html::Ol>::new();
+    let show_all = move |_| {
+        all.set(true);
+        // The button goes, and would take a keyboard's place with it.
+        request_animation_frame(move || _ = focus_row(rows, LATEST + 1));
+    };
     let set_aside = move || log.read().set_aside().to_vec();
     view! {
         <section class="screen cook-log">
-            <Heading text=Signal::derive(|| say!("log-title")) />
-            <Show when=move || log.read().entries().is_empty()>
-                <p class="lead">{move || say!("log-empty")}</p>
-            </Show>
-            <ol class="rows entries">
-                <For each=shown key=|entry| entry.id let:entry>
+            <Heading text=wording("log-title") />
+            <If holds=move || log.read().entries().is_empty()>
+                <p class="lead">{wording("log-empty")}</p>
+            </If>
+            <ol class="rows entries" node_ref=rows>
+                <Each each=shown key=|entry| entry.id let:entry>
                     <EntryRow entry=entry undone=undone ignored=ignored />
-                </For>
+                </Each>
             </ol>
-            <Show when=move || !all.get() && (count.get() > LATEST)>
-                <button class="second-action" on:click=move |_| all.set(true)>
+            <If holds=move || !all.get() && (count.get() > LATEST)>
+                <button class="second-action" on:click=show_all>
                     {move || say!("log-show-all", count = count.get())}
                 </button>
-            </Show>
-            <Show when=move || !log.read().set_aside().is_empty()>
-                <h2>{move || say!("log-set-aside-title")}</h2>
-                <p>{move || say!("log-set-aside-lead")}</p>
+            </If>
+            <If holds=move || !log.read().set_aside().is_empty()>
+                <h2>{wording("log-set-aside-title")}</h2>
+                <p>{wording("log-set-aside-lead")}</p>
                 <ul class="rows set-aside">
                     {move || {
                         set_aside()
@@ -57,9 +68,16 @@ pub fn CookLog() -> impl IntoView {
                             .collect_view()
                     }}
                 </ul>
-            </Show>
+            </If>
         </section>
     }
+}
+
+/// Takes the keyboard to what can be done with a row; rows are counted from one.
+fn focus_row(rows: NodeRef<html::Ol>, place: usize) -> Option<()> {
+    let button = format!("li:nth-child({place}) button");
+    let button = rows.get_untracked()?.query_selector(&button).ok()??;
+    button.dyn_into::<HtmlElement>().ok()?.focus().ok()
 }
 
 /// One entry.
@@ -68,15 +86,15 @@ fn EntryRow(
     /// The entry.
     entry: Entry,
     /// Undone entries, each with the entry that undid it.
-    undone: Memo<BTreeMap<EntryId, EntryId>>,
+    undone: Derived<BTreeMap<EntryId, EntryId>>,
     /// Entries that changed nothing, and why.
-    ignored: Memo<BTreeMap<EntryId, Problem>>,
+    ignored: Derived<BTreeMap<EntryId, Problem>>,
 ) -> impl IntoView {
     let cook = open_cook();
     let id = entry.id;
     let at = entry.happened;
     let words =
-        Memo::new(move |_| describe::entry(&cook.log().read(), &cook.state().read(), &entry));
+        Derived::new(move || describe::entry(&cook.log().read(), &cook.state().read(), &entry));
     let undoing = move || undone.read().get(&id).copied();
     let note = move || {
         if undoing().is_some() {
@@ -94,7 +112,7 @@ fn EntryRow(
             <span class="time">{move || show::clock(at)}</span>
             <span class="facts">
                 <span class="what">{move || words.get()}</span>
-                <span class="note">{note}</span>
+                <span class="note">{move || note()}</span>
             </span>
             <button
                 class="small"

@@ -1,8 +1,10 @@
 use cook_model::piece::PieceId;
 use leptos::prelude::*;
 
+use crate::derived::Derived;
 use crate::open_cook::open_cook;
-use crate::parts::{BackToCook, Choice, Curve, Heading, PitCurve, Zoom};
+use crate::parts::{BackToCook, Choice, Curve, Each, Heading, If, PitCurve, Zoom};
+use crate::words::wording;
 use crate::{say, show};
 
 /// Each piece's core over time, in pull order, and the pit's readings below.
@@ -11,7 +13,7 @@ pub fn Curves() -> impl IntoView {
     let cook = open_cook();
     let state = cook.state();
     let zoom = RwSignal::new(Zoom::Whole);
-    let order = Memo::new(move |_| {
+    let order = Derived::new(move || {
         let (state, forecast) = (state.read(), cook.forecast().read());
         let mut pieces: Vec<PieceId> = forecast.order.clone();
         let others = state.history.pieces.iter().map(|piece| piece.id);
@@ -26,29 +28,29 @@ pub fn Curves() -> impl IntoView {
         Some(view! { <PitCurve pit=state.history.pit.clone() from=from now=cook.now() /> })
     };
     let zooms = vec![
-        (Zoom::Whole, Signal::derive(|| say!("zoom-whole"))),
-        (Zoom::Hour, Signal::derive(|| say!("zoom-hour"))),
-        (Zoom::HalfHour, Signal::derive(|| say!("zoom-half-hour"))),
+        (Zoom::Whole, wording("zoom-whole")),
+        (Zoom::Hour, wording("zoom-hour")),
+        (Zoom::HalfHour, wording("zoom-half-hour")),
     ];
     view! {
         <section class="screen curves">
             <header class="top">
                 <BackToCook />
-                <Heading text=Signal::derive(|| say!("curves-title")) />
+                <Heading text=wording("curves-title") />
             </header>
             <Choice
                 name="zoom"
-                label=Signal::derive(|| say!("zoom"))
+                label=wording("zoom")
                 options=zooms
                 chosen=zoom
                 on_choose=move |chosen| zoom.set(chosen)
                 quiet=true
             />
-            <Show when=move || order.read().is_empty()>
-                <p class="lead">{move || say!("curves-none")}</p>
-            </Show>
+            <If holds=move || order.read().is_empty()>
+                <p class="lead">{wording("curves-none")}</p>
+            </If>
             <div class="rows">
-                <For each=move || order.get() key=|id| *id let:id>
+                <Each each=move || order.get() key=|id| *id let:id>
                     <section class="card" class:is-next=move || next() == Some(id)>
                         <h2>
                             {move || show::piece(&state.read(), id)}
@@ -69,13 +71,13 @@ pub fn Curves() -> impl IntoView {
                             )
                         }}
                     </section>
-                </For>
-                <Show when=move || !order.read().is_empty()>
+                </Each>
+                <If holds=move || !order.read().is_empty()>
                     <section class="card">
-                        <h2>{move || say!("pad-title-pit")}</h2>
-                        {pit}
+                        <h2>{wording("pad-title-pit")}</h2>
+                        {move || pit()}
                     </section>
-                </Show>
+                </If>
             </div>
         </section>
     }

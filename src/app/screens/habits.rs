@@ -6,6 +6,7 @@ use leptos::prelude::*;
 
 use crate::open_cook::open_cook;
 use crate::parts::{BackToCook, Choice, Heading, SettingField};
+use crate::words::{Words, wording};
 use crate::{say, show};
 
 /// How much hotter or cooler than the rack's mean a hot or a cool spot is taken to be (common
@@ -20,18 +21,18 @@ pub fn HabitsScreen() -> impl IntoView {
         <section class="screen habits">
             <div class="top">
                 <BackToCook />
-                <Heading text=Signal::derive(|| say!("habits-title")) />
+                <Heading text=wording("habits-title") />
             </div>
             <Choice
                 name="pit-kind"
-                label=Signal::derive(|| say!("habits-pit"))
+                label=wording("habits-pit")
                 options=vec![
-                    (PitKind::Indirect, Signal::derive(|| say!("pit-indirect"))),
-                    (PitKind::Pellet, Signal::derive(|| say!("pit-pellet"))),
-                    (PitKind::Gas, Signal::derive(|| say!("pit-gas"))),
-                    (PitKind::Drum, Signal::derive(|| say!("pit-drum"))),
+                    (PitKind::Indirect, wording("pit-indirect")),
+                    (PitKind::Pellet, wording("pit-pellet")),
+                    (PitKind::Gas, wording("pit-gas")),
+                    (PitKind::Drum, wording("pit-drum")),
                 ]
-                chosen=Signal::derive(move || cook.state().read().settings.pit_kind)
+                chosen=move || cook.state().read().settings.pit_kind
                 on_choose=move |pit| cook.record(What::PitKindSet { pit })
             />
             <Rack />
@@ -48,12 +49,12 @@ type Part = (fn(&Habits) -> Span, fn(&mut Habits, Span));
 #[component]
 fn Times() -> impl IntoView {
     let cook = open_cook();
-    let field = move |name: &'static str, label: Signal<String>, (get, set): Part| {
+    let field = move |name: &'static str, label: Words, (get, set): Part| {
         view! {
             <SettingField
                 name=name
                 label=label
-                value=Signal::derive(move || get(&cook.state().read().settings.habits))
+                value=move || get(&cook.state().read().settings.habits)
                 limits=limits::HABIT
                 on_set=move |span: Span| {
                     let mut habits = cook.state().read_untracked().settings.habits;
@@ -64,37 +65,37 @@ fn Times() -> impl IntoView {
         }
     };
     view! {
-        <h2>{move || say!("habits-times")}</h2>
-        <p class="hint">{move || say!("habits-times-hint")}</p>
+        <h2>{wording("habits-times")}</h2>
+        <p class="hint">{wording("habits-times-hint")}</p>
         <div class="pair">
             {field(
                 "preheat",
-                Signal::derive(|| say!("habits-preheat")),
+                wording("habits-preheat"),
                 (|h| h.fire.preheat, |h, span| h.fire.preheat = span),
             )}
             {field(
                 "feed",
-                Signal::derive(|| say!("habits-feed")),
+                wording("habits-feed"),
                 (|h| h.fire.feed_every, |h, span| h.fire.feed_every = span),
             )}
             {field(
                 "fridge",
-                Signal::derive(|| say!("habits-fridge")),
+                wording("habits-fridge"),
                 (|h| h.out_of_fridge, |h, span| h.out_of_fridge = span),
             )}
             {field(
                 "seasoning",
-                Signal::derive(|| say!("habits-season")),
+                wording("habits-season"),
                 (|h| h.seasoning, |h, span| h.seasoning = span),
             )}
             {field(
                 "rest",
-                Signal::derive(|| say!("habits-rest")),
+                wording("habits-rest"),
                 (|h| h.rest, |h, span| h.rest = span),
             )}
             {field(
                 "carving",
-                Signal::derive(|| say!("habits-carve")),
+                wording("habits-carve"),
                 (|h| h.carving, |h, span| h.carving = span),
             )}
         </div>
@@ -139,23 +140,23 @@ fn Rack() -> impl IntoView {
         rows.collect_view()
     };
     view! {
-        <h2>{move || say!("rack-title")}</h2>
+        <h2>{wording("rack-title")}</h2>
         <p class="hint">
             {move || match rack().len() {
                 0 => say!("rack-any"),
                 count => say!("rack-count", count = count),
             }}
         </p>
-        <div class="stepper" role="group" aria-label=move || say!("rack-title")>
-            <button aria-label=move || say!("rack-fewer") on:click=fewer>
+        <div class="stepper" role="group" aria-label=wording("rack-title")>
+            <button aria-label=wording("rack-fewer") on:click=fewer>
                 "\u{2212}"
             </button>
             <output class="stepped">{move || rack().len()}</output>
-            <button aria-label=move || say!("rack-more") on:click=more>
+            <button aria-label=wording("rack-more") on:click=more>
                 "+"
             </button>
         </div>
-        <ul class="rack">{places}</ul>
+        <ul class="rack">{move || places()}</ul>
     }
 }
 
@@ -210,8 +211,8 @@ fn Tonight() -> impl IntoView {
         rows.collect_view()
     };
     view! {
-        <h2>{move || say!("tonight-title")}</h2>
-        <p class="hint">{move || say!("tonight-hint")}</p>
-        <ul class="rack">{rows}</ul>
+        <h2>{wording("tonight-title")}</h2>
+        <p class="hint">{wording("tonight-hint")}</p>
+        <ul class="rack">{move || rows()}</ul>
     }
 }

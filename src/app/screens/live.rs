@@ -5,9 +5,11 @@ use cook_model::piece::PieceId;
 use cook_model::sorting::sort_by_key;
 use leptos::prelude::*;
 
+use crate::derived::Derived;
 use crate::navigate::{Screen, navigation};
 use crate::open_cook::open_cook;
-use crate::parts::{BackOn, Heading, NearClocks, NextStep, PieceRow, Prompts};
+use crate::parts::{BackOn, Each, Heading, If, NearClocks, NextStep, PieceRow, Prompts};
+use crate::words::wording;
 use crate::{describe, say, show};
 
 /// So many pieces are drawn with the screen, more than fit on a phone; the rest once it has been
@@ -18,7 +20,7 @@ const AT_ONCE: usize = 8;
 #[component]
 pub fn Live() -> impl IntoView {
     let cook = open_cook();
-    let order = Memo::new(move |_| {
+    let order = Derived::new(move || {
         let (on, off) = pieces_in_order(
             &cook.state().read().each_piece().map(|(s, h)| (h.id, s.stage)).collect::<Vec<_>>(),
             &cook.forecast().read().order,
@@ -33,7 +35,7 @@ pub fn Live() -> impl IntoView {
     view! {
         <section class="screen live">
             <div class="unseen">
-                <Heading text=Signal::derive(|| say!("live-title")) />
+                <Heading text=wording("live-title") />
             </div>
             <div class="sides">
                 <div class="side">
@@ -44,22 +46,22 @@ pub fn Live() -> impl IntoView {
                     <CookFacts />
                 </div>
                 <div class="side">
-                    <Show when=move || !order.read().0.is_empty()>
-                        <h2 class="list-name">{move || say!("live-order")}</h2>
+                    <If holds=move || !order.read().0.is_empty()>
+                        <h2 class="list-name">{wording("live-order")}</h2>
                         <ol class="rows pieces">
-                            <For each=move || drawn(order.get().0) key=|id| *id let:id>
+                            <Each each=move || drawn(order.get().0) key=|id| *id let:id>
                                 <PieceRow piece=id />
-                            </For>
+                            </Each>
                         </ol>
-                    </Show>
-                    <Show when=move || !order.read().1.is_empty()>
-                        <h2 class="list-name">{move || say!("live-off")}</h2>
+                    </If>
+                    <If holds=move || !order.read().1.is_empty()>
+                        <h2 class="list-name">{wording("live-off")}</h2>
                         <ul class="rows pieces">
-                            <For each=move || drawn(order.get().1) key=|id| *id let:id>
+                            <Each each=move || drawn(order.get().1) key=|id| *id let:id>
                                 <PieceRow piece=id />
-                            </For>
+                            </Each>
                         </ul>
-                    </Show>
+                    </If>
                 </div>
             </div>
         </section>
@@ -79,7 +81,7 @@ fn painted() -> ReadSignal<bool> {
 #[component]
 fn BackOnNow() -> impl IntoView {
     let cook = open_cook();
-    let back = Memo::new(move |_| {
+    let back = Derived::new(move || {
         let step = cook.step().filter(|step| step.action == Action::PutBack)?;
         step.pieces.first().copied()
     });
@@ -146,7 +148,7 @@ fn CookFacts() -> impl IntoView {
             </button>
             <button
                 class="curves-button"
-                aria-label=move || say!("curves-title")
+                aria-label=wording("curves-title")
                 on:click=move |_| navigation.go(Screen::Curves)
             >
                 <svg viewBox="0 0 32 32" aria-hidden="true">

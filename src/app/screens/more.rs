@@ -9,8 +9,9 @@ use crate::device::storage::CookId;
 use crate::device::{clock, files};
 use crate::navigate::{Screen, navigation};
 use crate::open_cook::{OpenCook, open_cook};
-use crate::parts::Heading;
+use crate::parts::{Heading, If};
 use crate::say;
+use crate::words::{Words, wording};
 
 /// The kind of file a cook is saved as.
 const KIND: &str = "application/json";
@@ -20,7 +21,7 @@ const KIND: &str = "application/json";
 pub fn More() -> impl IntoView {
     let cook = open_cook();
     let navigation = navigation();
-    let row = move |words: Signal<String>, to: Screen| {
+    let row = move |words: Words, to: Screen| {
         view! {
             <li>
                 <button class="row" on:click=move |_| navigation.go(to)>
@@ -35,26 +36,26 @@ pub fn More() -> impl IntoView {
     };
     view! {
         <section class="screen more">
-            <Heading text=Signal::derive(|| say!("more-title")) />
+            <Heading text=wording("more-title") />
             <ul class="rows">
-                {row(Signal::derive(|| say!("more-set-out")), Screen::SetOut)}
-                <Show when=move || cook.is_open()>
-                    {row(Signal::derive(|| say!("plan-title")), Screen::Plan)}
-                    {row(Signal::derive(|| say!("habits-title")), Screen::Habits)}
-                </Show>
-                {row(Signal::derive(|| say!("kitchen-entry")), Screen::Kitchen)}
-                {row(Signal::derive(|| say!("more-alarms")), Screen::AlarmsHere)}
-                {row(Signal::derive(|| say!("curves-title")), Screen::Curves)}
-                <Show when=move || cook.is_open()>
-                    {row(Signal::derive(|| say!("more-safety")), Screen::Safety)}
-                    {row(Signal::derive(|| say!("more-thermometer")), Screen::ThermometerCheck)}
-                </Show>
-                {row(Signal::derive(|| say!("more-cautions")), Screen::Cautions)}
-                {row(Signal::derive(|| say!("more-settings")), Screen::Settings)}
-                {row(Signal::derive(|| say!("more-end")), Screen::Start)}
+                {row(wording("more-set-out"), Screen::SetOut)}
+                <If holds=move || cook.is_open()>
+                    {row(wording("plan-title"), Screen::Plan)}
+                    {row(wording("habits-title"), Screen::Habits)}
+                </If>
+                {row(wording("kitchen-entry"), Screen::Kitchen)}
+                {row(wording("more-alarms"), Screen::AlarmsHere)}
+                {row(wording("curves-title"), Screen::Curves)}
+                <If holds=move || cook.is_open()>
+                    {row(wording("more-safety"), Screen::Safety)}
+                    {row(wording("more-thermometer"), Screen::ThermometerCheck)}
+                </If>
+                {row(wording("more-cautions"), Screen::Cautions)}
+                {row(wording("more-settings"), Screen::Settings)}
+                {row(wording("more-end"), Screen::Start)}
                 <li>
                     <button class="row" on:click=begin>
-                        {move || say!("more-new")}
+                        {wording("more-new")}
                     </button>
                 </li>
             </ul>
@@ -102,16 +103,16 @@ fn Files() -> impl IntoView {
     };
     view! {
         <ul class="rows">
-            <Show when=move || cook.is_open()>
+            <If holds=move || cook.is_open()>
                 <li>
                     <button class="row" on:click=save>
-                        {move || say!("file-save")}
+                        {wording("file-save")}
                     </button>
                 </li>
-            </Show>
+            </If>
             <li>
                 <button class="row" on:click=open>
-                    {move || say!("file-open")}
+                    {wording("file-open")}
                 </button>
             </li>
         </ul>

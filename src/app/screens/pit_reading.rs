@@ -5,6 +5,7 @@ use crate::navigate::{Screen, navigation};
 use crate::open_cook::open_cook;
 use crate::parts::{BackToCook, Heading, Keypad};
 use crate::typed::quantity;
+use crate::words::wording;
 use crate::{say, show};
 
 /// The number pad for the pit thermometer.
@@ -33,7 +34,7 @@ pub fn PitReading() -> impl IntoView {
                 <header class="top">
                     <BackToCook />
                     <div>
-                        <Heading text=Signal::derive(|| say!("pad-title-pit")) />
+                        <Heading text=wording("pad-title-pit") />
                         <p class="about">
                             {move || say!("pad-pit-about", temperature = show::temperature(aim()))}
                         </p>

@@ -6,11 +6,13 @@ use cook_model::quantity::{Moment, Span};
 use cook_model::sorting::sort_by_key;
 use leptos::prelude::*;
 
+use crate::derived::Derived;
 use crate::device::{clock, files};
 use crate::navigate::{Screen, navigation};
 use crate::open_cook::open_cook;
-use crate::parts::{BackToCook, Choice, Heading, Timeline, Track, tracks};
+use crate::parts::{BackToCook, Choice, Heading, If, Timeline, Track, tracks};
 use crate::screens::plan_levers::Levers;
+use crate::words::wording;
 use crate::{say, show};
 
 /// The kind of file the calendar is saved as.
@@ -40,7 +42,7 @@ pub fn PlanScreen() -> impl IntoView {
         <section class="screen plan">
             <div class="top">
                 <BackToCook />
-                <Heading text=Signal::derive(|| say!("plan-title")) />
+                <Heading text=wording("plan-title") />
             </div>
             {move || match problem() {
                 Some(words) => {
@@ -58,7 +60,7 @@ pub fn PlanScreen() -> impl IntoView {
                 None => view! { <ThePlan /> }.into_any(),
             }}
             <button class="row" on:click=move |_| navigation.go(Screen::Habits)>
-                {move || say!("habits-title")}
+                {wording("habits-title")}
             </button>
         </section>
     }
@@ -102,8 +104,8 @@ fn ThePlan() -> impl IntoView {
     };
     view! {
         <div class="sides">
-            <div class="side">{drawn} <Levers /> <Ways /></div>
-            <div class="side">{steps} <CalendarFile /></div>
+            <div class="side">{move || drawn()} <Levers /> <Ways /></div>
+            <div class="side">{move || steps()} <CalendarFile /></div>
         </div>
     }
 }
@@ -146,7 +148,7 @@ fn cook_now() -> Moment {
 fn Ways() -> impl IntoView {
     let cook = open_cook();
     let begun = move || cook.state().read().history.pieces.iter().any(|p| !p.spells.is_empty());
-    let costs = Memo::new(move |_| {
+    let costs = Derived::new(move || {
         let state = cook.state().read();
         let request = state.plan_request(cook.plan().read().as_ref()?.light);
         let each = [Style::OnTogether, Style::OffTogether].map(|style| {
@@ -169,24 +171,24 @@ fn Ways() -> impl IntoView {
         ))
     };
     view! {
-        <Show when=move || !begun()>
+        <If holds=move || !begun()>
             <Choice
                 name="style"
-                label=Signal::derive(|| say!("plan-style"))
+                label=wording("plan-style")
                 options=vec![
-                    (Style::OnTogether, Signal::derive(|| say!("plan-on-together"))),
-                    (Style::OffTogether, Signal::derive(|| say!("plan-off-together"))),
+                    (Style::OnTogether, wording("plan-on-together")),
+                    (Style::OffTogether, wording("plan-off-together")),
                 ]
-                chosen=Signal::derive(move || cook.state().read().settings.style)
+                chosen=move || cook.state().read().settings.style
                 on_choose=move |style| cook.record(What::StyleSet { style })
             />
             <dl class="costs">
-                <dt>{move || say!("plan-on-together")}</dt>
+                <dt>{wording("plan-on-together")}</dt>
                 <dd>{move || cost(0)}</dd>
-                <dt>{move || say!("plan-off-together")}</dt>
+                <dt>{wording("plan-off-together")}</dt>
                 <dd>{move || cost(1)}</dd>
             </dl>
-        </Show>
+        </If>
     }
 }
 
@@ -222,9 +224,9 @@ pub fn CalendarFile() -> impl IntoView {
     };
     view! {
         <button class="row" on:click=save>
-            {move || say!("plan-calendar")}
+            {wording("plan-calendar")}
         </button>
-        <p class="hint">{move || say!("plan-calendar-hint")}</p>
+        <p class="hint">{wording("plan-calendar-hint")}</p>
         <p role="status">{move || said.get()}</p>
     }
 }

@@ -3,6 +3,7 @@ use cook_model::plan::{Drift, Lever, Move, Outlook, levers, off_target};
 use cook_model::quantity::Span;
 use leptos::prelude::*;
 
+use crate::derived::Derived;
 use crate::open_cook::{OpenCook, open_cook};
 use crate::screens::plan::percent;
 use crate::{describe, say, show};
@@ -12,7 +13,7 @@ use crate::{describe, say, show};
 pub fn Levers() -> impl IntoView {
     let cook = open_cook();
     // Each lever costs a forecast of its own, so they follow the forecast, not the clock.
-    let offered = Memo::new(move |_| {
+    let offered = Derived::new(move || {
         let state = cook.state().read();
         let (forecast, plan) = (cook.forecast().read(), cook.plan().read());
         let now = cook.outlook()?;
@@ -39,7 +40,7 @@ pub fn Levers() -> impl IntoView {
             <h2 id="outlook">{move || cook.outlook().map(|now| describe::dinner(&now))}</h2>
             <p>{move || cook.outlook().map(|now| ready(&now))}</p>
             {move || drift().map(|words| view! { <p class="note">{words}</p> })}
-            <ul class="rows">{rows}</ul>
+            <ul class="rows">{move || rows()}</ul>
         </section>
     }
 }

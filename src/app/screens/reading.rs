@@ -4,6 +4,7 @@ use cook_model::piece::PieceId;
 use cook_model::quantity::Temperature;
 use leptos::prelude::*;
 
+use crate::derived::Derived;
 use crate::navigate::{Screen, navigation};
 use crate::open_cook::open_cook;
 use crate::parts::{
@@ -11,6 +12,7 @@ use crate::parts::{
     PullProposal, Zoom, last_reading,
 };
 use crate::typed::quantity;
+use crate::words::wording;
 use crate::{safety_words, say, show};
 
 /// A usual reading, shown as an example of what to type.
@@ -30,7 +32,7 @@ pub fn Reading(
     let instrument = RwSignal::new(Instrument::InstantRead);
     let two_places = RwSignal::new(false);
     let name = move || show::piece(&state.read(), piece);
-    let forecast = Memo::new(move |_| cook.forecast().read().piece(piece).cloned());
+    let forecast = Derived::new(move || cook.forecast().read().piece(piece).cloned());
     let what = move |temperature| What::CoreRead {
         piece,
         temperature,
@@ -49,7 +51,7 @@ pub fn Reading(
         cook.record(what(typed));
         back();
     };
-    let history = Memo::new(move |_| state.read().history.piece(piece).cloned());
+    let history = Derived::new(move || state.read().history.piece(piece).cloned());
     let section = move || {
         let seating = forecast.get()?.seating?;
         let thickest = history.get()?.piece.thickest;
@@ -70,8 +72,8 @@ pub fn Reading(
         Some(view! { <Curve history=history forecast=forecast now=now zoom=Zoom::Whole /> })
     };
     let instruments = vec![
-        (Instrument::InstantRead, Signal::derive(|| say!("instant-read"))),
-        (Instrument::LeaveIn, Signal::derive(|| say!("leave-in"))),
+        (Instrument::InstantRead, wording("instant-read")),
+        (Instrument::LeaveIn, wording("leave-in")),
     ];
     view! {
         <section class="screen reading">
@@ -80,7 +82,7 @@ pub fn Reading(
                     <header class="top">
                         <BackToCook />
                         <div>
-                            <Heading text=Signal::derive(name) />
+                            <Heading text=name />
                             <p class="about">
                                 {move || {
                                     forecast
@@ -98,13 +100,13 @@ pub fn Reading(
                             <p class="about">
                                 {move || last_reading(history.get(), cook.now())}
                             </p>
-                            <p class="about">{offset}</p>
+                            <p class="about">{move || offset()}</p>
                         </div>
                     </header>
                     <div class="how">
                         <Choice
                             name="instrument"
-                            label=Signal::derive(|| say!("pad-instrument"))
+                            label=wording("pad-instrument")
                             options=instruments
                             chosen=instrument
                             on_choose=move |chosen| instrument.set(chosen)
@@ -115,7 +117,7 @@ pub fn Reading(
                             aria-pressed=move || two_places.get().to_string()
                             on:click=move |_| two_places.update(|two| *two = !*two)
                         >
-                            {move || say!("places-two")}
+                            {wording("places-two")}
                         </button>
                     </div>
                     <Keypad
@@ -128,8 +130,8 @@ pub fn Reading(
                 <div class="side">
                     <PieceActs piece=piece />
                     <PullProposal piece=piece />
-                    {section}
-                    {curve}
+                    {move || section()}
+                    {move || curve()}
                     <PieceClocks piece=piece />
                     <ForecastLethality piece=piece />
                 </div>
@@ -147,7 +149,7 @@ fn PieceActs(
     let cook = open_cook();
     let navigation = navigation();
     let state = cook.state();
-    let stage = Memo::new(move |_| state.read().piece(piece).map(|(standing, _)| standing.stage));
+    let stage = Derived::new(move || state.read().piece(piece).map(|(standing, _)| standing.stage));
     let name = move || show::piece(&state.read(), piece);
     let act = move |words: String, what: What| {
         view! {

@@ -6,11 +6,13 @@ use cook_model::safety::{ProofRule, Shortfall, shortfall};
 use cook_model::sorting::sort_by;
 use leptos::prelude::*;
 
+use crate::derived::Derived;
 use crate::navigate::{Screen, navigation};
 use crate::open_cook::open_cook;
 use crate::parts::{
-    Heading, PieceClocks, PieceShape, ProofStatus, last_reading, level, relative_size,
+    Each, Heading, If, PieceClocks, PieceShape, ProofStatus, last_reading, level, relative_size,
 };
+use crate::words::wording;
 use crate::{say, show};
 
 /// What is off the pit: covered, read near its peak, proved, and then served or packed.
@@ -19,7 +21,7 @@ pub fn Rest() -> impl IntoView {
     let cook = open_cook();
     let navigation = navigation();
     let state = cook.state();
-    let off = Memo::new(move |_| {
+    let off = Derived::new(move || {
         let state = state.read();
         let mut off: Vec<(Stage, PieceId)> = state
             .each_piece()
@@ -33,21 +35,21 @@ pub fn Rest() -> impl IntoView {
     let held = move || matches!(state.read().settings.proof_rule, ProofRule::Held { .. });
     view! {
         <section class="screen rest">
-            <Heading text=Signal::derive(|| say!("rest-title")) />
+            <Heading text=wording("rest-title") />
             <p class="caution">{move || say!("rest-lead", rule = rule())}</p>
-            <Show when=held>
-                <p>{move || say!("rest-lead-held")}</p>
-            </Show>
-            <Show when=move || off.read().is_empty()>
-                <p class="lead">{move || say!("rest-none")}</p>
-            </Show>
+            <If holds=held>
+                <p>{wording("rest-lead-held")}</p>
+            </If>
+            <If holds=move || off.read().is_empty()>
+                <p class="lead">{wording("rest-none")}</p>
+            </If>
             <ul class="rows pieces">
-                <For each=move || off.get() key=|id| *id let:id>
+                <Each each=move || off.get() key=|id| *id let:id>
                     <RestRow piece=id />
-                </For>
+                </Each>
             </ul>
             <button class="second-action" on:click=move |_| navigation.go(Screen::Kitchen)>
-                {move || say!("kitchen-entry")}
+                {wording("kitchen-entry")}
             </button>
         </section>
     }
@@ -62,13 +64,13 @@ fn RestRow(
     let cook = open_cook();
     let navigation = navigation();
     let state = cook.state();
-    let known = Memo::new(move |_| {
+    let known = Derived::new(move || {
         let state = state.read();
         state.piece(piece).map(|(standing, history)| (standing.clone(), history.clone()))
     });
-    let forecast = Memo::new(move |_| cook.forecast().read().piece(piece).cloned());
+    let forecast = Derived::new(move || cook.forecast().read().piece(piece).cloned());
     let history = move || known.get().map(|(_, history)| history);
-    let stage = Signal::derive(move || known.get().map_or(Stage::Packed, |known| known.0.stage));
+    let stage = Derived::new(move || known.get().map_or(Stage::Packed, |known| known.0.stage));
     let name = move || show::piece(&state.read(), piece);
     let standing = move || {
         let (standing, history) = known.get()?;
@@ -97,33 +99,33 @@ fn RestRow(
         let (_, history) = known.get()?;
         let reading = reading_to_second(&state.read(), &history, cook.now());
         Some(view! {
-            <Show when={
+            <If holds={
                 let history = history.clone();
                 move || !is_covered(&history)
-            }>{tap(say!("rest-cover"), What::Covered { piece })}</Show>
+            }>{tap(say!("rest-cover"), What::Covered { piece })}</If>
             {reading.map(|reading| tap(say!("rest-second"), What::SecondPlaceTried { reading }))}
-            <Show when=move || stage.get() == Stage::Resting>
+            <If holds=move || stage.get() == Stage::Resting>
                 <button on:click=move |_| navigation.go(Screen::Piece(piece))>
-                    {move || say!("rest-read")}
+                    {wording("rest-read")}
                 </button>
                 {tap(say!("rest-put-back"), What::PutOn { piece })}
-            </Show>
-            <Show when=move || stage.get() == Stage::Proved>
+            </If>
+            <If holds=move || stage.get() == Stage::Proved>
                 {tap(say!("rest-pack"), What::Packed { piece })}
-            </Show>
+            </If>
         })
     };
     view! {
         <li class=move || format!("piece {}", crate::parts::stage_name(stage.get()))>
             <div class="resting-facts">
                 <PieceShape
-                    size=Signal::derive(move || relative_size(piece))
-                    level=Signal::derive(move || level(history(), forecast.get()))
+                    size=move || relative_size(piece)
+                    level=move || level(history(), forecast.get())
                     stage=stage
                 />
                 <div class="facts">
-                    <p class="name">{name}</p>
-                    <p class="window">{standing}</p>
+                    <p class="name">{move || name()}</p>
+                    <p class="window">{move || standing()}</p>
                     <p class="last">{move || last_reading(history(), cook.now())}</p>
                 </div>
             </div>

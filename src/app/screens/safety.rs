@@ -3,18 +3,20 @@ use cook_model::history::Tolerances;
 use cook_model::quantity::TemperatureDifference;
 use leptos::prelude::*;
 
+use crate::derived::Derived;
 use crate::navigate::{Screen, navigation};
 use crate::open_cook::open_cook;
 use crate::parts::{Choice, Heading, SettingField};
 use crate::screens::safety_rule::RuleChoice;
 use crate::typed::{Percent, Typed};
+use crate::words::{Words, wording};
 use crate::{say, show};
 
 /// What proves a piece in this cook, and how far the thermometers may be off.
 #[component]
 pub fn Safety() -> impl IntoView {
     let navigation = navigation();
-    let row = move |words: Signal<String>, to: Screen| {
+    let row = move |words: Words, to: Screen| {
         view! {
             <button class="row" on:click=move |_| navigation.go(to)>
                 {move || words.get()}
@@ -23,13 +25,13 @@ pub fn Safety() -> impl IntoView {
     };
     view! {
         <section class="screen safety">
-            <Heading text=Signal::derive(|| say!("safety-title")) />
-            <p class="lead">{move || say!("safety-lead")}</p>
+            <Heading text=wording("safety-title") />
+            <p class="lead">{wording("safety-lead")}</p>
             <RuleChoice />
             <ToleranceFields />
-            {row(Signal::derive(|| say!("more-thermometer")), Screen::ThermometerCheck)}
+            {row(wording("more-thermometer"), Screen::ThermometerCheck)}
             <Checks />
-            {row(Signal::derive(|| say!("more-cautions")), Screen::Cautions)}
+            {row(wording("more-cautions"), Screen::Cautions)}
         </section>
     }
 }
@@ -38,7 +40,7 @@ pub fn Safety() -> impl IntoView {
 #[component]
 fn ToleranceFields() -> impl IntoView {
     let cook = open_cook();
-    let held = Memo::new(move |_| cook.state().read().settings.tolerances);
+    let held = Derived::new(move || cook.state().read().settings.tolerances);
     let set = move |change: fn(&mut Tolerances, TemperatureDifference)| {
         move |typed| {
             let mut tolerances = held.get_untracked();
@@ -49,27 +51,27 @@ fn ToleranceFields() -> impl IntoView {
     let unit = show::temperature_unit;
     view! {
         <div class="card">
-            <h2>{move || say!("safety-thermometers")}</h2>
-            <p class="hint">{move || say!("safety-tolerance-hint")}</p>
+            <h2>{wording("safety-thermometers")}</h2>
+            <p class="hint">{wording("safety-tolerance-hint")}</p>
             <div class="pair">
                 <SettingField
                     name="tolerance-instant"
-                    label=Signal::derive(move || say!("safety-tolerance-instant", unit = unit()))
-                    value=Signal::derive(move || held.get().instant_read)
+                    label=move || say!("safety-tolerance-instant", unit = unit())
+                    value=move || held.get().instant_read
                     limits=limits::TOLERANCE
                     on_set=set(|all, typed| all.instant_read = typed)
                 />
                 <SettingField
                     name="tolerance-leave-in"
-                    label=Signal::derive(move || say!("safety-tolerance-leave-in", unit = unit()))
-                    value=Signal::derive(move || held.get().leave_in)
+                    label=move || say!("safety-tolerance-leave-in", unit = unit())
+                    value=move || held.get().leave_in
                     limits=limits::TOLERANCE
                     on_set=set(|all, typed| all.leave_in = typed)
                 />
                 <SettingField
                     name="tolerance-pit"
-                    label=Signal::derive(move || say!("safety-tolerance-pit", unit = unit()))
-                    value=Signal::derive(move || held.get().pit)
+                    label=move || say!("safety-tolerance-pit", unit = unit())
+                    value=move || held.get().pit
                     limits=limits::TOLERANCE
                     on_set=set(|all, typed| all.pit = typed)
                 />
@@ -86,23 +88,23 @@ fn Checks() -> impl IntoView {
     let (least, most) = (*limits::CHECK_RISK.start(), *limits::CHECK_RISK.end());
     view! {
         <div class="card">
-            <h2>{move || say!("safety-checks")}</h2>
+            <h2>{wording("safety-checks")}</h2>
             <SettingField
                 name="check-risk"
-                label=Signal::derive(|| say!("safety-risk", unit = Percent::unit()))
-                value=Signal::derive(move || Percent(state.read().settings.check_risk_percent))
+                label=|| say!("safety-risk", unit = Percent::unit())
+                value=move || Percent(state.read().settings.check_risk_percent)
                 limits=Percent(least)..=Percent(most)
-                hint=Signal::derive(|| say!("safety-risk-hint"))
+                hint=wording("safety-risk-hint")
                 on_set=move |typed: Percent| cook.record(What::CheckRiskSet { percent: typed.0 })
             />
             <Choice
                 name="prompts"
-                label=Signal::derive(|| say!("safety-prompts"))
+                label=wording("safety-prompts")
                 options=vec![
-                    (true, Signal::derive(|| say!("on"))),
-                    (false, Signal::derive(|| say!("off"))),
+                    (true, wording("on")),
+                    (false, wording("off")),
                 ]
-                chosen=Signal::derive(move || state.read().settings.prompts_shown)
+                chosen=move || state.read().settings.prompts_shown
                 on_choose=move |shown| cook.record(What::PromptsSet { shown })
             />
         </div>

@@ -5,9 +5,11 @@ use cook_model::safety::{
 };
 use leptos::prelude::*;
 
+use crate::derived::Derived;
 use crate::open_cook::open_cook;
-use crate::parts::{Choice, Field};
+use crate::parts::{Choice, Field, If};
 use crate::typed::{Typed, quantity};
+use crate::words::{Words, wording};
 use crate::{safety_words, say, show};
 
 /// The hottest figure of one's own: beyond it no breast is worth eating.
@@ -38,7 +40,7 @@ impl Kind {
 #[component]
 pub fn RuleChoice() -> impl IntoView {
     let cook = open_cook();
-    let rule = Memo::new(move |_| cook.state().read().settings.proof_rule);
+    let rule = Derived::new(move || cook.state().read().settings.proof_rule);
     let looked_at = RwSignal::new(Kind::Instant);
     // Follows a choice made, and an undo.
     Effect::new(move || looked_at.set(Kind::of(rule.get())));
@@ -50,15 +52,15 @@ pub fn RuleChoice() -> impl IntoView {
     };
     let instant = || show::temperature(INSTANT_KILL);
     let options = vec![
-        (Kind::Instant, Signal::derive(move || say!("rule-instant", temperature = instant()))),
-        (Kind::Own, Signal::derive(|| say!("safety-rule-own"))),
-        (Kind::Held, Signal::derive(|| say!("safety-rule-held"))),
+        (Kind::Instant, Words::from(move || say!("rule-instant", temperature = instant()))),
+        (Kind::Own, wording("safety-rule-own")),
+        (Kind::Held, wording("safety-rule-held")),
     ];
     view! {
         <div class="card">
             <Choice
                 name="rule"
-                label=Signal::derive(|| say!("safety-rule"))
+                label=wording("safety-rule")
                 options=options
                 chosen=looked_at
                 on_choose=choose
@@ -113,11 +115,11 @@ fn OwnFigure(
         <Source rule=ProofRule::Instant />
         <Field
             name="own-figure"
-            label=Signal::derive(|| say!("rule-own-field", unit = show::temperature_unit()))
+            label=|| say!("rule-own-field", unit = show::temperature_unit())
             text=text
             bad=bad
         />
-        <button on:click=take>{move || say!("rule-own-use")}</button>
+        <button on:click=take>{wording("rule-own-use")}</button>
     }
 }
 
@@ -154,25 +156,25 @@ fn Table(
     };
     let is_new = move || rule != looked_at();
     view! {
-        {caution}
-        <p>{text}</p>
+        {move || caution()}
+        <p>{move || text()}</p>
         <Source rule=ProofRule::Held { fat: FatColumn::Twelve } />
         <Choice
             name="fat"
-            label=Signal::derive(|| say!("rule-held-fat"))
+            label=wording("rule-held-fat")
             options=vec![
-                (FatColumn::Twelve, Signal::derive(|| say!("rule-held-fat-12"))),
-                (FatColumn::Five, Signal::derive(|| say!("rule-held-fat-5"))),
+                (FatColumn::Twelve, wording("rule-held-fat-12")),
+                (FatColumn::Five, wording("rule-held-fat-5")),
             ]
             chosen=fat
             on_choose=move |column| fat.set(column)
         />
-        <p class="note">{move || say!("rule-held-rows")}</p>
-        <ul class="dwell">{rows}</ul>
-        <Show when=is_new>
+        <p class="note">{wording("rule-held-rows")}</p>
+        <ul class="dwell">{move || rows()}</ul>
+        <If holds=is_new>
             <button on:click=move |_| {
                 cook.record(What::ProofRuleSet { rule: ProofRule::Held { fat: fat.get_untracked() } })
-            }>{move || say!("rule-held-use")}</button>
-        </Show>
+            }>{wording("rule-held-use")}</button>
+        </If>
     }
 }

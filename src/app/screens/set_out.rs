@@ -3,11 +3,13 @@ use cook_model::piece::{Piece, PieceId, Shape};
 use cook_model::quantity::{Length, Mass, Temperature, Units};
 use leptos::prelude::*;
 
+use crate::derived::Derived;
 use crate::device::clock;
 use crate::open_cook::{OpenCook, open_cook};
-use crate::parts::{Choice, Field, Heading, PieceShape, SettingField};
+use crate::parts::{Choice, Each, Field, Heading, If, PieceShape, SettingField};
 use crate::screens::set_out_dinner::Dinner;
 use crate::typed::{PackWeight, Typed, quantity, quantity_or_blank};
+use crate::words::wording;
 use crate::{preferences, say, show};
 
 /// Meat from a fridge at 38 F (common practice, no source).
@@ -29,13 +31,13 @@ pub fn SetOut() -> impl IntoView {
     }
     view! {
         <section class="screen set-out">
-            <Heading text=Signal::derive(|| say!("set-out-title")) />
+            <Heading text=wording("set-out-title") />
             <UnitChoice />
             <div class="sides">
                 <div class="side">
                     <AddPieces start=start />
                     <ul class="rows pieces">
-                        <For
+                        <Each
                             each=move || {
                                 let state = cook.state().read();
                                 state.history.pieces.iter().map(|piece| piece.id).collect::<Vec<_>>()
@@ -44,12 +46,12 @@ pub fn SetOut() -> impl IntoView {
                             let:id
                         >
                             <SetOutRow piece=id />
-                        </For>
+                        </Each>
                     </ul>
                 </div>
                 <div class="side">
                     <CookSettings start=start />
-                    <p class="caution">{move || say!("set-out-wash")}</p>
+                    <p class="caution">{wording("set-out-wash")}</p>
                 </div>
             </div>
         </section>
@@ -60,15 +62,15 @@ pub fn SetOut() -> impl IntoView {
 #[component]
 fn UnitChoice() -> impl IntoView {
     let options = vec![
-        (Units::CUSTOMARY, Signal::derive(|| say!("units-customary"))),
-        (Units::METRIC, Signal::derive(|| say!("units-metric"))),
+        (Units::CUSTOMARY, wording("units-customary")),
+        (Units::METRIC, wording("units-metric")),
     ];
     view! {
         <Choice
             name="unit-system"
-            label=Signal::derive(|| say!("set-out-units"))
+            label=wording("set-out-units")
             options=options
-            chosen=Signal::derive(preferences::units)
+            chosen=preferences::units
             on_choose=move |units| preferences::change(|chosen| chosen.units = units)
             quiet=true
         />
@@ -82,24 +84,24 @@ fn SetOutRow(
     piece: PieceId,
 ) -> impl IntoView {
     let cook = open_cook();
-    let facts = Memo::new(move |_| {
+    let facts = Derived::new(move || {
         let state = cook.state().read();
         state.piece(piece).map(|(standing, history)| (standing.stage, history.piece))
     });
     let name = move || show::piece(&cook.state().read(), piece);
-    let stage = Signal::derive(move || facts.get().map_or(Stage::Raw, |facts| facts.0));
+    let stage = Derived::new(move || facts.get().map_or(Stage::Raw, |facts| facts.0));
     view! {
         <li class="set-out-row">
             <PieceShape
-                size=Signal::derive(move || crate::parts::relative_size(piece))
-                level=Signal::derive(|| 0.0)
+                size=move || crate::parts::relative_size(piece)
+                level=|| 0.0
                 stage=stage
             />
             <span class="facts">
-                <span class="name">{name}</span>
+                <span class="name">{move || name()}</span>
                 <span>{move || facts.get().map(|facts| show::facts(&facts.1))}</span>
             </span>
-            <Show when=move || stage.get() == Stage::Raw>
+            <If holds=move || stage.get() == Stage::Raw>
                 <button
                     class="small"
                     aria-label=move || say!("set-out-remove", piece = name())
@@ -109,7 +111,7 @@ fn SetOutRow(
                         <path d="M5 5L19 19M19 5L5 19" />
                     </svg>
                 </button>
-            </Show>
+            </If>
         </li>
     }
 }
@@ -177,14 +179,11 @@ fn AddPieces(
         Weighed::Each => say!("set-out-weight", unit = show::mass_unit()),
         Weighed::Pack => say!("set-out-pack", count = count.get(), unit = PackWeight::unit()),
     };
-    let middles = vec![
-        (false, Signal::derive(|| say!("middle-thawed"))),
-        (true, Signal::derive(|| say!("middle-icy"))),
-    ];
+    let middles = vec![(false, wording("middle-thawed")), (true, wording("middle-icy"))];
     let shapes = vec![
-        (Shape::Natural, Signal::derive(|| say!("shape-natural"))),
-        (Shape::Even, Signal::derive(|| say!("shape-even"))),
-        (Shape::Thick, Signal::derive(|| say!("shape-thick"))),
+        (Shape::Natural, wording("shape-natural")),
+        (Shape::Even, wording("shape-even")),
+        (Shape::Thick, wording("shape-thick")),
     ];
     view! {
         <form
@@ -195,13 +194,13 @@ fn AddPieces(
                 add();
             }
         >
-            <h2>{move || say!("set-out-add-title")}</h2>
+            <h2>{wording("set-out-add-title")}</h2>
             <Choice
                 name="weighed"
-                label=Signal::derive(|| say!("set-out-weighed"))
+                label=wording("set-out-weighed")
                 options=vec![
-                    (Weighed::Each, Signal::derive(|| say!("set-out-each"))),
-                    (Weighed::Pack, Signal::derive(|| say!("set-out-whole-pack"))),
+                    (Weighed::Each, wording("set-out-each")),
+                    (Weighed::Pack, wording("set-out-whole-pack")),
                 ]
                 chosen=weighed
                 on_choose=move |chosen| weighed.set(chosen)
@@ -210,36 +209,36 @@ fn AddPieces(
             <div class="pair">
                 <Field
                     name="weight"
-                    label=Signal::derive(weight_label)
+                    label=weight_label
                     text=weight
                     bad=bad_weight
                 />
                 <Field
                     name="thickest"
-                    label=Signal::derive(|| say!("set-out-thickest", unit = show::length_unit()))
+                    label=|| say!("set-out-thickest", unit = show::length_unit())
                     text=thickest
                     bad=bad_thickest
                 />
             </div>
-            <p class="hint">{move || say!("set-out-thickest-hint")}</p>
+            <p class="hint">{wording("set-out-thickest-hint")}</p>
             <Choice
                 name="shape"
-                label=Signal::derive(|| say!("set-out-shape"))
+                label=wording("set-out-shape")
                 options=shapes
                 chosen=shape
                 on_choose=move |chosen| shape.set(chosen)
             />
             <Choice
                 name="middle"
-                label=Signal::derive(|| say!("set-out-middle"))
+                label=wording("set-out-middle")
                 options=middles
                 chosen=icy
                 on_choose=move |chosen| icy.set(chosen)
             />
-            <div class="stepper" role="group" aria-label=move || say!("set-out-count")>
+            <div class="stepper" role="group" aria-label=wording("set-out-count")>
                 <button
                     type="button"
-                    aria-label=move || say!("set-out-count-less")
+                    aria-label=wording("set-out-count-less")
                     on:click=move |_| count.update(|count| *count = (*count - 1).max(1))
                 >
                     "−"
@@ -249,7 +248,7 @@ fn AddPieces(
                 </button>
                 <button
                     type="button"
-                    aria-label=move || say!("set-out-count-more")
+                    aria-label=wording("set-out-count-more")
                     on:click=move |_| count.update(|count| *count = (*count + 1).min(MOST_PIECES))
                 >
                     "+"
@@ -299,38 +298,38 @@ fn CookSettings(
     let unit = show::temperature_unit;
     view! {
         <div class="card">
-            <h2>{move || say!("set-out-cook-title")}</h2>
+            <h2>{wording("set-out-cook-title")}</h2>
             <Dinner now=clock::now() />
             <div class="pair">
                 <SettingField
                     name="pit"
-                    label=Signal::derive(move || say!("set-out-pit", unit = unit()))
-                    value=Signal::derive(move || state.read().settings.pit_target)
+                    label=move || say!("set-out-pit", unit = unit())
+                    value=move || state.read().settings.pit_target
                     limits=limits::PIT_TARGET
                     on_set=move |target| cook.record(What::PitTargetSet { target })
                 />
                 <SettingField
                     name="pull"
-                    label=Signal::derive(move || say!("set-out-pull", unit = unit()))
-                    value=Signal::derive(move || state.read().settings.pull_target)
+                    label=move || say!("set-out-pull", unit = unit())
+                    value=move || state.read().settings.pull_target
                     limits=limits::PULL_TARGET
                     on_set=move |target| cook.record(What::PullTargetSet { piece: None, target })
                 />
             </div>
-            <p class="hint">{move || say!("set-out-pull-hint")}</p>
+            <p class="hint">{wording("set-out-pull-hint")}</p>
             <div class="pair">
                 <SettingField
                     name="start"
-                    label=Signal::derive(move || say!("set-out-start", unit = unit()))
+                    label=move || say!("set-out-start", unit = unit())
                     value=start
                     limits=limits::START
-                    hint=Signal::derive(|| Some(say!("set-out-start-hint")))
+                    hint=wording("set-out-start-hint")
                     on_set=set_start
                 />
                 <SettingField
                     name="ambient"
-                    label=Signal::derive(move || say!("set-out-ambient", unit = unit()))
-                    value=Signal::derive(move || state.read().settings.ambient)
+                    label=move || say!("set-out-ambient", unit = unit())
+                    value=move || state.read().settings.ambient
                     limits=limits::AMBIENT
                     on_set=move |ambient| cook.record(What::AmbientSet { ambient })
                 />

@@ -2,11 +2,13 @@ use cook_model::cook::What;
 use cook_model::quantity::Moment;
 use leptos::prelude::*;
 
+use crate::derived::Derived;
 use crate::device::clock;
 use crate::open_cook::open_cook;
-use crate::parts::Choice;
+use crate::parts::{Choice, If};
+use crate::show;
 use crate::typed::time_of_day;
-use crate::{say, show};
+use crate::words::wording;
 
 /// When people eat: today or tomorrow, at a time of day.
 #[component]
@@ -16,7 +18,7 @@ pub fn Dinner(
 ) -> impl IntoView {
     let cook = open_cook();
     let state = cook.state();
-    let dinner = Memo::new(move |_| state.read().settings.dinner);
+    let dinner = Derived::new(move || state.read().settings.dinner);
     let text = RwSignal::new(String::new());
     let tomorrow = RwSignal::new(false);
     let bad = RwSignal::new(None);
@@ -35,14 +37,11 @@ pub fn Dinner(
             Ok(at) => cook.record(What::DinnerSet { at: Some(at) }),
             Err(message) => bad.set(Some(message)),
         };
-    let days = vec![
-        (false, Signal::derive(|| say!("today"))),
-        (true, Signal::derive(|| say!("tomorrow"))),
-    ];
+    let days = vec![(false, wording("today")), (true, wording("tomorrow"))];
     view! {
         <div class="pair dinner">
             <div class="field">
-                <label for="dinner">{move || say!("set-out-dinner")}</label>
+                <label for="dinner">{wording("set-out-dinner")}</label>
                 <input
                     id="dinner"
                     type="time"
@@ -58,7 +57,7 @@ pub fn Dinner(
             </div>
             <Choice
                 name="dinner-day"
-                label=Signal::derive(|| say!("set-out-dinner"))
+                label=wording("set-out-dinner")
                 options=days
                 chosen=tomorrow
                 on_choose=move |day| {
@@ -73,14 +72,14 @@ pub fn Dinner(
         <p class="bad" id="dinner-bad" role="alert">
             {move || bad.get()}
         </p>
-        <Show when=move || dinner.get().is_some()>
+        <If holds=move || dinner.get().is_some()>
             <button
                 type="button"
                 class="plain"
                 on:click=move |_| cook.record(What::DinnerSet { at: None })
             >
-                {move || say!("set-out-dinner-clear")}
+                {wording("set-out-dinner-clear")}
             </button>
-        </Show>
+        </If>
     }
 }

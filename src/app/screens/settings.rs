@@ -3,46 +3,47 @@ use leptos::prelude::*;
 
 use crate::device::prefs::{Hand, Theme};
 use crate::parts::{Choice, Heading};
+use crate::preferences;
 use crate::words::Language;
-use crate::{preferences, say};
+use crate::words::wording;
 
 /// Units, look, hand and language.
 #[component]
 pub fn Settings() -> impl IntoView {
     view! {
         <section class="screen settings">
-            <Heading text=Signal::derive(|| say!("settings-title")) />
+            <Heading text=wording("settings-title") />
             <UnitChoices />
             <Choice
                 name="look"
-                label=Signal::derive(|| say!("settings-look"))
+                label=wording("settings-look")
                 options=vec![
-                    (Theme::Light, Signal::derive(|| say!("look-light"))),
-                    (Theme::Dark, Signal::derive(|| say!("look-dark"))),
-                    (Theme::Sun, Signal::derive(|| say!("look-sun"))),
-                    (Theme::Phone, Signal::derive(|| say!("look-auto"))),
+                    (Theme::Light, wording("look-light")),
+                    (Theme::Dark, wording("look-dark")),
+                    (Theme::Sun, wording("look-sun")),
+                    (Theme::Phone, wording("look-auto")),
                 ]
-                chosen=Signal::derive(|| preferences::current().theme)
+                chosen=|| preferences::current().theme
                 on_choose=move |theme| preferences::change(|chosen| chosen.theme = theme)
             />
             <Choice
                 name="hand"
-                label=Signal::derive(|| say!("settings-hand"))
+                label=wording("settings-hand")
                 options=vec![
-                    (Hand::Left, Signal::derive(|| say!("hand-left"))),
-                    (Hand::Right, Signal::derive(|| say!("hand-right"))),
+                    (Hand::Left, wording("hand-left")),
+                    (Hand::Right, wording("hand-right")),
                 ]
-                chosen=Signal::derive(|| preferences::current().hand)
+                chosen=|| preferences::current().hand
                 on_choose=move |hand| preferences::change(|chosen| chosen.hand = hand)
             />
             <Choice
                 name="language"
-                label=Signal::derive(|| say!("settings-language"))
+                label=wording("settings-language")
                 options=vec![
-                    (Language::English, Signal::derive(|| say!("language-en"))),
-                    (Language::Spanish, Signal::derive(|| say!("language-es"))),
+                    (Language::English, wording("language-en")),
+                    (Language::Spanish, wording("language-es")),
                 ]
-                chosen=Signal::derive(preferences::language)
+                chosen=preferences::language
                 on_choose=preferences::speak
             />
         </section>
@@ -55,32 +56,32 @@ fn UnitChoices() -> impl IntoView {
     view! {
         <Choice
             name="temperature-unit"
-            label=Signal::derive(|| say!("settings-temperature"))
+            label=wording("settings-temperature")
             options=vec![
-                (TemperatureUnit::Fahrenheit, Signal::derive(|| say!("unit-f"))),
-                (TemperatureUnit::Celsius, Signal::derive(|| say!("unit-c"))),
+                (TemperatureUnit::Fahrenheit, wording("unit-f")),
+                (TemperatureUnit::Celsius, wording("unit-c")),
             ]
-            chosen=Signal::derive(|| preferences::units().temperature)
+            chosen=|| preferences::units().temperature
             on_choose=move |unit| preferences::change(|chosen| chosen.units.temperature = unit)
         />
         <Choice
             name="mass-unit"
-            label=Signal::derive(|| say!("settings-weight"))
+            label=wording("settings-weight")
             options=vec![
-                (MassUnit::Ounce, Signal::derive(|| say!("unit-oz"))),
-                (MassUnit::Gram, Signal::derive(|| say!("unit-g"))),
+                (MassUnit::Ounce, wording("unit-oz")),
+                (MassUnit::Gram, wording("unit-g")),
             ]
-            chosen=Signal::derive(|| preferences::units().mass)
+            chosen=|| preferences::units().mass
             on_choose=move |unit| preferences::change(|chosen| chosen.units.mass = unit)
         />
         <Choice
             name="length-unit"
-            label=Signal::derive(|| say!("settings-length"))
+            label=wording("settings-length")
             options=vec![
-                (LengthUnit::Inch, Signal::derive(|| say!("unit-in"))),
-                (LengthUnit::Millimetre, Signal::derive(|| say!("unit-mm"))),
+                (LengthUnit::Inch, wording("unit-in")),
+                (LengthUnit::Millimetre, wording("unit-mm")),
             ]
-            chosen=Signal::derive(|| preferences::units().length)
+            chosen=|| preferences::units().length
             on_choose=move |unit| preferences::change(|chosen| chosen.units.length = unit)
         />
     }

@@ -9,7 +9,8 @@ use crate::device::storage::{CookId, CookSummary};
 use crate::kitchen::open_kitchen;
 use crate::navigate::{Screen, navigation};
 use crate::open_cook::open_cook;
-use crate::parts::Heading;
+use crate::parts::{Heading, If};
+use crate::words::wording;
 use crate::{say, show};
 
 /// How many earlier cooks are listed.
@@ -37,19 +38,19 @@ pub fn Start() -> impl IntoView {
     let go_on = move |_| navigation.go(home(&cook.state().get_untracked()));
     view! {
         <section class="screen start">
-            <Heading text=Signal::derive(|| say!("start-title")) />
-            <p class="lead">{move || say!("start-lead")}</p>
-            <p class="caution">{move || say!("start-caution")}</p>
-            <Show when=move || !cook.state().read().pieces.is_empty()>
+            <Heading text=wording("start-title") />
+            <p class="lead">{wording("start-lead")}</p>
+            <p class="caution">{wording("start-caution")}</p>
+            <If holds=move || !cook.state().read().pieces.is_empty()>
                 <button class="main-action" on:click=go_on>
-                    {move || say!("start-continue")}
+                    {wording("start-continue")}
                 </button>
-            </Show>
+            </If>
             <button class="main-action" on:click=begin>
-                {move || say!("start-new")}
+                {wording("start-new")}
             </button>
             <button class="second-action" on:click=demo>
-                {move || say!("start-demo")}
+                {wording("start-demo")}
             </button>
             <KitchenEntry />
             {move || {
@@ -74,14 +75,14 @@ fn KitchenEntry() -> impl IntoView {
     let past = move || Some(count(BagState::is_past)).filter(|count| *count > 0);
     view! {
         <button class="second-action" on:click=move |_| navigation.go(Screen::Kitchen)>
-            {move || say!("kitchen-entry")}
+            {wording("kitchen-entry")}
         </button>
-        <Show when=move || due().is_some()>
+        <If holds=move || due().is_some()>
             <p class="note">{move || due().map(|count| say!("kitchen-due", count = count))}</p>
-        </Show>
-        <Show when=move || past().is_some()>
+        </If>
+        <If holds=move || past().is_some()>
             <p class="bad">{move || past().map(|count| say!("kitchen-past", count = count))}</p>
-        </Show>
+        </If>
     }
 }
 
@@ -116,7 +117,7 @@ fn Earlier(
         }
     });
     view! {
-        <h2>{move || say!("start-earlier")}</h2>
+        <h2>{wording("start-earlier")}</h2>
         <ul class="rows">{rows.collect_view()}</ul>
     }
 }

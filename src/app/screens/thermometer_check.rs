@@ -6,9 +6,11 @@ use cook_model::quantity::{Length, Temperature, TemperatureDifference};
 use cook_model::safety::{ALLOWED, Bath, CheckProblem, boiling_point, lower_offset};
 use leptos::prelude::*;
 
+use crate::derived::Derived;
 use crate::open_cook::open_cook;
 use crate::parts::{Choice, Field, Heading};
 use crate::typed::{Altitude, Typed, quantity, quantity_or_blank};
+use crate::words::wording;
 use crate::{safety_words, say, show};
 
 /// What a thermometer could show in water, however wrong it is.
@@ -33,7 +35,7 @@ pub fn ThermometerCheck() -> impl IntoView {
     let (ice, bad_ice) = (RwSignal::new(String::new()), RwSignal::new(None));
     let (boiling, bad_boiling) = (RwSignal::new(String::new()), RwSignal::new(None));
     let (height, bad_height) = (RwSignal::new(SEA_LEVEL.in_field()), RwSignal::new(None));
-    let altitude = Memo::new(move |_| quantity(&height.read(), &ALTITUDES, SEA_LEVEL));
+    let altitude = Derived::new(move || quantity(&height.read(), &ALTITUDES, SEA_LEVEL));
     let in_ice = move || in_water(&ice.read(), Bath::IceWater, ICE);
     let in_boiling = move || match altitude.get() {
         Ok(Altitude(altitude)) => {
@@ -42,7 +44,7 @@ pub fn ThermometerCheck() -> impl IntoView {
         }
         Err(_) => Ok(None),
     };
-    let found = Memo::new(move |_| match (in_ice().ok()?, in_boiling().ok()?) {
+    let found = Derived::new(move || match (in_ice().ok()?, in_boiling().ok()?) {
         (Some(one), Some(other)) => Some(lower_offset(one, other)),
         (one, other) => one.or(other),
     });
@@ -83,48 +85,48 @@ pub fn ThermometerCheck() -> impl IntoView {
     };
     view! {
         <section class="screen check">
-            <Heading text=Signal::derive(|| say!("check-title")) />
+            <Heading text=wording("check-title") />
             <p>{move || say!("check-lead", ice = show::temperature(ICE))}</p>
             <Choice
                 name="instrument"
-                label=Signal::derive(|| say!("check-which"))
+                label=wording("check-which")
                 options=vec![
-                    (Instrument::InstantRead, Signal::derive(|| say!("instant-read"))),
-                    (Instrument::LeaveIn, Signal::derive(|| say!("leave-in"))),
+                    (Instrument::InstantRead, wording("instant-read")),
+                    (Instrument::LeaveIn, wording("leave-in")),
                 ]
                 chosen=instrument
                 on_choose=move |chosen| instrument.set(chosen)
             />
-            <p class="note">{now}</p>
+            <p class="note">{move || now()}</p>
             <div class="card">
                 <Field
                     name="ice"
-                    label=Signal::derive(|| say!("check-ice", unit = show::temperature_unit()))
+                    label=|| say!("check-ice", unit = show::temperature_unit())
                     text=ice
                     bad=bad_ice
                     on_done=move |()| bad_ice.set(untrack(in_ice).err())
                 />
                 <Field
                     name="altitude"
-                    label=Signal::derive(|| say!("check-altitude", unit = Altitude::unit()))
+                    label=|| say!("check-altitude", unit = Altitude::unit())
                     text=height
                     bad=bad_height
-                    hint=Signal::derive(move || boils_at().unwrap_or_default())
+                    hint=move || boils_at().unwrap_or_default()
                     on_done=move |()| bad_height.set(altitude.get_untracked().err())
                 />
                 <Field
                     name="boiling"
-                    label=Signal::derive(|| say!("check-boiling", unit = show::temperature_unit()))
+                    label=|| say!("check-boiling", unit = show::temperature_unit())
                     text=boiling
                     bad=bad_boiling
-                    hint=Signal::derive(|| say!("check-both"))
+                    hint=wording("check-both")
                     on_done=move |()| bad_boiling.set(untrack(in_boiling).err())
                 />
                 <p class="note" role="status">
-                    {told}
+                    {move || told()}
                 </p>
-                {over_allowed}
-                <button on:click=take>{move || say!("check-use")}</button>
+                {move || over_allowed()}
+                <button on:click=take>{wording("check-use")}</button>
             </div>
         </section>
     }

@@ -15,6 +15,7 @@ hours-minutes = { $hours } h { $minutes } min
 ago = { $span } ago
 just-now = just now
 list-and = { $first } and { $last }
+span-of = { $first } to { $last }
 back = Back
 second-place-short = 2nd place: no lower
 undo = Undo

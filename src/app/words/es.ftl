@@ -15,6 +15,7 @@ hours-minutes = { $hours } h { $minutes } min
 ago = hace { $span }
 just-now = ahora mismo
 list-and = { $first } y { $last }
+span-of = { $first } a { $last }
 back = Volver
 second-place-short = 2.º punto: no menos
 undo = Deshacer

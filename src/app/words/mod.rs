@@ -10,6 +10,7 @@ use unic_langid::LanguageIdentifier;
 use wasm_bindgen::JsValue;
 
 use crate::device::site_file;
+use crate::getter::Getter;
 use crate::preferences;
 
 /// A tongue the app speaks.
@@ -135,6 +136,14 @@ pub fn text(name: &'static str, gaps: &[(&'static str, Gap)]) -> String {
         args.set(*gap, filling);
     }
     filled(chosen, name, &args).unwrap_or_else(|| name.to_owned())
+}
+
+/// Words that a part of the screen shows, kept in the person's language.
+pub type Words = Getter<String>;
+
+/// The text of this name, without gaps, as a part of the screen that follows the language.
+pub fn wording(name: &'static str) -> Words {
+    Words::from(move || text(name, &[]))
 }
 
 fn filled(language: Language, name: &str, args: &FluentArgs) -> Option<String> {

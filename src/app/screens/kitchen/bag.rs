@@ -3,10 +3,12 @@ use cook_model::kitchen::log::{BagId, KitchenWhat};
 use cook_model::kitchen::storage::Place;
 use leptos::prelude::*;
 
+use crate::derived::Derived;
 use crate::kitchen::{label_of, open_kitchen, words};
 use crate::navigate::{Screen, navigation};
 use crate::open_cook::open_cook;
-use crate::parts::Heading;
+use crate::parts::{Heading, If};
+use crate::words::{Words, wording};
 use crate::{say, show};
 
 /// One bag: its label with its code, and what can be done with it.
@@ -17,8 +19,8 @@ pub fn Bag(
 ) -> impl IntoView {
     let kitchen = open_kitchen();
     let cook = open_cook();
-    let state = Memo::new(move |_| kitchen.state().read().bag(bag).cloned());
-    let title = Signal::derive(move || match state.get() {
+    let state = Derived::new(move || kitchen.state().read().bag(bag).cloned());
+    let title = Words::from(move || match state.get() {
         Some(state) => words::bag(&state),
         None => say!("bag-number", number = bag.count),
     });
@@ -47,18 +49,18 @@ pub fn Bag(
     view! {
         <section class="screen bag">
             <Heading text=title />
-            <Show
-                when=move || state.read().is_some()
-                fallback=|| view! { <p class="lead">{move || say!("bag-unknown")}</p> }
+            <If
+                holds=move || state.read().is_some()
+                otherwise=|| view! { <p class="lead">{wording("bag-unknown")}</p> }
             >
-                <p>{facts}</p>
+                <p>{move || facts()}</p>
                 <p class="window">
                     {move || state.get().map(|state| show::capital(words::keeps(&state)))}
                 </p>
-                {cautions}
-                <Show
-                    when=move || state.get().is_some_and(|state| state.ended.is_none())
-                    fallback=|| view! { <p class="lead">{move || say!("bag-gone")}</p> }
+                {move || cautions()}
+                <If
+                    holds=move || state.get().is_some_and(|state| state.ended.is_none())
+                    otherwise=|| view! { <p class="lead">{wording("bag-gone")}</p> }
                 >
                     <Acts bag=bag />
                     <LabelToWrite bag=bag />
@@ -66,10 +68,10 @@ pub fn Bag(
                         class="plain"
                         on:click=move |_| kitchen.record(vec![KitchenWhat::Undone { entry: bag }])
                     >
-                        {move || say!("bag-not-packed")}
+                        {wording("bag-not-packed")}
                     </button>
-                </Show>
-            </Show>
+                </If>
+            </If>
         </section>
     }
 }
@@ -82,7 +84,7 @@ fn Acts(
 ) -> impl IntoView {
     let kitchen = open_kitchen();
     let navigation = navigation();
-    let card = Memo::new(move |_| Card::of(kitchen.state().read().bag(bag)?));
+    let card = Derived::new(move || Card::of(kitchen.state().read().bag(bag)?));
     let other = move || match card.get().map(|card| card.place) {
         Some(Place::Fridge) => Place::Freezer,
         _ => Place::Fridge,
@@ -94,11 +96,11 @@ fn Acts(
     };
     view! {
         <button class="main-action" on:click=reheat>
-            {move || say!("bag-reheat")}
+            {wording("bag-reheat")}
         </button>
         <div class="row-acts bag-acts">
             <button on:click=move |_| kitchen.record(vec![KitchenWhat::BagUsed { bag }])>
-                {move || say!("bag-used")}
+                {wording("bag-used")}
             </button>
             <button on:click=move |_| {
                 kitchen.record(vec![KitchenWhat::BagMoved { bag, to: untrack(other) }]);
@@ -109,7 +111,7 @@ fn Acts(
                 }}
             </button>
             <button on:click=move |_| kitchen.record(vec![KitchenWhat::BagThrownAway { bag }])>
-                {move || say!("bag-throw-away")}
+                {wording("bag-throw-away")}
             </button>
         </div>
     }
@@ -123,7 +125,7 @@ fn LabelToWrite(
 ) -> impl IntoView {
     let kitchen = open_kitchen();
     let navigation = navigation();
-    let label = Memo::new(move |_| label_of(kitchen, kitchen.state().read().bag(bag)?));
+    let label = Derived::new(move || label_of(kitchen, kitchen.state().read().bag(bag)?));
     let lines = move || {
         let lines = label.get()?.lines;
         Some(lines.into_iter().map(|line| view! { <p>{line}</p> }).collect_view())
@@ -142,11 +144,11 @@ fn LabelToWrite(
         })
     };
     view! {
-        <h2>{move || say!("label-title")}</h2>
-        <div class="card label">{lines} {code}</div>
-        <p class="hint">{move || say!("label-hint")}</p>
+        <h2>{wording("label-title")}</h2>
+        <div class="card label">{move || lines()} {move || code()}</div>
+        <p class="hint">{wording("label-hint")}</p>
         <button class="second-action" on:click=move |_| navigation.go(Screen::Labels)>
-            {move || say!("kitchen-to-labels")}
+            {wording("kitchen-to-labels")}
         </button>
     }
 }

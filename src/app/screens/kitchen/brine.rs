@@ -4,8 +4,10 @@ use cook_model::quantity::{Length, Mass, Span};
 use leptos::prelude::*;
 
 use super::rub_mix::{RawPieces, WhichPieces};
+use crate::derived::Derived;
 use crate::kitchen::Plain;
-use crate::parts::{Choice, SettingField};
+use crate::parts::{Choice, If, SettingField};
+use crate::words::wording;
 use crate::{say, show};
 
 const LEVELS: core::ops::RangeInclusive<Plain> = Plain(0.1)..=Plain(3.0);
@@ -26,23 +28,23 @@ enum Way {
 pub fn Brines() -> impl IntoView {
     let way = RwSignal::new(Way::None);
     let ways = vec![
-        (Way::None, Signal::derive(|| say!("brine-none"))),
-        (Way::Dry, Signal::derive(|| say!("brine-dry"))),
-        (Way::Wet, Signal::derive(|| say!("brine-wet"))),
+        (Way::None, wording("brine-none")),
+        (Way::Dry, wording("brine-dry")),
+        (Way::Wet, wording("brine-wet")),
     ];
     view! {
-        <h2>{move || say!("brine-title")}</h2>
+        <h2>{wording("brine-title")}</h2>
         <Choice
             name="brine-way"
-            label=Signal::derive(|| say!("brine-title"))
+            label=wording("brine-title")
             options=ways
             chosen=way
             on_choose=move |chosen| way.set(chosen)
             quiet=true
         />
-        <Show when=move || way.get() != Way::None>
+        <If holds=move || way.get() != Way::None>
             <Worked way=way />
-        </Show>
+        </If>
     }
 }
 
@@ -55,7 +57,7 @@ fn Worked(
     let pieces = RawPieces::start();
     let level = RwSignal::new(USUAL_LEVEL);
     let water = RwSignal::new(Mass::from_kg(1.0));
-    let worked = Memo::new(move |_| {
+    let worked = Derived::new(move || {
         let all = pieces.all();
         let meat: Mass = all.iter().map(|piece| piece.weight).sum();
         let thickness = all.iter().map(|piece| piece.dimensions().thickness);
@@ -71,23 +73,23 @@ fn Worked(
         <div class="pair">
             <SettingField
                 name="brine-level"
-                label=Signal::derive(|| say!("brine-level"))
+                label=wording("brine-level")
                 value=level
                 limits=LEVELS
                 on_set=move |typed| level.set(typed)
             />
-            <Show when=move || way.get() == Way::Wet>
+            <If holds=move || way.get() == Way::Wet>
                 <SettingField
                     name="brine-water"
-                    label=Signal::derive(|| say!("brine-water", unit = show::mass_unit()))
+                    label=|| say!("brine-water", unit = show::mass_unit())
                     value=water
                     limits=WATERS
                     on_set=move |typed| water.set(typed)
                 />
-            </Show>
+            </If>
         </div>
         {move || worked.get().map(told)}
-        <p class="hint">{move || say!("brine-guide")}</p>
+        <p class="hint">{wording("brine-guide")}</p>
     }
 }
 

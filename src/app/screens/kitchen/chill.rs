@@ -9,9 +9,11 @@ use leptos::prelude::*;
 
 use super::pack::{is_packed, planned};
 use super::portions::Today;
+use crate::derived::Derived;
 use crate::kitchen::{Count, OpenKitchen, open_kitchen, words};
 use crate::open_cook::open_cook;
-use crate::parts::{Choice, Heading, SettingField};
+use crate::parts::{Choice, Heading, If, SettingField};
+use crate::words::{Words, wording};
 use crate::{say, show};
 
 /// A rested piece as it is bagged, until the person types what theirs reads.
@@ -56,35 +58,35 @@ pub fn Chill() -> impl IntoView {
     let (kitchen, cook) = (open_kitchen(), open_cook());
     let today = Today::start();
     let core = RwSignal::new(USUAL_CORE);
-    let batches = Memo::new(move |_| batches(kitchen, today, cook.now()));
+    let batches = Derived::new(move || batches(kitchen, today, cook.now()));
     view! {
         <section class="screen chill">
-            <Heading text=Signal::derive(|| say!("chill-title")) />
+            <Heading text=wording("chill-title") />
             <p class="caution">{move || words::caution(Caution::TwoHours)}</p>
-            <Show
-                when=move || !batches.read().is_empty()
-                fallback=|| view! { <p class="lead">{move || say!("chill-none")}</p> }
+            <If
+                holds=move || !batches.read().is_empty()
+                otherwise=|| view! { <p class="lead">{wording("chill-none")}</p> }
             >
                 <SettingField
                     name="chill-core"
-                    label=Signal::derive(|| say!("chill-core", unit = show::temperature_unit()))
+                    label=|| say!("chill-core", unit = show::temperature_unit())
                     value=core
                     limits=CORES
                     on_set=move |typed| core.set(typed)
-                    hint=Signal::derive(|| say!("chill-core-hint"))
+                    hint=wording("chill-core-hint")
                 />
                 {move || {
                     let cards = batches.get().into_iter();
                     cards.map(|batch| view! { <Times batch=batch core=core /> }).collect_view()
                 }}
-                <Show when=move || batches.read().iter().any(|batch| batch.hot.is_some())>
+                <If holds=move || batches.read().iter().any(|batch| batch.hot.is_some())>
                     <Order batches=batches core=core />
-                </Show>
-            </Show>
-            <h2>{move || say!("chill-helps-title")}</h2>
-            <p>{move || say!("chill-helps-split")}</p>
-            <p>{move || say!("chill-helps-flat")}</p>
-            <p>{move || say!("chill-helps-ice")}</p>
+                </If>
+            </If>
+            <h2>{wording("chill-helps-title")}</h2>
+            <p>{wording("chill-helps-split")}</p>
+            <p>{wording("chill-helps-flat")}</p>
+            <p>{wording("chill-helps-ice")}</p>
         </section>
     }
 }
@@ -156,7 +158,7 @@ fn Times(
     view! {
         <section class="card">
             <h2>{named}</h2>
-            <ul class="rows bag-list">{rows}</ul>
+            <ul class="rows bag-list">{move || rows()}</ul>
         </section>
     }
 }
@@ -183,14 +185,14 @@ fn in_words(chilled: &Chilled) -> String {
 #[component]
 fn Order(
     /// The batches.
-    batches: Memo<Vec<Batch>>,
+    batches: Derived<Vec<Batch>>,
     /// Their core as they are bagged.
     core: RwSignal<Temperature>,
 ) -> impl IntoView {
     let cook = open_cook();
     let cooling = RwSignal::new(Cooling::Fridge);
     let minutes = RwSignal::new(Count(2));
-    let kinds = Cooling::ALL.map(|kind| (kind, Signal::derive(move || words::cooling(kind))));
+    let kinds = Cooling::ALL.map(|kind| (kind, Words::from(move || words::cooling(kind))));
     let turns = move || {
         let batches = batches.get();
         let ambient = cook.state().read().settings.ambient;
@@ -223,21 +225,21 @@ fn Order(
         rows.collect_view()
     };
     view! {
-        <h2>{move || say!("chill-order-title")}</h2>
+        <h2>{wording("chill-order-title")}</h2>
         <Choice
             name="chill-where"
-            label=Signal::derive(|| say!("chill-where"))
+            label=wording("chill-where")
             options=kinds.to_vec()
             chosen=cooling
             on_choose=move |kind| cooling.set(kind)
         />
         <SettingField
             name="chill-minutes"
-            label=Signal::derive(|| say!("chill-minutes"))
+            label=wording("chill-minutes")
             value=minutes
             limits=MINUTES
             on_set=move |typed| minutes.set(typed)
         />
-        <ol class="rows bag-list">{turns}</ol>
+        <ol class="rows bag-list">{move || turns()}</ol>
     }
 }

@@ -5,12 +5,14 @@ use cook_model::sorting::sort_by_key;
 use leptos::prelude::*;
 use leptos::task::spawn_local;
 
+use crate::derived::Derived;
 use crate::device::{clock, files};
 use crate::kitchen::{open_kitchen, reminder_file, words};
 use crate::navigate::{Screen, navigation};
 use crate::open_cook::open_cook;
-use crate::parts::Heading;
+use crate::parts::{Each, Heading, If};
 use crate::show::capital;
+use crate::words::wording;
 use crate::{say, show};
 
 /// The kind of file reminders are saved as (RFC 5545).
@@ -27,40 +29,40 @@ pub fn Home() -> impl IntoView {
     let some = move || state.read().bags.iter().any(|bag| bag.ended.is_none());
     view! {
         <section class="screen kitchen">
-            <Heading text=Signal::derive(|| say!("kitchen-title")) />
-            <Show
-                when=some
-                fallback=|| view! { <p class="lead">{move || say!("kitchen-empty")}</p> }
+            <Heading text=wording("kitchen-title") />
+            <If
+                holds=some
+                otherwise=|| view! { <p class="lead">{wording("kitchen-empty")}</p> }
             >
                 <p class="lead">
                     {move || say!("kitchen-weight", weight = show::mass(state.read().weight()))}
                 </p>
-            </Show>
+            </If>
             <Stock place=Place::Fridge />
             <Stock place=Place::Freezer />
             <ul class="rows">
                 <li>
                     <button class="row" on:click=move |_| navigation.go(Screen::Portions)>
-                        {move || say!("kitchen-to-portions")}
+                        {wording("kitchen-to-portions")}
                     </button>
                 </li>
                 <li>
                     <button class="row" on:click=move |_| navigation.go(Screen::Chill)>
-                        {move || say!("kitchen-to-chill")}
+                        {wording("kitchen-to-chill")}
                     </button>
                 </li>
-                <Show when=some>
+                <If holds=some>
                     <li>
                         <button class="row" on:click=move |_| navigation.go(Screen::Labels)>
-                            {move || say!("kitchen-to-labels")}
+                            {wording("kitchen-to-labels")}
                         </button>
                     </li>
                     <Reminders />
-                </Show>
+                </If>
             </ul>
             <Gone />
             <SetAside />
-            <p class="hint">{move || say!("caution-local-code")}</p>
+            <p class="hint">{wording("caution-local-code")}</p>
         </section>
     }
 }
@@ -72,18 +74,18 @@ fn Stock(
     place: Place,
 ) -> impl IntoView {
     let state = open_kitchen().state();
-    let bags = Memo::new(move |_| {
+    let bags = Derived::new(move || {
         state.read().in_place(place).iter().map(|bag| bag.id).collect::<Vec<_>>()
     });
     view! {
-        <Show when=move || !bags.read().is_empty()>
+        <If holds=move || !bags.read().is_empty()>
             <h2>{move || words::place(place)}</h2>
             <ul class="rows">
-                <For each=move || bags.get() key=|id| *id let:id>
+                <Each each=move || bags.get() key=|id| *id let:id>
                     <BagRow bag=id />
-                </For>
+                </Each>
             </ul>
-        </Show>
+        </If>
     }
 }
 
@@ -96,9 +98,9 @@ fn BagRow(
     let kitchen = open_kitchen();
     let cook = open_cook();
     let navigation = navigation();
-    let known = Memo::new(move |_| kitchen.state().read().bag(bag).cloned());
-    let past = Memo::new(move |_| known.get().is_some_and(|bag| bag.is_past(cook.now())));
-    let due = Memo::new(move |_| known.get().is_some_and(|bag| bag.is_due(cook.now())));
+    let known = Derived::new(move || kitchen.state().read().bag(bag).cloned());
+    let past = Derived::new(move || known.get().is_some_and(|bag| bag.is_past(cook.now())));
+    let due = Derived::new(move || known.get().is_some_and(|bag| bag.is_due(cook.now())));
     let facts = move || {
         known.get().map(|state| {
             let form = capital(words::form(state.bag.form));
@@ -106,24 +108,24 @@ fn BagRow(
         })
     };
     view! {
-        <li class="bag-row" class:past=past>
+        <li class="bag-row" class:past=move || past.get()>
             <button class="row facts" on:click=move |_| navigation.go(Screen::Bag(bag))>
                 <span class="name">{move || known.get().map(|state| words::bag(&state))}</span>
-                <span class="weight">{facts}</span>
+                <span class="weight">{move || facts()}</span>
                 <span class="window">{move || known.get().map(|state| capital(words::keeps(&state)))}</span>
-                <Show when=move || due.get()>
-                    <span class="note">{move || say!("bag-due")}</span>
-                </Show>
-                <Show when=move || past.get()>
-                    <span class="bad">{move || say!("bag-past")}</span>
-                </Show>
+                <If holds=move || due.get()>
+                    <span class="note">{wording("bag-due")}</span>
+                </If>
+                <If holds=move || past.get()>
+                    <span class="bad">{wording("bag-past")}</span>
+                </If>
             </button>
             <button
                 class="small"
                 aria-label=move || say!("bag-used-which", number = bag.count)
                 on:click=move |_| kitchen.record(vec![KitchenWhat::BagUsed { bag }])
             >
-                {move || say!("bag-used")}
+                {wording("bag-used")}
             </button>
         </li>
     }
@@ -153,7 +155,7 @@ fn Reminders() -> impl IntoView {
     view! {
         <li>
             <button class="row" on:click=save>
-                {move || say!("kitchen-reminders")}
+                {wording("kitchen-reminders")}
             </button>
             <p role="status">{move || said.get()}</p>
         </li>
@@ -164,7 +166,7 @@ fn Reminders() -> impl IntoView {
 #[component]
 fn Gone() -> impl IntoView {
     let kitchen = open_kitchen();
-    let gone = Memo::new(move |_| {
+    let gone = Derived::new(move || {
         let state = kitchen.state().read();
         let mut gone: Vec<(Moment, BagId, Ending)> = state
             .bags
@@ -183,7 +185,7 @@ fn Gone() -> impl IntoView {
         view! {
             <li>
                 <span class="facts">
-                    <span class="what">{what}</span>
+                    <span class="what">{move || what()}</span>
                     <span class="last">{move || words::day(at)}</span>
                 </span>
                 <button
@@ -194,20 +196,20 @@ fn Gone() -> impl IntoView {
                         kitchen.record(ended.into_iter().collect());
                     }
                 >
-                    {move || say!("log-bring-back-short")}
+                    {wording("log-bring-back-short")}
                 </button>
             </li>
         }
     };
     view! {
-        <Show when=move || !gone.read().is_empty()>
-            <h2>{move || say!("kitchen-gone")}</h2>
+        <If holds=move || !gone.read().is_empty()>
+            <h2>{wording("kitchen-gone")}</h2>
             <ol class="rows entries">
-                <For each=move || gone.get() key=|gone| (gone.0, gone.1) let:one>
+                <Each each=move || gone.get() key=|gone| (gone.0, gone.1) let:one>
                     {row(one)}
-                </For>
+                </Each>
             </ol>
-        </Show>
+        </If>
     }
 }
 
@@ -222,11 +224,11 @@ fn SetAside() -> impl IntoView {
             .collect_view()
     };
     view! {
-        <Show when=move || !log.read().set_aside().is_empty()>
-            <h2>{move || say!("log-set-aside-title")}</h2>
-            <p>{move || say!("log-set-aside-lead")}</p>
-            <ul class="rows set-aside">{rows}</ul>
-        </Show>
+        <If holds=move || !log.read().set_aside().is_empty()>
+            <h2>{wording("log-set-aside-title")}</h2>
+            <p>{wording("log-set-aside-lead")}</p>
+            <ul class="rows set-aside">{move || rows()}</ul>
+        </If>
     }
 }
 

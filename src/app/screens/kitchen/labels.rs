@@ -2,11 +2,13 @@ use cook_model::kitchen::label_sheet::{Sheet, Spot, fill};
 use cook_model::quantity::{Length, Span};
 use leptos::prelude::*;
 
+use crate::derived::Derived;
 use crate::device::print::print_page;
 use crate::kitchen::{Count, Label, label_of, open_kitchen};
 use crate::open_cook::open_cook;
-use crate::parts::{Choice, Heading, SettingField};
+use crate::parts::{Choice, Heading, If, SettingField};
 use crate::say;
+use crate::words::wording;
 
 /// Bags packed within this are today's.
 const TODAY: Span = Span::hours(18);
@@ -21,14 +23,14 @@ pub fn Labels() -> impl IntoView {
     let all = RwSignal::new(false);
     let gone = RwSignal::new(Count(0));
     let said = RwSignal::new(None::<String>);
-    let labels = Memo::new(move |_| {
+    let labels = Derived::new(move || {
         let state = kitchen.state().read();
         let there = state.bags.iter().filter(|bag| bag.ended.is_none());
         let now = cook.now();
         let wanted = there.filter(|bag| all.get() || now - bag.stays[0].from < TODAY);
         wanted.filter_map(|bag| label_of(kitchen, bag)).collect::<Vec<_>>()
     });
-    let pages = Memo::new(move |_| {
+    let pages = Derived::new(move || {
         sheet.get().lay_out(labels.read().len(), usize::from(gone.get().0)).ok()
     });
     let print = move |_| {
@@ -37,15 +39,12 @@ pub fn Labels() -> impl IntoView {
         }
     };
     let sheets = vec![
-        (Sheet::LetterThirty, Signal::derive(|| say!("sheet-letter-thirty"))),
-        (Sheet::LetterTen, Signal::derive(|| say!("sheet-letter-ten"))),
-        (Sheet::A4TwentyOne, Signal::derive(|| say!("sheet-a4-twenty-one"))),
-        (Sheet::A4Fourteen, Signal::derive(|| say!("sheet-a4-fourteen"))),
+        (Sheet::LetterThirty, wording("sheet-letter-thirty")),
+        (Sheet::LetterTen, wording("sheet-letter-ten")),
+        (Sheet::A4TwentyOne, wording("sheet-a4-twenty-one")),
+        (Sheet::A4Fourteen, wording("sheet-a4-fourteen")),
     ];
-    let which = vec![
-        (false, Signal::derive(|| say!("labels-today"))),
-        (true, Signal::derive(|| say!("labels-all"))),
-    ];
+    let which = vec![(false, wording("labels-today")), (true, wording("labels-all"))];
     let papers = move || {
         let labels = labels.get();
         let mut rest = labels.into_iter();
@@ -59,46 +58,46 @@ pub fn Labels() -> impl IntoView {
     view! {
         <section class="screen labels">
             <div class="screen on-screen">
-                <Heading text=Signal::derive(|| say!("labels-title")) />
+                <Heading text=wording("labels-title") />
                 <Choice
                     name="labels-which"
-                    label=Signal::derive(|| say!("labels-which"))
+                    label=wording("labels-which")
                     options=which
                     chosen=all
                     on_choose=move |chosen| all.set(chosen)
                 />
                 <Choice
                     name="labels-sheet"
-                    label=Signal::derive(|| say!("labels-sheet"))
+                    label=wording("labels-sheet")
                     options=sheets
                     chosen=sheet
                     on_choose=move |chosen| sheet.set(chosen)
                 />
                 <SettingField
                     name="labels-gone"
-                    label=Signal::derive(|| say!("labels-gone"))
+                    label=wording("labels-gone")
                     value=gone
                     limits=Count(0)..=Count(29)
                     on_set=move |typed| gone.set(typed)
-                    hint=Signal::derive(|| say!("labels-gone-hint"))
+                    hint=wording("labels-gone-hint")
                 />
-                <Show
-                    when=move || !labels.read().is_empty()
-                    fallback=|| view! { <p class="lead">{move || say!("labels-none")}</p> }
+                <If
+                    holds=move || !labels.read().is_empty()
+                    otherwise=|| view! { <p class="lead">{wording("labels-none")}</p> }
                 >
-                    <Show when=move || pages.read().is_none()>
+                    <If holds=move || pages.read().is_none()>
                         <p class="bad" role="alert">
-                            {move || say!("labels-used-up")}
+                            {wording("labels-used-up")}
                         </p>
-                    </Show>
+                    </If>
                     <button class="main-action" on:click=print>
                         {move || say!("labels-print", count = labels.read().len())}
                     </button>
-                    <p class="hint">{move || say!("labels-print-hint")}</p>
-                </Show>
+                    <p class="hint">{wording("labels-print-hint")}</p>
+                </If>
                 <p role="status">{move || said.get()}</p>
             </div>
-            {papers}
+            {move || papers()}
         </section>
     }
 }

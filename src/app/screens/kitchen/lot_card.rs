@@ -9,9 +9,11 @@ use leptos::prelude::*;
 
 use super::pieces::PieceButton;
 use super::portions::Today;
+use crate::derived::Derived;
 use crate::kitchen::{Count, Goes, LotDraft, OpenKitchen, Wanted, open_kitchen, words};
-use crate::parts::{Choice, OptionalField, SettingField, TextField};
+use crate::parts::{Choice, Each, If, OptionalField, SettingField, TextField};
 use crate::show::capital;
+use crate::words::{Words, wording};
 use crate::{say, show};
 
 const COUNTS: core::ops::RangeInclusive<Count> = Count(1)..=Count(40);
@@ -30,19 +32,19 @@ pub fn LotCard(
     editing: RwSignal<Option<u32>>,
 ) -> impl IntoView {
     let kitchen = open_kitchen();
-    let lot = Memo::new(move |_| kitchen.draft().read().lot(key).cloned());
-    let share = Memo::new(move |_| {
+    let lot = Derived::new(move || kitchen.draft().read().lot(key).cloned());
+    let share = Derived::new(move || {
         let place = kitchen.draft().read().lots.iter().position(|lot| lot.key == key)?;
         today.allotment.read().as_ref().ok()?.shares.get(place).cloned()
     });
-    let pieces = Memo::new(move |_| share.get().map(|share| share.pieces).unwrap_or_default());
+    let pieces = Derived::new(move || share.get().map(|share| share.pieces).unwrap_or_default());
     let name = move || lot.get().map(|lot| lot.name).unwrap_or_default();
     let open = move || editing.get() == Some(key);
     let toggle = move |_| editing.set((!untrack(open)).then_some(key));
     view! {
         <section class="card lot">
             <div class="top">
-                <h2>{name}</h2>
+                <h2>{move || name()}</h2>
                 <button
                     class="small"
                     aria-expanded=move || open().to_string()
@@ -61,13 +63,13 @@ pub fn LotCard(
             <p class="window">{move || lot.get().map(|lot| wish(&lot))}</p>
             <p>{move || Some(outcome(&lot.get()?, &share.get()?))}</p>
             <p class="last">{move || content(kitchen, &lot.get()?, &share.get()?, today)}</p>
-            <Show when=open>
+            <If holds=open>
                 <Editor key=key lot=lot />
-            </Show>
+            </If>
             <div class="piece-buttons">
-                <For each=move || pieces.get() key=|id| *id let:id>
+                <Each each=move || pieces.get() key=|id| *id let:id>
                     <PieceButton piece=id from=Some(key) today=today />
-                </For>
+                </Each>
             </div>
         </section>
     }
@@ -153,11 +155,11 @@ fn Editor(
     /// Which use.
     key: u32,
     /// As it is.
-    lot: Memo<Option<LotDraft>>,
+    lot: Derived<Option<LotDraft>>,
 ) -> impl IntoView {
     let kitchen = open_kitchen();
     let begun = lot.get_untracked().unwrap_or_else(|| LotDraft::rest(key, String::new()));
-    let held = Signal::derive(move || lot.get().unwrap_or_else(|| begun.clone()));
+    let held = Derived::new(move || lot.get().unwrap_or_else(|| begun.clone()));
     let remove = move |_| {
         kitchen.draft().update(|draft| {
             draft.lots.retain(|lot| lot.key != key);
@@ -165,69 +167,69 @@ fn Editor(
         });
     };
     let wanted = vec![
-        (Wanted::Servings, Signal::derive(|| say!("wanted-servings"))),
-        (Wanted::Pieces, Signal::derive(|| say!("wanted-pieces"))),
-        (Wanted::Rest, Signal::derive(|| say!("wanted-rest"))),
+        (Wanted::Servings, wording("wanted-servings")),
+        (Wanted::Pieces, wording("wanted-pieces")),
+        (Wanted::Rest, wording("wanted-rest")),
     ];
     let goes = vec![
-        (Goes::Tonight, Signal::derive(|| say!("goes-tonight"))),
-        (Goes::Fridge, Signal::derive(|| say!("place-fridge"))),
-        (Goes::Freezer, Signal::derive(|| say!("place-freezer"))),
+        (Goes::Tonight, wording("goes-tonight")),
+        (Goes::Fridge, wording("place-fridge")),
+        (Goes::Freezer, wording("place-freezer")),
     ];
-    let forms = Form::ALL.map(|form| (form, Signal::derive(move || capital(words::form(form)))));
+    let forms = Form::ALL.map(|form| (form, Words::from(move || capital(words::form(form)))));
     view! {
         <TextField
             name="lot-name"
-            label=Signal::derive(|| say!("portions-name"))
-            text=Signal::derive(move || held.get().name)
+            label=wording("portions-name")
+            text=move || held.get().name
             on_type=move |name| change(kitchen, key, |lot| lot.name = name)
         />
         <Choice
             name="lot-wanted"
-            label=Signal::derive(|| say!("portions-wanted"))
+            label=wording("portions-wanted")
             options=wanted
-            chosen=Signal::derive(move || held.get().wanted)
+            chosen=move || held.get().wanted
             on_choose=move |wanted| change(kitchen, key, |lot| lot.wanted = wanted)
         />
         <div class="pair">
-            <Show when=move || held.get().wanted != Wanted::Rest>
+            <If holds=move || held.get().wanted != Wanted::Rest>
                 <SettingField
                     name="lot-count"
-                    label=Signal::derive(|| say!("portions-how-many"))
-                    value=Signal::derive(move || Count(held.get().count))
+                    label=wording("portions-how-many")
+                    value=move || Count(held.get().count)
                     limits=COUNTS
                     on_set=move |count: Count| change(kitchen, key, |lot| lot.count = count.0)
                 />
-            </Show>
-            <Show when=move || held.get().wanted == Wanted::Servings>
+            </If>
+            <If holds=move || held.get().wanted == Wanted::Servings>
                 <SettingField
                     name="lot-each"
-                    label=Signal::derive(|| say!("portions-each", unit = show::mass_unit()))
-                    value=Signal::derive(move || held.get().each)
+                    label=|| say!("portions-each", unit = show::mass_unit())
+                    value=move || held.get().each
                     limits=SERVING
                     on_set=move |each| change(kitchen, key, |lot| lot.each = each)
                 />
-            </Show>
+            </If>
         </div>
         <Choice
             name="lot-form"
-            label=Signal::derive(|| say!("portions-form"))
+            label=wording("portions-form")
             options=forms.to_vec()
-            chosen=Signal::derive(move || held.get().form)
+            chosen=move || held.get().form
             on_choose=move |form| change(kitchen, key, |lot| lot.form = form)
         />
         <Choice
             name="lot-goes"
-            label=Signal::derive(|| say!("portions-goes"))
+            label=wording("portions-goes")
             options=goes
-            chosen=Signal::derive(move || held.get().goes)
+            chosen=move || held.get().goes
             on_choose=move |goes| change(kitchen, key, |lot| lot.goes = goes)
         />
-        <Show when=move || held.get().goes != Goes::Tonight>
+        <If holds=move || held.get().goes != Goes::Tonight>
             <BagWishes key=key held=held />
-        </Show>
+        </If>
         <button class="plain" on:click=remove>
-            {move || say!("portions-remove")}
+            {wording("portions-remove")}
         </button>
     }
 }
@@ -238,11 +240,11 @@ fn BagWishes(
     /// Which use.
     key: u32,
     /// As it is.
-    held: Signal<LotDraft>,
+    held: Derived<LotDraft>,
 ) -> impl IntoView {
     let kitchen = open_kitchen();
     let packings = [Packing::Plain, Packing::Covered, Packing::Vacuum]
-        .map(|packing| (packing, Signal::derive(move || words::packing(packing))));
+        .map(|packing| (packing, Words::from(move || words::packing(packing))));
     let set_bags = move |bags: Option<Count>| {
         change(kitchen, key, |lot| lot.bags = bags.map(|bags| bags.0));
     };
@@ -250,16 +252,16 @@ fn BagWishes(
         <div class="pair">
             <OptionalField
                 name="lot-bags"
-                label=Signal::derive(|| say!("portions-bags"))
-                value=Signal::derive(move || held.get().bags.map(Count))
+                label=wording("portions-bags")
+                value=move || held.get().bags.map(Count)
                 limits=COUNTS
                 example=Count(3)
                 on_set=set_bags
             />
             <OptionalField
                 name="lot-thickness"
-                label=Signal::derive(|| say!("portions-thickness", unit = show::length_unit()))
-                value=Signal::derive(move || held.get().thickness)
+                label=|| say!("portions-thickness", unit = show::length_unit())
+                value=move || held.get().thickness
                 limits=THICKNESS
                 example=USUAL_THICKNESS
                 on_set=move |thickness| change(kitchen, key, |lot| lot.thickness = thickness)
@@ -267,13 +269,13 @@ fn BagWishes(
         </div>
         <Choice
             name="lot-packing"
-            label=Signal::derive(|| say!("portions-packing"))
+            label=wording("portions-packing")
             options=packings.to_vec()
-            chosen=Signal::derive(move || held.get().packing)
+            chosen=move || held.get().packing
             on_choose=move |packing| change(kitchen, key, |lot| lot.packing = packing)
         />
-        <Show when=move || held.get().packing == Packing::Vacuum>
-            <p class="caution">{move || say!("caution-vacuum")}</p>
-        </Show>
+        <If holds=move || held.get().packing == Packing::Vacuum>
+            <p class="caution">{wording("caution-vacuum")}</p>
+        </If>
     }
 }

@@ -2,10 +2,13 @@ use cook_model::kitchen::log::KitchenWhat;
 use leptos::prelude::*;
 
 use super::portions::Today;
+use crate::derived::Derived;
 use crate::device::clock;
 use crate::kitchen::{OpenKitchen, PlannedBag, bags_of, open_kitchen, words};
 use crate::navigate::{Screen, navigation};
 use crate::open_cook::open_cook;
+use crate::parts::If;
+use crate::words::wording;
 use crate::{say, show};
 
 /// The bags that the draft makes, in the order of its uses.
@@ -29,7 +32,7 @@ pub fn Pack(
     today: Today,
 ) -> impl IntoView {
     let (kitchen, cook, navigation) = (open_kitchen(), open_cook(), navigation());
-    let bags = Memo::new(move |_| planned(kitchen, today));
+    let bags = Derived::new(move || planned(kitchen, today));
     let pack = move |_| {
         kitchen.draft().update(|draft| draft.packed = Some(clock::now()));
         let packed = bags.get_untracked().into_iter();
@@ -53,19 +56,19 @@ pub fn Pack(
         rows.collect_view()
     };
     view! {
-        <Show when=move || !bags.read().is_empty()>
-            <h2>{move || say!("pack-title")}</h2>
-            <ul class="rows bag-list">{rows}</ul>
-            <p class="caution">{move || say!("caution-two-hours")}</p>
+        <If holds=move || !bags.read().is_empty()>
+            <h2>{wording("pack-title")}</h2>
+            <ul class="rows bag-list">{move || rows()}</ul>
+            <p class="caution">{wording("caution-two-hours")}</p>
             <button class="second-action" on:click=move |_| navigation.go(Screen::Chill)>
-                {move || say!("kitchen-to-chill")}
+                {wording("kitchen-to-chill")}
             </button>
-            <Show when=move || cook.is_demo()>
-                <p class="hint">{move || say!("pack-demo")}</p>
-            </Show>
-            <Show
-                when=move || is_packed(kitchen)
-                fallback=move || {
+            <If holds=move || cook.is_demo()>
+                <p class="hint">{wording("pack-demo")}</p>
+            </If>
+            <If
+                holds=move || is_packed(kitchen)
+                otherwise=move || {
                     view! {
                         <button class="main-action" on:click=pack>
                             {move || say!("pack-all", count = bags.read().len())}
@@ -73,14 +76,14 @@ pub fn Pack(
                     }
                 }
             >
-                <p class="window">{move || say!("pack-done")}</p>
+                <p class="window">{wording("pack-done")}</p>
                 <button class="main-action" on:click=move |_| navigation.go(Screen::Labels)>
-                    {move || say!("kitchen-to-labels")}
+                    {wording("kitchen-to-labels")}
                 </button>
                 <button class="plain" on:click=pack>
-                    {move || say!("pack-again")}
+                    {wording("pack-again")}
                 </button>
-            </Show>
-        </Show>
+            </If>
+        </If>
     }
 }

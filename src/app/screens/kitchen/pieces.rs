@@ -6,10 +6,12 @@ use cook_model::quantity::{Mass, Temperature};
 use leptos::prelude::*;
 
 use super::portions::Today;
+use crate::derived::Derived;
 use crate::kitchen::{Count, LotDraft, open_kitchen, to_come, words};
 use crate::open_cook::open_cook;
-use crate::parts::{Field, OptionalField};
+use crate::parts::{Field, If, OptionalField};
 use crate::typed::quantity;
+use crate::words::wording;
 use crate::{say, show};
 
 /// What all pieces of a day can weigh together.
@@ -50,19 +52,19 @@ pub fn Pieces(
         kitchen.record(undone.into_iter().chain(kept).collect());
     };
     view! {
-        <p class="lead">{summary}</p>
+        <p class="lead">{move || summary()}</p>
         <ToCome today=today />
-        <Show when=move || !today.day.read().pieces.is_empty()>
+        <If holds=move || !today.day.read().pieces.is_empty()>
             <OptionalField
                 name="weighed"
-                label=Signal::derive(|| say!("portions-weigh", unit = show::mass_unit()))
-                value=Signal::derive(move || draft.read().weighed)
+                label=|| say!("portions-weigh", unit = show::mass_unit())
+                value=move || draft.read().weighed
                 limits=TOGETHER
                 example=USUAL
                 on_set=weighed
-                hint=Signal::derive(|| say!("portions-weigh-hint"))
+                hint=wording("portions-weigh-hint")
             />
-        </Show>
+        </If>
         <AddCooked />
     }
 }
@@ -74,7 +76,7 @@ fn ToCome(
     today: Today,
 ) -> impl IntoView {
     let (cook, kitchen) = (open_cook(), open_kitchen());
-    let coming = Memo::new(move |_| {
+    let coming = Derived::new(move || {
         let own = kitchen.state().read().own_loss;
         to_come(&cook.state().read(), own)
     });
@@ -102,10 +104,10 @@ fn ToCome(
         (count > 0).then(|| say!("portions-weighings", count = count))
     };
     view! {
-        <Show when=move || coming.read().is_some()>
-            <p>{told} " " {tonight}</p>
-        </Show>
-        <p class="hint">{weighings}</p>
+        <If holds=move || coming.read().is_some()>
+            <p>{move || told()} " " {move || tonight()}</p>
+        </If>
+        <p class="hint">{move || weighings()}</p>
     }
 }
 
@@ -155,12 +157,12 @@ fn AddCooked() -> impl IntoView {
         }
     };
     view! {
-        <Show
-            when=move || open.get()
-            fallback=move || {
+        <If
+            holds=move || open.get()
+            otherwise=move || {
                 view! {
                     <button class="second-action" on:click=move |_| open.set(true)>
-                        {move || say!("portions-type-pieces")}
+                        {wording("portions-type-pieces")}
                     </button>
                 }
             }
@@ -169,30 +171,28 @@ fn AddCooked() -> impl IntoView {
                 <div class="pair">
                     <Field
                         name="cooked-count"
-                        label=Signal::derive(|| say!("portions-how-many"))
+                        label=wording("portions-how-many")
                         text=count
                         bad=bad_count
                     />
                     <Field
                         name="cooked-weight"
-                        label=Signal::derive(|| {
-                            say!("portions-cooked-each", unit = show::mass_unit())
-                        })
+                        label=|| say!("portions-cooked-each", unit = show::mass_unit())
                         text=weight
                         bad=bad_weight
                     />
                 </div>
-                <button on:click=add>{move || say!("portions-add-cooked")}</button>
-                <Show when=move || !draft.read().typed.is_empty()>
+                <button on:click=add>{wording("portions-add-cooked")}</button>
+                <If holds=move || !draft.read().typed.is_empty()>
                     <button
                         class="plain"
                         on:click=move |_| draft.update(|draft| draft.typed.clear())
                     >
-                        {move || say!("portions-clear-typed")}
+                        {wording("portions-clear-typed")}
                     </button>
-                </Show>
+                </If>
             </div>
-        </Show>
+        </If>
     }
 }
 
@@ -233,13 +233,13 @@ pub fn PieceButton(
         <button class="piece-button" class:fixed=fixed on:click=tap>
             <span class="name">{move || words::piece(piece)}</span>
             " "
-            <span class="weight">{weight}</span>
+            <span class="weight">{move || weight()}</span>
             " "
-            <Show when=fixed>
-                <span class="note">{move || say!("portions-fixed")}</span>
+            <If holds=fixed>
+                <span class="note">{wording("portions-fixed")}</span>
                 " "
-            </Show>
-            <span class="unseen">{moves}</span>
+            </If>
+            <span class="unseen">{move || moves()}</span>
         </button>
     }
 }

@@ -7,29 +7,31 @@ use leptos::prelude::*;
 use super::lot_card::LotCard;
 use super::pack::Pack;
 use super::pieces::{PieceButton, Pieces};
+use crate::derived::Derived;
 use crate::kitchen::{Day, LotDraft, day, open_kitchen};
 use crate::open_cook::open_cook;
-use crate::parts::Heading;
+use crate::parts::{Each, Heading, If};
 use crate::say;
+use crate::words::wording;
 
 /// The day's cooked pieces, and who gets which.
 #[derive(Clone, Copy)]
 pub struct Today {
     /// The pieces.
-    pub day: Memo<Day>,
+    pub day: Derived<Day>,
     /// Who gets which, or why that cannot be said.
-    pub allotment: Memo<Result<Allotment, PortionProblem>>,
+    pub allotment: Derived<Result<Allotment, PortionProblem>>,
 }
 
 impl Today {
     /// Follows the open cook and the draft.
     pub fn start() -> Self {
         let (cook, kitchen) = (open_cook(), open_kitchen());
-        let day = Memo::new(move |_| {
+        let day = Derived::new(move || {
             let own = kitchen.state().read().own_loss;
             day(&cook.state().read(), &kitchen.draft().read(), own, cook.now())
         });
-        let allotment = Memo::new(move |_| {
+        let allotment = Derived::new(move || {
             let draft = kitchen.draft().read();
             let lots: Vec<_> = draft.lots.iter().map(LotDraft::lot).collect();
             let day = day.read();
@@ -56,8 +58,9 @@ pub fn Portions() -> impl IntoView {
     begin(kitchen, untrack(|| cook.id()).map(|id| id.0));
     let today = Today::start();
     let editing = RwSignal::new(None::<u32>);
-    let keys = Memo::new(move |_| draft.read().lots.iter().map(|lot| lot.key).collect::<Vec<_>>());
-    let left = Memo::new(move |_| {
+    let keys =
+        Derived::new(move || draft.read().lots.iter().map(|lot| lot.key).collect::<Vec<_>>());
+    let left = Derived::new(move || {
         today.allotment.read().as_ref().map(|all| all.left.clone()).unwrap_or_default()
     });
     let problem = move || {
@@ -76,39 +79,39 @@ pub fn Portions() -> impl IntoView {
     };
     view! {
         <section class="screen portions">
-            <Heading text=Signal::derive(|| say!("portions-title")) />
+            <Heading text=wording("portions-title") />
             <Pieces today=today />
-            <Show when=move || !today.day.read().pieces.is_empty()>
-                <p class="hint">{move || say!("portions-tap-hint")}</p>
-            </Show>
-            <For each=move || keys.get() key=|key| *key let:key>
+            <If holds=move || !today.day.read().pieces.is_empty()>
+                <p class="hint">{wording("portions-tap-hint")}</p>
+            </If>
+            <Each each=move || keys.get() key=|key| *key let:key>
                 <LotCard key=key today=today editing=editing />
-            </For>
-            <Show when=move || !today.day.read().pieces.is_empty()>
-                <p class="hint">{move || say!("portions-source")}</p>
-            </Show>
-            <Show when=move || !left.read().is_empty()>
-                <h2>{move || say!("portions-left")}</h2>
+            </Each>
+            <If holds=move || !today.day.read().pieces.is_empty()>
+                <p class="hint">{wording("portions-source")}</p>
+            </If>
+            <If holds=move || !left.read().is_empty()>
+                <h2>{wording("portions-left")}</h2>
                 <div class="piece-buttons">
-                    <For each=move || left.get() key=|id| *id let:id>
+                    <Each each=move || left.get() key=|id| *id let:id>
                         <PieceButton piece=id from=None today=today />
-                    </For>
+                    </Each>
                 </div>
-            </Show>
+            </If>
             <p class="bad" role="alert">
-                {problem}
+                {move || problem()}
             </p>
             <button class="second-action" on:click=add>
-                {move || say!("portions-add")}
+                {wording("portions-add")}
             </button>
-            <Show when=move || !draft.read().chosen.is_empty()>
+            <If holds=move || !draft.read().chosen.is_empty()>
                 <button
                     class="second-action"
                     on:click=move |_| draft.update(|draft| draft.chosen.clear())
                 >
-                    {move || say!("portions-choose-again")}
+                    {wording("portions-choose-again")}
                 </button>
-            </Show>
+            </If>
             <Pack today=today />
         </section>
     }

@@ -10,10 +10,12 @@ use cook_model::kitchen::storage::Place;
 use cook_model::quantity::{Length, Temperature};
 use leptos::prelude::*;
 
+use crate::derived::Derived;
 use crate::kitchen::{open_kitchen, words};
 use crate::navigate::{Screen, navigation};
 use crate::open_cook::open_cook;
-use crate::parts::{Choice, Heading, SettingField};
+use crate::parts::{Choice, Heading, If, SettingField};
+use crate::words::{Words, wording};
 use crate::{say, show};
 
 /// From the coolest bath for the coolest core to boiling water.
@@ -29,7 +31,7 @@ pub fn Reheat(
     card: Card,
 ) -> impl IntoView {
     let kitchen = open_kitchen();
-    let known = Memo::new(move |_| kitchen.state().read().bag(card.bag).cloned());
+    let known = Derived::new(move || kitchen.state().read().bag(card.bag).cloned());
     // The bag may have been moved since its label was printed.
     let from = RwSignal::new(card.place);
     Effect::new(move || {
@@ -40,7 +42,7 @@ pub fn Reheat(
     let bath = RwSignal::new(USUAL_BATH);
     let core = RwSignal::new(USUAL_CORE);
     let thickness = RwSignal::new(card.portion().thickness());
-    let plan = Memo::new(move |_| BathPlan {
+    let plan = Derived::new(move || BathPlan {
         portion: Portion { thickness: Some(thickness.get()), ..card.portion() },
         from: from.get(),
         bath: bath.get(),
@@ -58,28 +60,28 @@ pub fn Reheat(
     let places = [Place::Fridge, Place::Freezer];
     view! {
         <section class="screen reheat">
-            <Heading text=Signal::derive(title) />
-            <p>{facts}</p>
+            <Heading text=title />
+            <p>{move || facts()}</p>
             <StandsNow card=card />
             <Minutes plan=plan />
             <Choice
                 name="reheat-from"
-                label=Signal::derive(|| say!("reheat-from"))
-                options=places.map(|place| (place, Signal::derive(move || from_words(place)))).to_vec()
+                label=wording("reheat-from")
+                options=places.map(|place| (place, Words::from(move || from_words(place)))).to_vec()
                 chosen=from
                 on_choose=move |place| from.set(place)
             />
             <div class="pair">
                 <SettingField
                     name="reheat-bath"
-                    label=Signal::derive(|| say!("reheat-bath", unit = show::temperature_unit()))
+                    label=|| say!("reheat-bath", unit = show::temperature_unit())
                     value=bath
                     limits=BATH
                     on_set=move |typed| bath.set(typed)
                 />
                 <SettingField
                     name="reheat-core"
-                    label=Signal::derive(|| say!("reheat-core", unit = show::temperature_unit()))
+                    label=|| say!("reheat-core", unit = show::temperature_unit())
                     value=core
                     limits=CORE
                     on_set=move |typed| core.set(typed)
@@ -87,11 +89,11 @@ pub fn Reheat(
             </div>
             <SettingField
                 name="reheat-thickness"
-                label=Signal::derive(|| say!("reheat-thickness", unit = show::length_unit()))
+                label=|| say!("reheat-thickness", unit = show::length_unit())
                 value=thickness
                 limits=THICKNESS
                 on_set=move |typed| thickness.set(typed)
-                hint=Signal::derive(|| say!("reheat-thickness-hint"))
+                hint=wording("reheat-thickness-hint")
             />
             <OtherWays plan=plan />
         </section>
@@ -114,7 +116,7 @@ fn StandsNow(
     let kitchen = open_kitchen();
     let cook = open_cook();
     let bag = card.bag;
-    let known = Memo::new(move |_| kitchen.state().read().bag(bag).cloned());
+    let known = Derived::new(move || kitchen.state().read().bag(bag).cloned());
     let there = move || known.get().is_some_and(|state| state.ended.is_none());
     let past = move || known.get().is_some_and(|state| state.is_past(cook.now()));
     let standing = move || match known.get() {
@@ -123,20 +125,20 @@ fn StandsNow(
         None => say!("reheat-not-here"),
     };
     view! {
-        <p class="window">{standing}</p>
-        <Show when=past>
+        <p class="window">{move || standing()}</p>
+        <If holds=past>
             <p class="caution" role="alert">
                 {move || words::caution(Caution::PastEatBy)}
             </p>
-        </Show>
-        <Show when=there>
+        </If>
+        <If holds=there>
             <button
                 class="second-action"
                 on:click=move |_| kitchen.record(vec![KitchenWhat::BagUsed { bag }])
             >
-                {move || say!("bag-used")}
+                {wording("bag-used")}
             </button>
-        </Show>
+        </If>
     }
 }
 
@@ -144,10 +146,10 @@ fn StandsNow(
 #[component]
 fn Minutes(
     /// The bag and its bath.
-    plan: Memo<BathPlan>,
+    plan: Derived<BathPlan>,
 ) -> impl IntoView {
     let cook = open_cook();
-    let time = Memo::new(move |_| bath_time(&plan.get()));
+    let time = Derived::new(move || bath_time(&plan.get()));
     let shown = move || {
         Some(match time.get() {
             Ok(time) => {
@@ -183,7 +185,7 @@ fn Minutes(
             }
         })
     };
-    view! { {shown} }
+    view! { {move || shown()} }
 }
 
 fn problem_words(problem: ReheatProblem) -> String {
@@ -200,7 +202,7 @@ fn problem_words(problem: ReheatProblem) -> String {
 #[component]
 fn OtherWays(
     /// The bag and its bath.
-    plan: Memo<BathPlan>,
+    plan: Derived<BathPlan>,
 ) -> impl IntoView {
     let thawing = move || {
         let plan = plan.get();
@@ -235,10 +237,10 @@ fn OtherWays(
         .collect_view()
     };
     view! {
-        {thawing}
-        <h2>{move || say!("reheat-other-title")}</h2>
-        {ways}
-        <p class="hint">{move || say!("caution-local-code")}</p>
+        {move || thawing()}
+        <h2>{wording("reheat-other-title")}</h2>
+        {move || ways()}
+        <p class="hint">{wording("caution-local-code")}</p>
     }
 }
 
@@ -255,10 +257,10 @@ pub fn DamagedLabel(
     };
     view! {
         <section class="screen">
-            <Heading text=Signal::derive(|| say!("label-unread")) />
-            <p class="lead">{why}</p>
+            <Heading text=wording("label-unread") />
+            <p class="lead">{move || why()}</p>
             <button class="main-action" on:click=move |_| navigation.replace(Screen::Kitchen)>
-                {move || say!("kitchen-entry")}
+                {wording("kitchen-entry")}
             </button>
         </section>
     }

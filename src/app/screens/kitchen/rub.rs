@@ -6,9 +6,11 @@ use leptos::prelude::*;
 
 use super::brine::Brines;
 use super::rub_mix::Mixed;
+use crate::derived::Derived;
 use crate::kitchen::{OpenKitchen, Plain, open_kitchen, words};
-use crate::parts::{Choice, Field, Heading, TextField};
+use crate::parts::{Choice, Each, Field, Heading, If, TextField};
 use crate::typed::quantity;
+use crate::words::wording;
 use crate::{say, show};
 
 /// Everything that can go into a rub, salts first.
@@ -42,7 +44,7 @@ pub fn Rub() -> impl IntoView {
         let name = first.unwrap_or_else(|| say!("rub-own-name"));
         draft.update(|draft| draft.rub = Some(name));
     }
-    let recipe = Memo::new(move |_| {
+    let recipe = Derived::new(move || {
         let name = draft.read().rub.clone().unwrap_or_default();
         let state = kitchen.state().read();
         let kept = state.rubs.iter().find(|rub| rub.name == name).cloned();
@@ -50,7 +52,7 @@ pub fn Rub() -> impl IntoView {
     });
     view! {
         <section class="screen rub">
-            <Heading text=Signal::derive(|| say!("rub-title")) />
+            <Heading text=wording("rub-title") />
             <Rubs recipe=recipe />
             <Ingredients recipe=recipe />
             <AddIngredient recipe=recipe />
@@ -65,12 +67,12 @@ pub fn Rub() -> impl IntoView {
 #[component]
 fn Rubs(
     /// The one shown.
-    recipe: Memo<Recipe>,
+    recipe: Derived<Recipe>,
 ) -> impl IntoView {
     let kitchen = open_kitchen();
     let draft = kitchen.draft();
     let choose = move |name: String| draft.update(|draft| draft.rub = Some(name));
-    let names = Memo::new(move |_| {
+    let names = Derived::new(move || {
         kitchen.state().read().rubs.iter().map(|rub| rub.name.clone()).collect::<Vec<_>>()
     });
     let toggle = move |name: String| {
@@ -86,23 +88,23 @@ fn Rubs(
         }
     };
     let measures = vec![
-        (Measure::Volume, Signal::derive(|| say!("rub-by-volume"))),
-        (Measure::Weight, Signal::derive(|| say!("rub-by-weight"))),
+        (Measure::Volume, wording("rub-by-volume")),
+        (Measure::Weight, wording("rub-by-weight")),
     ];
     view! {
-        <Show when=move || names.read().iter().any(|name| *name != recipe.read().name)>
+        <If holds=move || names.read().iter().any(|name| *name != recipe.read().name)>
             <div class="row-acts rub-names">
-                <For each=move || names.get() key=Clone::clone let:name>
+                <Each each=move || names.get() key=Clone::clone let:name>
                     {toggle(name)}
-                </For>
+                </Each>
             </div>
-        </Show>
+        </If>
         <h2>{move || recipe.get().name}</h2>
         <Choice
             name="rub-measure"
-            label=Signal::derive(|| say!("rub-measure"))
+            label=wording("rub-measure")
             options=measures
-            chosen=Signal::derive(move || recipe.read().measure)
+            chosen=move || recipe.read().measure
             on_choose=move |measure| {
                 keep(kitchen, Recipe { measure, ..recipe.get_untracked() });
             }
@@ -123,15 +125,15 @@ fn NewRub() -> impl IntoView {
         }
     };
     view! {
-        <h2>{move || say!("rub-another")}</h2>
+        <h2>{wording("rub-another")}</h2>
         <div class="pair">
             <TextField
                 name="rub-new"
-                label=Signal::derive(|| say!("rub-new-name"))
+                label=wording("rub-new-name")
                 text=text
                 on_type=move |typed| text.set(typed)
             />
-            <button on:click=begin>{move || say!("rub-new")}</button>
+            <button on:click=begin>{wording("rub-new")}</button>
         </div>
     }
 }
@@ -149,7 +151,7 @@ fn keep(kitchen: OpenKitchen, recipe: Recipe) {
 #[component]
 fn Ingredients(
     /// The recipe.
-    recipe: Memo<Recipe>,
+    recipe: Derived<Recipe>,
 ) -> impl IntoView {
     let kitchen = open_kitchen();
     let row = move |place: usize, line: &Ingredient| {
@@ -186,14 +188,14 @@ fn Ingredients(
         Some(say!("rub-salt-share", share = show::number(share.percent(), 0)))
     };
     view! {
-        <Show
-            when=move || !recipe.read().ingredients.is_empty()
-            fallback=|| view! { <p class="lead">{move || say!("rub-empty")}</p> }
+        <If
+            holds=move || !recipe.read().ingredients.is_empty()
+            otherwise=|| view! { <p class="lead">{wording("rub-empty")}</p> }
         >
-            <ul class="rows">{rows}</ul>
-            <p class="window">{share}</p>
-            <p class="hint">{move || say!("rub-heavy-fact")}</p>
-        </Show>
+            <ul class="rows">{move || rows()}</ul>
+            <p class="window">{move || share()}</p>
+            <p class="hint">{wording("rub-heavy-fact")}</p>
+        </If>
     }
 }
 
@@ -201,7 +203,7 @@ fn Ingredients(
 #[component]
 fn AddIngredient(
     /// The recipe.
-    recipe: Memo<Recipe>,
+    recipe: Derived<Recipe>,
 ) -> impl IntoView {
     let kitchen = open_kitchen();
     let place = RwSignal::new(0_usize);
@@ -241,7 +243,7 @@ fn AddIngredient(
         <div class="card">
             <div class="pair">
                 <div class="field">
-                    <label for="rub-spice">{move || say!("rub-spice")}</label>
+                    <label for="rub-spice">{wording("rub-spice")}</label>
                     <select
                         id="rub-spice"
                         on:change=move |event| {
@@ -253,29 +255,29 @@ fn AddIngredient(
                 </div>
                 <Field
                     name="rub-parts"
-                    label=Signal::derive(|| say!("rub-parts"))
+                    label=wording("rub-parts")
                     text=parts
                     bad=bad_parts
                 />
             </div>
-            <Show when=move || matches!(spice(), Spice::Blend { .. } | Spice::Other)>
+            <If holds=move || matches!(spice(), Spice::Blend { .. } | Spice::Other)>
                 <TextField
                     name="rub-ingredient"
-                    label=Signal::derive(|| say!("rub-ingredient"))
+                    label=wording("rub-ingredient")
                     text=name
                     on_type=move |typed| name.set(typed)
                 />
-            </Show>
-            <Show when=is_blend>
+            </If>
+            <If holds=is_blend>
                 <Field
                     name="rub-blend-salt"
-                    label=Signal::derive(|| say!("rub-blend-salt"))
+                    label=wording("rub-blend-salt")
                     text=salt
                     bad=bad_salt
-                    hint=Signal::derive(|| say!("rub-blend-hint"))
+                    hint=wording("rub-blend-hint")
                 />
-            </Show>
-            <button on:click=add>{move || say!("rub-add")}</button>
+            </If>
+            <button on:click=add>{wording("rub-add")}</button>
         </div>
     }
 }

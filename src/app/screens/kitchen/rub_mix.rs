@@ -5,9 +5,11 @@ use cook_model::piece::Piece;
 use cook_model::quantity::Mass;
 use leptos::prelude::*;
 
+use crate::derived::Derived;
 use crate::kitchen::{Count, Plain, open_kitchen, plain, words};
 use crate::open_cook::open_cook;
-use crate::parts::{Choice, SettingField};
+use crate::parts::{Choice, If, SettingField};
+use crate::words::wording;
 use crate::{say, show};
 
 const COUNTS: core::ops::RangeInclusive<Count> = Count(1)..=Count(40);
@@ -20,14 +22,14 @@ const USUAL_WEIGHT: Mass = Mass::from_g(230.0);
 pub struct RawPieces {
     count: RwSignal<Count>,
     each: RwSignal<Mass>,
-    known: Memo<Vec<Piece>>,
+    known: Derived<Vec<Piece>>,
 }
 
 impl RawPieces {
     /// Follows the open cook.
     pub fn start() -> Self {
         let cook = open_cook();
-        let known = Memo::new(move |_| {
+        let known = Derived::new(move || {
             let state = cook.state().read();
             state.history.pieces.iter().map(|piece| piece.piece).collect::<Vec<_>>()
         });
@@ -61,27 +63,27 @@ pub fn WhichPieces(
         say!("rub-for-cook", count = all.len(), weight = show::mass(weight))
     };
     view! {
-        <Show when=known>
-            <p class="window">{told}</p>
-        </Show>
-        <Show when=move || !known()>
+        <If holds=known>
+            <p class="window">{move || told()}</p>
+        </If>
+        <If holds=move || !known()>
             <div class="pair">
                 <SettingField
                     name=count_name
-                    label=Signal::derive(|| say!("portions-how-many"))
+                    label=wording("portions-how-many")
                     value=pieces.count
                     limits=COUNTS
                     on_set=move |count| pieces.count.set(count)
                 />
                 <SettingField
                     name=weight_name
-                    label=Signal::derive(|| say!("set-out-weight", unit = show::mass_unit()))
+                    label=|| say!("set-out-weight", unit = show::mass_unit())
                     value=pieces.each
                     limits=limits::WEIGHT
                     on_set=move |each| pieces.each.set(each)
                 />
             </div>
-        </Show>
+        </If>
     }
 }
 
@@ -89,19 +91,19 @@ pub fn WhichPieces(
 #[component]
 pub fn Mixed(
     /// The rub.
-    recipe: Memo<Recipe>,
+    recipe: Derived<Recipe>,
 ) -> impl IntoView {
     let draft = open_kitchen().draft();
     let pieces = RawPieces::start();
     let limit = move || draft.read().salt_limit.unwrap_or(USUAL_LIMIT.g_per_100g());
-    let mix = Memo::new(move |_| {
+    let mix = Derived::new(move || {
         let limit = SaltLevel::from_g_per_100g(limit());
         recipe.read().mix(&pieces.all(), draft.read().coat, limit)
     });
     let coats = vec![
-        (Coat::Light, Signal::derive(|| say!("coat-light"))),
-        (Coat::Medium, Signal::derive(|| say!("coat-medium"))),
-        (Coat::Heavy, Signal::derive(|| say!("coat-heavy"))),
+        (Coat::Light, wording("coat-light")),
+        (Coat::Medium, wording("coat-medium")),
+        (Coat::Heavy, wording("coat-heavy")),
     ];
     let told = move || match mix.get() {
         Ok(mix) => Some(view! { <Measures mix=mix limit=limit() /> }.into_any()),
@@ -112,23 +114,23 @@ pub fn Mixed(
         Err(_) => Some(view! { <p class="bad">{say!("rub-bad")}</p> }.into_any()),
     };
     view! {
-        <h2>{move || say!("rub-mix-title")}</h2>
+        <h2>{wording("rub-mix-title")}</h2>
         <WhichPieces pieces=pieces count_name="rub-count" weight_name="rub-weight" />
         <Choice
             name="rub-coat"
-            label=Signal::derive(|| say!("rub-coat"))
+            label=wording("rub-coat")
             options=coats
-            chosen=Signal::derive(move || draft.read().coat)
+            chosen=move || draft.read().coat
             on_choose=move |coat| draft.update(|draft| draft.coat = coat)
         />
         <SettingField
             name="rub-limit"
-            label=Signal::derive(|| say!("rub-limit"))
-            value=Signal::derive(move || Plain(limit()))
+            label=wording("rub-limit")
+            value=move || Plain(limit())
             limits=LIMITS
             on_set=move |typed: Plain| draft.update(|draft| draft.salt_limit = Some(typed.0))
         />
-        {told}
+        {move || told()}
     }
 }
 

@@ -20,6 +20,7 @@ pub fn AlarmsHere() -> impl IntoView {
     view! {
         <section class="screen alarms-here">
             <Heading text=wording("alarms-title") />
+            <Trial permission=permission />
             <p>{wording("alarms-lead")}</p>
             <p>{wording("alarms-backup")}</p>
             <If holds=move || cook.plan().read().is_some()>
@@ -34,7 +35,6 @@ pub fn AlarmsHere() -> impl IntoView {
             <If holds=|| !feature::is_installed()>
                 <p>{wording("alarms-install")}</p>
             </If>
-            <Trial permission=permission />
             <OnOff
                 name="sound"
                 label=wording("alarms-sound")

@@ -323,7 +323,6 @@ fn CookSettings(
                     label=move || say!("set-out-start", unit = unit())
                     value=start
                     limits=limits::START
-                    hint=wording("set-out-start-hint")
                     on_set=set_start
                 />
                 <SettingField
@@ -334,6 +333,7 @@ fn CookSettings(
                     on_set=move |ambient| cook.record(What::AmbientSet { ambient })
                 />
             </div>
+            <p class="hint">{wording("set-out-start-hint")}</p>
         </div>
     }
 }

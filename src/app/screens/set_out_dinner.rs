@@ -39,7 +39,7 @@ pub fn Dinner(
         };
     let days = vec![(false, wording("today")), (true, wording("tomorrow"))];
     view! {
-        <div class="pair dinner">
+        <div class="pair wordy">
             <div class="field">
                 <label for="dinner">{wording("set-out-dinner")}</label>
                 <input

@@ -14,6 +14,8 @@ use crate::words::wording;
 const TODAY: Span = Span::hours(18);
 /// Height of a capital over the height of type: where the first line's foot stands.
 const CAPITAL: f64 = 0.8;
+/// The type size, in millimetres, of a label's number on the screen.
+const NUMBER: f64 = 18.0;
 
 /// The labels of the bags, laid out on a sheet to print.
 #[component]
@@ -47,13 +49,20 @@ pub fn Labels() -> impl IntoView {
     let which = vec![(false, wording("labels-today")), (true, wording("labels-all"))];
     let papers = move || {
         let labels = labels.get();
-        let mut rest = labels.into_iter();
+        let mut rest = (1..).zip(labels);
         let pages = pages.get()?.into_iter();
         let drawn = pages.map(|page| {
             let filled = page.into_iter().zip(rest.by_ref()).collect::<Vec<_>>();
             paper(sheet.get(), &filled)
         });
         Some(drawn.collect::<Vec<_>>())
+    };
+    let list = move || {
+        let labels = labels.read();
+        let row = |(number, label): (usize, &Label)| {
+            view! { <li>{format!("{number}. {}", label.lines.join(" · "))}</li> }
+        };
+        (1..).zip(labels.iter()).map(row).collect_view()
     };
     view! {
         <section class="screen labels">
@@ -94,6 +103,7 @@ pub fn Labels() -> impl IntoView {
                         {move || say!("labels-print", count = labels.read().len())}
                     </button>
                     <p class="hint">{wording("labels-print-hint")}</p>
+                    <ul class="rows bag-list">{move || list()}</ul>
                 </If>
                 <p role="status">{move || said.get()}</p>
             </div>
@@ -102,14 +112,15 @@ pub fn Labels() -> impl IntoView {
     }
 }
 
-/// One sheet of paper, drawn in millimetres.
-fn paper(sheet: Sheet, labels: &[(Spot, Label)]) -> impl IntoView + use<> {
+/// One sheet of paper, drawn in millimetres; each label has its number in the list.
+fn paper(sheet: Sheet, labels: &[(Spot, (usize, Label))]) -> impl IntoView + use<> {
     let [width, height] = sheet.page().map(Length::mm);
     let class = match sheet {
         Sheet::LetterThirty | Sheet::LetterTen => "paper letter",
         Sheet::A4TwentyOne | Sheet::A4Fourteen => "paper a4",
     };
-    let labels = labels.iter().map(|(spot, label)| one_label(sheet, *spot, label));
+    let labels =
+        labels.iter().map(|(spot, (number, label))| one_label(sheet, *spot, *number, label));
     view! {
         <div class=class>
             <svg viewBox=format!("0 0 {width} {height}") role="img" aria-label=say!("labels-sheet-drawn")>
@@ -119,7 +130,9 @@ fn paper(sheet: Sheet, labels: &[(Spot, Label)]) -> impl IntoView + use<> {
     }
 }
 
-fn one_label(sheet: Sheet, spot: Spot, label: &Label) -> impl IntoView + use<> {
+/// In print the label has its lines. They are too small to read on a phone, so there the label has
+/// its number alone, large, and the list has the lines.
+fn one_label(sheet: Sheet, spot: Spot, number: usize, label: &Label) -> impl IntoView + use<> {
     let modules = label.code.as_ref().map_or(1, |code| code.size);
     let filling = fill(sheet, &label.lines, modules);
     let [left, top] = [spot.left.mm(), spot.top.mm()];
@@ -142,7 +155,7 @@ fn one_label(sheet: Sheet, spot: Spot, label: &Label) -> impl IntoView + use<> {
     let lines = label.lines.iter().enumerate().map(|(place, line)| {
         let foot = y + size * CAPITAL + step * place as f64;
         view! {
-            <text x=x y=foot font-size=size>
+            <text class="line" x=x y=foot font-size=size>
                 {line.clone()}
             </text>
         }
@@ -159,6 +172,14 @@ fn one_label(sheet: Sheet, spot: Spot, label: &Label) -> impl IntoView + use<> {
             />
             {code}
             {lines.collect::<Vec<_>>()}
+            <text
+                class="number"
+                x=x
+                y=top + spot.height.mm() / 2.0
+                font-size=NUMBER.min(spot.height.mm() * 0.6)
+            >
+                {number}
+            </text>
         </g>
     }
 }

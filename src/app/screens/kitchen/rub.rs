@@ -241,7 +241,7 @@ fn AddIngredient(
     });
     view! {
         <div class="card">
-            <div class="pair">
+            <div class="pair wordy">
                 <div class="field">
                     <label for="rub-spice">{wording("rub-spice")}</label>
                     <select

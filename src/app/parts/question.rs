@@ -8,20 +8,9 @@ use crate::open_cook::{OpenCook, open_cook};
 use crate::words::wording;
 use crate::{say, show};
 
-/// The latest reading that does not fit what is otherwise known, until the cook has said that it is
-/// right or typed it again.
+/// The reading to ask about, if there is one.
 pub fn open_question(cook: OpenCook) -> Derived<Option<Surprise>> {
-    Derived::new(move || {
-        let (state, forecast) = (cook.state().read(), cook.forecast().read());
-        let vouched = |surprise: &Surprise| {
-            let piece = state.history.piece(surprise.piece);
-            piece
-                .into_iter()
-                .flat_map(|piece| &piece.readings)
-                .any(|reading| reading.entry == surprise.entry && reading.vouched)
-        };
-        forecast.surprises.iter().rfind(|surprise| !vouched(surprise)).copied()
-    })
+    Derived::new(move || cook.state().read().question(&cook.forecast().read()))
 }
 
 /// Asks about such a reading: it is kept, or typed again, with one tap.

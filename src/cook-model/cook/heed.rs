@@ -3,6 +3,7 @@
 use super::state::stage;
 use super::{CookState, EntryId};
 use crate::forecast::{Forecast, Surprise};
+use crate::history::Instrument;
 use crate::safety::prove;
 
 impl CookState {
@@ -28,6 +29,24 @@ impl CookState {
         let unseen = readings.filter(|reading| reading.typed > forecast.at);
         self.doubted.extend(unseen.map(|reading| reading.entry));
         self.heed(&forecast.surprises)
+    }
+
+    /// The latest reading that does not fit what is otherwise known, to be asked about until the cook
+    /// has said that it is right or typed it again. Nothing is asked of what a leave-in showed that is
+    /// likely misplaced: that is the answer, and to re-seat it the advice.
+    pub fn question(&self, forecast: &Forecast) -> Option<Surprise> {
+        let open = |surprise: &&Surprise| {
+            let piece = self.history.piece(surprise.piece);
+            let mut readings = piece.into_iter().flat_map(|piece| &piece.readings);
+            let reading = readings.find(|reading| reading.entry == surprise.entry);
+            let seating = forecast.piece(surprise.piece).and_then(|piece| piece.seating);
+            let misplaced = seating.is_some_and(|seating| seating.is_suspect());
+            reading.is_some_and(|reading| {
+                let told = misplaced && reading.instrument == Instrument::LeaveIn;
+                !reading.vouched && !told
+            })
+        };
+        forecast.surprises.iter().rfind(open).copied()
     }
 
     /// The readings of which the cook should be asked whether they are right.

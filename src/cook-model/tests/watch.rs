@@ -7,7 +7,7 @@ use cook_model::cook::{Action, Stage, What, forecast_lethality, steps};
 use cook_model::forecast::forecast;
 use cook_model::quantity::minutes;
 use cook_model::safety::{ClockKind, Prompt};
-use support::{Cook, at, held_rule, leave_in, packed, piece, pulled, read, undo};
+use support::{Cook, at, held_rule, leave_in, packed, piece, pulled, put_on, read, set_out, undo};
 
 #[test]
 fn the_probe_is_to_be_cleaned_after_a_reading_under_140_f() {
@@ -82,6 +82,32 @@ fn lethality_by_the_forecast_grows_and_proves_nothing() {
     assert!(killed(50.0) < killed(60.0) && killed(60.0) < killed(80.0));
     assert!(killed(100.0) > 7.0);
     assert!(state.heed(&coming.surprises).pieces[0].proof.is_none());
+}
+
+#[test]
+fn a_misplaced_leave_in_is_told_and_its_readings_are_not_asked_about() {
+    let mut cook = Cook::default();
+    cook.write(0.0, set_out(1, 30.5));
+    cook.write(0.0, put_on(1));
+    for (minute, fahrenheit) in [(20.0, 92.0), (30.0, 118.0), (38.0, 139.0)] {
+        cook.write(minute, leave_in(1, fahrenheit, 1));
+    }
+    let poke = cook.write(38.5, read(1, 122.0, 1));
+    cook.write(38.7, What::ReadingVouched { reading: poke });
+    let state = cook.state();
+    let coming = forecast(&state.history, at(39.0));
+    assert!(coming.piece(piece(1)).unwrap().seating.unwrap().is_suspect());
+    let doubted: Vec<_> = coming.surprises.iter().map(|surprise| surprise.entry).collect();
+    assert!(!doubted.is_empty() && !doubted.contains(&poke), "{doubted:?}");
+    assert_eq!(state.question(&coming), None);
+    // A wild poke is another matter.
+    let wild = cook.write(39.0, read(1, 61.0, 1));
+    let state = cook.state();
+    let coming = forecast(&state.history, at(39.5));
+    assert_eq!(state.question(&coming).map(|surprise| surprise.entry), Some(wild));
+    cook.write(39.6, What::ReadingVouched { reading: wild });
+    let state = cook.state();
+    assert_ne!(state.question(&coming).map(|surprise| surprise.entry), Some(wild));
 }
 
 #[test]

@@ -581,7 +581,7 @@ tried-no-notification = No notification was shown.
 tried-awake = The screen can be kept on.
 tried-not-awake = The screen cannot be kept on now.
 tried-kept = The browser promised to keep what is stored.
-tried-not-kept = The browser did not promise to keep what is stored. Export the cook to be sure.
+tried-not-kept = The browser did not promise to keep what is stored. Save the cook as a file to be sure.
 tried-installed = The app runs from the home screen.
 tried-not-installed = The app runs in a browser tab.
 

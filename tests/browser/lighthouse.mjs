@@ -1,4 +1,4 @@
-// Has Lighthouse, the browser makers' own judge of pages, look at every screen, mid-cook with twenty
+// Has Lighthouse, which judges pages for a browser's makers, look at every screen, mid-cook with twenty
 // pieces and three bags, and writes its marks into lighthouse.md:
 //
 //     node lighthouse.mjs
@@ -12,7 +12,7 @@ import { promisify } from "node:util";
 import { aside } from "./aside.mjs";
 import { Person } from "./cook.mjs";
 import { openApp, siteAndPhone } from "./harness.mjs";
-import { COOK, KITCHEN } from "./mid-cook.mjs";
+import { COOK, threeBags } from "./mid-cook.mjs";
 import { openTwenty } from "./twenty.mjs";
 
 const LIGHTHOUSE = "lighthouse@12.8.2";
@@ -25,14 +25,13 @@ await aside(async (t) => {
   const { site, phone } = await siteAndPhone(t, { switches: [`--remote-debugging-port=${PORT}`] });
   const person = new Person(phone);
   await openApp(phone, site);
-  await person.tap(/^Kitchen/);
-  await person.packThreeTyped();
+  const kitchen = await threeBags(person);
   await openTwenty(phone);
-  for (const screen of [...COOK, ...KITCHEN]) {
+  for (const screen of [...COOK, ...kitchen]) {
     const { categories, audits } = await judged(`${site.url}#${screen}`);
     const wrong = KINDS.flatMap((kind) => missed(categories[kind], audits));
     const marks = KINDS.map((kind) => Math.round(categories[kind].score * 100));
-    rows.push(`| ${screen} | ${marks.join(" | ")} | ${wrong.join("; ")} |`);
+    rows.push(`| ${screen.replace(/\W.*/, "")} | ${marks.join(" | ")} | ${wrong.join("; ")} |`);
   }
 });
 const table = `# Lighthouse

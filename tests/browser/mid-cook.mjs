@@ -11,7 +11,7 @@ export const LOOKS = ["Light", "Dark", "Sun"];
 export const COOK = ["start", "set-out", "plan", "habits", "cook", "piece-1", "pit", "curves", "rest", "log", "more", "settings", "alarms", "safety", "thermometer", "cautions"];
 
 /** The addresses of the kitchen's screens. */
-export const KITCHEN = ["kitchen", "portions", "rub", "chill", "labels"];
+const KITCHEN = ["kitchen", "portions", "rub", "chill", "labels"];
 
 /**
  * A piece raw, one on with a reading that is due again, one resting; dinner has a time; three bags from
@@ -22,12 +22,7 @@ export async function midCook(t) {
   const person = new Person(phone);
   const { clock } = phone.context;
   await openApp(phone, site);
-  await person.tap(/^Kitchen/);
-  await person.packThreeTyped();
-  await person.goTo("Bags");
-  await phone.page.locator(".bag-row button.row").first().tap();
-  const code = await phone.page.locator("a.code").getAttribute("href");
-  const bag = new URL(phone.page.url()).hash.slice(1);
+  const kitchen = await threeBags(person);
   await show(phone.page, "start");
   await person.tap("New cook");
   await person.setOutAll(FOUR.slice(0, 3));
@@ -51,7 +46,19 @@ export async function midCook(t) {
   await person.openPiece(1);
   await person.tap("Pull Piece 1");
   await person.stored("Piece 1 off");
-  return { site, phone, person, screens: [...COOK, ...KITCHEN, bag, code.split("#")[1]] };
+  return { site, phone, person, screens: [...COOK, ...kitchen] };
+}
+
+/** Packs three bags, and returns the addresses of the kitchen's screens, those of a bag among them. */
+export async function threeBags(person) {
+  const { page } = person;
+  await person.tap(/^Kitchen/);
+  await person.packThreeTyped();
+  await person.goTo("Bags");
+  await page.locator(".bag-row button.row").first().tap();
+  const code = await page.locator("a.code").getAttribute("href");
+  const bag = new URL(page.url()).hash.slice(1);
+  return [...KITCHEN, bag, code.split("#")[1]];
 }
 
 /** Chooses one of the looks in the settings. */

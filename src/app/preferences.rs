@@ -15,6 +15,9 @@ thread_local! {
     /// The one signal. It is read from places that have no reactive owner (a stored tap's answer),
     /// where a context could not be found.
     static CHOSEN: Cell<Option<RwSignal<Prefs>>> = const { Cell::new(None) };
+    /// The phone's own, asked for once: every text on the screen wants to know.
+    static PHONE_LANGUAGE: Language =
+        Language::of_tag(&window().navigator().language().unwrap_or_default());
 }
 
 /// Reads what was chosen before, and lets the page follow it from now on.
@@ -28,13 +31,17 @@ pub fn start() {
 
 /// What was chosen. Reactive where something is being drawn; a tap's answer reads it just once.
 pub fn current() -> Prefs {
-    let Some(chosen) = CHOSEN.get() else { return Prefs::default() };
-    if Observer::get().is_some() { chosen.get() } else { chosen.get_untracked() }
+    read(Prefs::clone)
+}
+
+fn read<T>(what: fn(&Prefs) -> T) -> T {
+    let Some(chosen) = CHOSEN.get() else { return what(&Prefs::default()) };
+    if Observer::get().is_some() { chosen.with(what) } else { chosen.with_untracked(what) }
 }
 
 /// The language of the screens: the one chosen, or the phone's, or English. Reactive.
 pub fn language() -> Language {
-    language_of(&current())
+    read(language_of)
 }
 
 /// The language that was chosen before, for the time before anything is drawn.
@@ -43,8 +50,10 @@ pub fn kept_language() -> Language {
 }
 
 fn language_of(chosen: &Prefs) -> Language {
-    let tag = chosen.language.clone().or_else(|| window().navigator().language());
-    Language::of_tag(&tag.unwrap_or_default())
+    match &chosen.language {
+        Some(tag) => Language::of_tag(tag),
+        None => PHONE_LANGUAGE.with(|language| *language),
+    }
 }
 
 /// Speaks another language as soon as its texts are there; if they cannot be had, the screens stay
@@ -59,7 +68,7 @@ pub fn speak(language: Language) {
 
 /// The units chosen. Reactive.
 pub fn units() -> Units {
-    current().units
+    read(|chosen| chosen.units)
 }
 
 /// Changes what was chosen, and keeps it.

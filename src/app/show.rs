@@ -1,6 +1,8 @@
 //! Quantities as a person reads them: in their units, with their decimal mark, by their phone's
 //! own clock.
 
+use std::cell::RefCell;
+
 use cook_model::cook::CookState;
 use cook_model::history::CoreReading;
 use cook_model::piece::{Piece, PieceId};
@@ -9,6 +11,7 @@ use cook_model::quantity::{
     TemperatureUnit, to_minutes,
 };
 use cook_model::sorting::sort_by_key;
+use js_sys::Intl::DateTimeFormat;
 use wasm_bindgen::{JsCast, JsValue};
 
 use crate::preferences;
@@ -117,14 +120,32 @@ pub fn length_unit() -> String {
 
 /// The time of day, in the phone's own form and time zone.
 pub fn clock(moment: Moment) -> String {
-    date(moment).to_locale_time_string_with_options("default", &hour_and_minute()).into()
+    let date = date(moment);
+    let written = clock_form(&date).format().call1(&JsValue::UNDEFINED, &date);
+    // It takes any date that a browser's date can hold, and a moment is one.
+    written.ok().and_then(|written| written.as_string()).unwrap_or_default()
 }
 
-fn hour_and_minute() -> js_sys::Object {
-    let options = js_sys::Object::new();
-    set(&options, "hour", "numeric");
-    set(&options, "minute", "2-digit");
-    options
+thread_local! {
+    /// The form of the clock, and by how many minutes it was off from UTC where it was made: to make
+    /// one takes a browser longer than to use it a hundred times.
+    static CLOCK_FORM: RefCell<Option<(f64, DateTimeFormat)>> = const { RefCell::new(None) };
+}
+
+/// Hour and minute in the phone's own form. A form keeps the time zone that it was made in, so that
+/// one is made anew when the phone's has changed.
+fn clock_form(date: &js_sys::Date) -> DateTimeFormat {
+    let offset = date.get_timezone_offset();
+    CLOCK_FORM.with_borrow_mut(|kept| match kept {
+        Some((of, form)) if *of == offset => form.clone(),
+        _ => {
+            let options = js_sys::Object::new();
+            set(&options, "hour", "numeric");
+            set(&options, "minute", "2-digit");
+            let form = DateTimeFormat::new(&js_sys::Array::new(), &options);
+            kept.insert((offset, form)).1.clone()
+        }
+    })
 }
 
 /// The time of day as short as it can be: "5:30", "17:30".
@@ -136,11 +157,12 @@ pub fn clock_short(moment: Moment) -> String {
 
 /// Two times of one day, in the phone's own form: "5:08 – 5:34 PM".
 pub fn clock_range(from: Moment, to: Moment) -> String {
-    let format = js_sys::Intl::DateTimeFormat::new(&js_sys::Array::new(), &hour_and_minute());
+    let (from_date, to_date) = (date(from), date(to));
+    let form = clock_form(&from_date);
     // Old browsers lack it, and then the two stand side by side.
-    let range = js_sys::Reflect::get(&format, &"formatRange".into())
+    let range = js_sys::Reflect::get(&form, &"formatRange".into())
         .and_then(|method| method.dyn_into::<js_sys::Function>())
-        .and_then(|method| method.call2(&format, &date(from), &date(to)));
+        .and_then(|method| method.call2(&form, &from_date, &to_date));
     let written = range.ok().and_then(|range| range.as_string());
     written.unwrap_or_else(|| format!("{} – {}", clock(from), clock(to)))
 }

@@ -3,9 +3,9 @@
 use serde::Serialize;
 
 use super::draws::quantile;
-use super::sampling::{DAYS, share};
+use super::sampling::{DAYS, Days};
 use super::slowing;
-use super::spread::{self, normal_quantile};
+use super::spread;
 use super::{Habits, Plan};
 use crate::forecast::{Band, Forecast, Probability};
 use crate::history::{History, PieceHistory};
@@ -76,7 +76,9 @@ pub fn outlook(
         .collect::<Option<_>>()?;
     let last = pieces.iter().max_by(|a, b| a.window.middle.total_cmp(&b.window.middle))?.piece;
     let carving = to_seconds(habits.carving);
-    let finishes: Vec<f64> = (0..DAYS).map(|day| last_ready(&pieces, day) + carving).collect();
+    let days = Days::new();
+    let finishes: Vec<f64> =
+        (0..DAYS).map(|day| last_ready(&pieces, &days, day) + carving).collect();
     let available = to_seconds(dinner - forecast.at);
     let in_time = finishes.iter().filter(|s| **s <= available).count() as f64 / DAYS as f64;
     let at = |chance| forecast.at + seconds(quantile(finishes.clone(), chance));
@@ -132,13 +134,13 @@ fn shared_part(piece: &PieceHistory) -> f64 {
 }
 
 /// When the last piece has rested in one way the day could go.
-fn last_ready(pieces: &[Ready], day: usize) -> f64 {
-    let pit = normal_quantile(share(day, 0));
+fn last_ready(pieces: &[Ready], days: &Days, day: usize) -> f64 {
+    let pit = days.deviate(day, 0);
     pieces
         .iter()
         .enumerate()
         .map(|(i, piece)| {
-            let own = normal_quantile(share(day, i + 1));
+            let own = days.deviate(day, i + 1);
             let z = libm::sqrt(piece.shared) * pit + libm::sqrt(1.0 - piece.shared) * own;
             let window = &piece.window;
             let side =

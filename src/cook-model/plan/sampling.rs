@@ -37,12 +37,13 @@ pub(super) fn draw_days(request: &Request) -> Result<Draws, PlanProblem> {
     let rest = to_minutes(request.habits.rest);
     let together = request.pieces.len().min(request.places.len());
     let lid = LID_PER_PIECE * together as f64;
+    let days = Days::new();
     let draws = (0..DAYS)
         .map(|day| {
-            let pit = normal_quantile(share(day, 0));
+            let pit = days.deviate(day, 0);
             let on_pit =
                 request.pieces.iter().zip(&expected).enumerate().map(|(i, (wanted, m))| {
-                    let own = normal_quantile(share(day, i + 1));
+                    let own = days.deviate(day, i + 1);
                     let shared = shared_part(&wanted.piece);
                     let z = libm::sqrt(shared) * pit + libm::sqrt(1.0 - shared) * own;
                     let slow = if z > 0.0 { LEFT_BY_LEVERS * z } else { z };
@@ -115,10 +116,30 @@ fn minutes_on_pit(request: &Request) -> Result<Vec<Band<f64>>, PlanProblem> {
 }
 
 /// Points that fill the unit cube evenly, so that few draws stand for many: Korobov's lattice of
-/// a prime number of points, each coordinate a permutation of the same even steps.
-pub(super) fn share(day: usize, dimension: usize) -> f64 {
+/// a prime number of points, each coordinate a permutation of the same even steps. Of each step the
+/// standard normal deviate, worked out once.
+pub(super) struct Days {
+    deviates: Vec<f64>,
+}
+
+impl Days {
+    pub(super) fn new() -> Self {
+        Self { deviates: (0..DAYS).map(|step| normal_quantile(share(step))).collect() }
+    }
+
+    /// How one coordinate goes on one of the days, in standard deviations.
+    pub(super) fn deviate(&self, day: usize, dimension: usize) -> f64 {
+        self.deviates[step(day, dimension)]
+    }
+}
+
+fn step(day: usize, dimension: usize) -> usize {
     let multiplier = (0..dimension % (DAYS - 1)).fold(1, |m, _| m * GENERATOR % DAYS);
-    ((day * multiplier % DAYS) as f64 + 0.5) / DAYS as f64
+    day * multiplier % DAYS
+}
+
+fn share(step: usize) -> f64 {
+    (step as f64 + 0.5) / DAYS as f64
 }
 
 #[cfg(test)]
@@ -127,7 +148,7 @@ mod tests {
 
     /// The points of one dimension.
     fn points(dimension: usize) -> Vec<f64> {
-        (0..DAYS).map(|day| share(day, dimension)).collect()
+        (0..DAYS).map(|day| share(step(day, dimension))).collect()
     }
 
     #[test]

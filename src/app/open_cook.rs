@@ -11,6 +11,7 @@ use cook_model::cook::{
     was_set_back, was_unwatched,
 };
 use cook_model::forecast::Forecast;
+use cook_model::history::History;
 use cook_model::plan::{Outlook, Plan, outlook};
 use cook_model::quantity::Moment;
 use leptos::prelude::*;
@@ -39,6 +40,8 @@ pub struct OpenCook {
     state: Derived<CookState>,
     forecast: RwSignal<Forecast>,
     plan: RwSignal<Option<Plan>>,
+    /// The pieces as a plan starts from them, and their forecast.
+    raw: StoredValue<Option<(History, Forecast)>>,
     thinking: RwSignal<bool>,
     steps: Derived<Vec<Step>>,
     done: RwSignal<Option<Done>>,
@@ -70,6 +73,7 @@ impl OpenCook {
             state,
             forecast,
             plan,
+            raw: StoredValue::new(None),
             thinking: RwSignal::new(false),
             steps,
             done: RwSignal::new(None),

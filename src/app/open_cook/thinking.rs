@@ -4,7 +4,8 @@ use std::time::Duration;
 
 use cook_model::cook::CookState;
 use cook_model::forecast::{Forecast, ForecastInParts};
-use cook_model::plan::plan;
+use cook_model::history::History;
+use cook_model::plan::{Plan, Request, plan_by};
 use cook_model::quantity::Moment;
 use leptos::prelude::*;
 
@@ -12,8 +13,8 @@ use super::OpenCook;
 use crate::derived::Derived;
 use crate::device::{clock, visibility};
 
-/// Pieces whose heat is followed in one task: a few milliseconds on a plain phone for each.
-const PIECES_A_TASK: usize = 5;
+/// Steps of a forecast in one task: a few milliseconds on a plain phone for each.
+const STEPS_A_TASK: usize = 5;
 
 impl OpenCook {
     /// Makes a new forecast when an entry came and when a minute has gone; after the screen has
@@ -36,31 +37,54 @@ impl OpenCook {
             let now = self.ticking.read();
             let state = self.folded.get_untracked();
             let parts = ForecastInParts::begin(state.history.clone(), now);
-            self.think_of_the_pieces(state, now, parts);
+            in_parts(parts, move |forecast| {
+                self.forecast.set(forecast);
+                later(move || self.think_of_the_raw(state, now));
+            });
         });
     }
 
-    /// A few pieces at a time, each time in another task, so that a tap that came meanwhile is answered
-    /// between them; while nobody sees the page all at once, for a browser makes its tasks wait then.
-    fn think_of_the_pieces(self, state: CookState, now: Moment, mut parts: ForecastInParts) {
-        if visibility::is_visible() && (0..PIECES_A_TASK).all(|_| parts.go_on()) {
-            later(move || self.think_of_the_pieces(state, now, parts));
-            return;
+    /// A plan starts from the forecast of all pieces as if they were raw, which stays the same while
+    /// nothing but readings comes.
+    fn think_of_the_raw(self, state: CookState, now: Moment) {
+        let Some(request) = state.plan_request(now) else {
+            return self.end_with(&state, None);
+        };
+        let raw = request.raw();
+        let known =
+            |kept: &Option<(History, Forecast)>| kept.as_ref().is_some_and(|(of, _)| *of == raw);
+        if self.raw.with_value(known) {
+            return self.think_of_the_plan(&state, &request);
         }
-        later(move || {
-            self.forecast.set(parts.finish());
-            later(move || self.think_of_the_plan(&state, now));
+        in_parts(ForecastInParts::begin(raw.clone(), now), move |forecast| {
+            self.raw.set_value(Some((raw, forecast)));
+            later(move || self.think_of_the_plan(&state, &request));
         });
     }
 
-    fn think_of_the_plan(self, state: &CookState, now: Moment) {
-        let planned = state.plan_request(now).and_then(|request| plan(&request).ok());
+    fn think_of_the_plan(self, state: &CookState, request: &Request) {
+        let planned = self.raw.with_value(|kept| plan_by(request, &kept.as_ref()?.1).ok());
+        self.end_with(state, planned);
+    }
+
+    fn end_with(self, state: &CookState, planned: Option<Plan>) {
         self.plan.set(planned);
         self.thinking.set(false);
         // An entry that came meanwhile waits for its own forecast.
         if *self.folded.read_untracked() != *state {
             self.think_anew();
         }
+    }
+}
+
+/// Makes a forecast a few steps at a time, each time in another task, so that a tap that came
+/// meanwhile is answered between them; while nobody sees the page all at once, for a browser makes its
+/// tasks wait then.
+fn in_parts(mut parts: ForecastInParts, then: impl FnOnce(Forecast) + 'static) {
+    if visibility::is_visible() && (0..STEPS_A_TASK).all(|_| parts.go_on()) {
+        later(move || in_parts(parts, then));
+    } else {
+        later(move || then(parts.finish()));
     }
 }
 

@@ -2,10 +2,10 @@
 
 use super::normal::Normal;
 use super::order::{self, Runner};
-use super::outcome::Forecast;
+use super::outcome::{Forecast, Surprise};
 use super::traces::{Setting, Traces};
-use super::view::View;
-use super::{checks, learn, pit_air};
+use super::view::{Told, View};
+use super::{Learned, checks, learn, pit_air};
 use crate::heat::Leg;
 use crate::history::History;
 use crate::quantity::{Moment, to_seconds};
@@ -18,8 +18,13 @@ pub struct ForecastInParts {
     /// Spans count from here.
     zero: Moment,
     pit: Leg,
+    normal: Normal,
     /// Of the pieces followed so far, in the order of the history.
     traces: Vec<Traces>,
+    /// What all readings say, once every piece has been followed.
+    learned: Option<Learned>,
+    /// What is told of the pieces so far, and the readings to ask about, in the same order.
+    told: Vec<(Told, Vec<Surprise>)>,
 }
 
 impl ForecastInParts {
@@ -27,40 +32,52 @@ impl ForecastInParts {
     pub fn begin(history: History, now: Moment) -> Self {
         let zero = history.first_on().unwrap_or(now);
         let pit = pit_air::leg(&history, zero, now);
-        let traces = Vec::with_capacity(history.pieces.len());
-        Self { history, now, zero, pit, traces }
+        let (traces, told) = (Vec::new(), Vec::new());
+        Self { history, now, zero, pit, normal: Normal::new(), traces, learned: None, told }
     }
 
-    /// Follows the heat in one more piece; false once every piece has been.
+    /// Goes on by one step: follows the heat in a piece, learns from all readings, or tells of a
+    /// piece. False once there is nothing left to do but to [`finish`](Self::finish).
     pub fn go_on(&mut self) -> bool {
-        let next = self.history.pieces.get(self.traces.len());
-        let followed = next.map(|piece| Traces::new(piece, &self.setting()));
-        let had = followed.is_some();
-        self.traces.extend(followed);
+        if let Some(piece) = self.history.pieces.get(self.traces.len()) {
+            let followed = Traces::new(piece, &self.setting());
+            self.traces.push(followed);
+            return true;
+        }
+        let Some(learned) = &self.learned else {
+            self.learned = Some(learn(&self.history, &self.traces, self.zero));
+            return true;
+        };
+        let told = self.tell(learned);
+        let had = told.is_some();
+        self.told.extend(told);
         had
     }
 
-    /// The forecast; follows what has not been followed yet.
+    /// What is told of the next piece.
+    fn tell(&self, learned: &Learned) -> Option<(Told, Vec<Surprise>)> {
+        let place = self.told.len();
+        let view = View {
+            history: self.history.pieces.get(place)?,
+            traces: &self.traces[place],
+            evidence: &learned.evidence[place],
+            weights: &learned.weights[place],
+            setting: &self.setting(),
+            normal: &self.normal,
+            risk: self.risk(),
+        };
+        Some((view.told(), view.surprises().collect()))
+    }
+
+    /// The forecast; does what has not been done yet.
     pub fn finish(mut self) -> Forecast {
         while self.go_on() {}
-        let (history, now, zero) = (&self.history, self.now, self.zero);
-        let setting = self.setting();
-        let normal = Normal::new();
-        let learned = learn(history, &self.traces, zero);
-        let risk = f64::from(history.check_risk_percent) / 100.0;
+        let risk = self.risk();
+        let Self { history, now, zero, normal, traces, learned, told, .. } = self;
+        let learned = learned.unwrap_or_else(|| learn(&history, &traces, zero));
         let (mut pieces, mut runners, mut surprises) = (Vec::new(), Vec::new(), Vec::new());
-        for (place, piece) in history.pieces.iter().enumerate() {
-            let view = View {
-                history: piece,
-                traces: &self.traces[place],
-                evidence: &learned.evidence[place],
-                weights: &learned.weights[place],
-                setting: &setting,
-                normal: &normal,
-                risk,
-            };
-            let told = view.told();
-            surprises.extend(view.surprises());
+        for (place, (piece, (told, surprising))) in history.pieces.iter().zip(told).enumerate() {
+            surprises.extend(surprising);
             if let Some(run) = told.run {
                 runners.push(Runner { piece, place, run });
             }
@@ -73,6 +90,11 @@ impl ForecastInParts {
         let checks = checks::plan(&on, risk_z, to_seconds(now - zero), zero);
         let (order, order_certainty) = order::pull_order(runners, &learned.joint, &normal);
         Forecast { at: now, pieces, order, order_certainty, checks, surprises }
+    }
+
+    /// The chance of being past the pull temperature that the cook accepts at a check.
+    fn risk(&self) -> f64 {
+        f64::from(self.history.check_risk_percent) / 100.0
     }
 
     fn setting(&self) -> Setting<'_> {

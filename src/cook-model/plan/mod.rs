@@ -16,4 +16,4 @@ pub use levers::{Lever, Move, levers};
 pub use loading::Style;
 pub use outlook::{Outlook, Standing, outlook};
 pub use request::{FireHabits, Habits, PlanProblem, Request, Wanted};
-pub use timetable::{PiecePlan, Plan, plan};
+pub use timetable::{PiecePlan, Plan, plan, plan_by};

@@ -3,6 +3,7 @@ use thiserror::Error;
 
 use super::Style;
 use crate::heat::PitKind;
+use crate::history::{History, PieceHistory, PitHistory, Tolerances};
 use crate::piece::{Piece, PieceId};
 use crate::quantity::{Moment, Span, Temperature, TemperatureDifference, as_minutes};
 
@@ -83,6 +84,39 @@ pub struct Request {
     pub habits: Habits,
     /// The moment of planning: nothing can be planned before it.
     pub now: Moment,
+}
+
+impl Request {
+    /// The pieces as if none had been on yet, on a pit that keeps its target: what the forecast of
+    /// the times on the pit starts from.
+    pub fn raw(&self) -> History {
+        let piece = |wanted: &Wanted| PieceHistory {
+            id: wanted.id,
+            piece: wanted.piece,
+            tonight: wanted.tonight,
+            pull_at: self.pull_at,
+            spells: Vec::new(),
+            readings: Vec::new(),
+            placements: Vec::new(),
+            last_put_on: None,
+            packed: None,
+        };
+        History {
+            pieces: self.pieces.iter().map(piece).collect(),
+            pit: PitHistory {
+                kind: self.pit_kind,
+                target: self.pit,
+                aims: Vec::new(),
+                readings: Vec::new(),
+                lid: Vec::new(),
+                ambient: self.ambient,
+            },
+            tolerances: Tolerances::default(),
+            check_risk_percent: 10,
+            clock_broke: None,
+            clock_unwatched: Vec::new(),
+        }
+    }
 }
 
 /// Why there is no plan.

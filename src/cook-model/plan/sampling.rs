@@ -3,11 +3,10 @@
 use super::draws::{Draw, Draws};
 use super::request::{PlanProblem, Request};
 use super::spread::{PER_KELVIN, normal_quantile, shared_part};
-use crate::forecast::{Band, forecast};
+use crate::forecast::{Band, Forecast};
 use crate::heat::{Body, Leg, Start, Surface, Surroundings, Tuning, trace};
-use crate::history::{History, PieceHistory, PitHistory, Tolerances};
 use crate::piece::Piece;
-use crate::quantity::{TemperatureDifference, minutes, to_minutes};
+use crate::quantity::{Moment, TemperatureDifference, minutes, to_minutes};
 
 /// How many ways the day could go are looked at: a prime, enough for one chance in ten to be known
 /// to a few parts in a hundred.
@@ -27,10 +26,10 @@ const LEFT_BY_LEVERS: f64 = 0.8;
 /// Standard deviations between the ends of the central 80 % of a normal variable.
 const ACROSS: f64 = 2.0 * 1.2816;
 
-/// The draws for a request. The logarithm of a piece's time on the pit is taken as normal, with the
+/// The draws for a request, by the forecast of its [`raw`](Request::raw) pieces. The logarithm of a piece's time on the pit is taken as normal, with the
 /// middle and the spread of its forecast, and a part shared by the whole pit.
-pub(super) fn draw_days(request: &Request) -> Result<Draws, PlanProblem> {
-    let expected = minutes_on_pit(request)?;
+pub(super) fn draw_days(request: &Request, raw: &Forecast) -> Result<Draws, PlanProblem> {
+    let expected = minutes_on_pit(raw)?;
     let pieces = request.pieces.iter().map(|wanted| &wanted.piece);
     let per_kelvin = pieces.zip(&expected).map(|(piece, m)| per_kelvin(request, piece, m.middle));
     let per_kelvin = per_kelvin.collect();
@@ -71,48 +70,11 @@ fn per_kelvin(request: &Request, piece: &Piece, expected: f64) -> f64 {
 }
 
 /// Minutes on a pit that keeps its target until the pull, for each piece.
-fn minutes_on_pit(request: &Request) -> Result<Vec<Band<f64>>, PlanProblem> {
-    let now = request.now;
-    let raw = |wanted: &super::Wanted| PieceHistory {
-        id: wanted.id,
-        piece: wanted.piece,
-        tonight: wanted.tonight,
-        pull_at: request.pull_at,
-        spells: Vec::new(),
-        readings: Vec::new(),
-        placements: Vec::new(),
-        last_put_on: None,
-        packed: None,
-    };
-    let history = History {
-        pieces: request.pieces.iter().map(raw).collect(),
-        pit: PitHistory {
-            kind: request.pit_kind,
-            target: request.pit,
-            aims: Vec::new(),
-            readings: Vec::new(),
-            lid: Vec::new(),
-            ambient: request.ambient,
-        },
-        tolerances: Tolerances::default(),
-        check_risk_percent: 10,
-        clock_broke: None,
-        clock_unwatched: Vec::new(),
-    };
-    // A raw piece is forecast as if it went on now.
-    let from_now = |at| to_minutes(at - now).max(1.0);
-    forecast(&history, now)
-        .pieces
-        .iter()
-        .map(|piece| {
-            let pull = piece.pull.ok_or(PlanProblem::NeverDone)?;
-            Ok(Band {
-                low: from_now(pull.low),
-                middle: from_now(pull.middle),
-                high: from_now(pull.high),
-            })
-        })
-        .collect()
+fn minutes_on_pit(raw: &Forecast) -> Result<Vec<Band<f64>>, PlanProblem> {
+    // A raw piece is forecast as if it went on at once.
+    let on_pit = |pull: Moment| to_minutes(pull - raw.at).max(1.0);
+    let pieces = raw.pieces.iter();
+    pieces.map(|piece| Ok(piece.pull.ok_or(PlanProblem::NeverDone)?.map(on_pit))).collect()
 }
 
 /// Points that fill the unit cube evenly, so that few draws stand for many: Korobov's lattice of

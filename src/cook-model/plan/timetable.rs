@@ -7,7 +7,7 @@ use super::loading::{Cost, Setting, Slot, Style};
 use super::request::{PlanProblem, Request};
 use super::sampling::draw_days;
 use super::waves::best_waves;
-use crate::forecast::{Band, Probability};
+use crate::forecast::{Band, Forecast, Probability, forecast};
 use crate::piece::PieceId;
 use crate::quantity::{Moment, Span, minutes, to_minutes};
 use crate::sorting::sort_by_key;
@@ -69,16 +69,18 @@ pub struct Plan {
 /// # Errors
 /// [`PlanProblem`] says what is missing.
 pub fn plan(request: &Request) -> Result<Plan, PlanProblem> {
-    if request.pieces.is_empty() {
-        return Err(PlanProblem::NoPieces);
-    }
-    if request.places.is_empty() {
-        return Err(PlanProblem::NoPlaces);
-    }
-    if request.dinner <= request.now {
-        return Err(PlanProblem::DinnerPast);
-    }
-    let draws = draw_days(request)?;
+    check(request)?;
+    plan_by(request, &forecast(&request.raw(), request.now))
+}
+
+/// The same where the forecast of the request's [`raw`](Request::raw) pieces is at hand. It takes
+/// most of the time, and holds as long as they are the same, whenever it was made.
+///
+/// # Errors
+/// As for [`plan`].
+pub fn plan_by(request: &Request, raw: &Forecast) -> Result<Plan, PlanProblem> {
+    check(request)?;
+    let draws = draw_days(request, raw)?;
     let places: Vec<f64> = request.places.iter().map(|place| place.c()).collect();
     let tonight: Vec<bool> = request.pieces.iter().map(|wanted| wanted.tonight).collect();
     let soonest = request.now + request.habits.fire.preheat;
@@ -93,6 +95,19 @@ pub fn plan(request: &Request) -> Result<Plan, PlanProblem> {
     let (waves, cost) = best_waves(&setting);
     let loads: Vec<Vec<Slot>> = waves.iter().map(|wave| setting.slots(wave)).collect();
     Ok(timetable(request, &setting, &loads, cost))
+}
+
+fn check(request: &Request) -> Result<(), PlanProblem> {
+    if request.pieces.is_empty() {
+        return Err(PlanProblem::NoPieces);
+    }
+    if request.places.is_empty() {
+        return Err(PlanProblem::NoPlaces);
+    }
+    if request.dinner <= request.now {
+        return Err(PlanProblem::DinnerPast);
+    }
+    Ok(())
 }
 
 /// The plan for loads whose cost is known.

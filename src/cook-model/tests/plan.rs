@@ -6,7 +6,7 @@ use cook_model::cook::{CookState, DeviceId, Log, What, fold};
 use cook_model::forecast::forecast;
 use cook_model::history::Instrument;
 use cook_model::piece::{Piece, PieceId, Shape};
-use cook_model::plan::{Move, Outlook, Plan, PlanProblem, Style, levers, outlook, plan};
+use cook_model::plan::{Move, Outlook, Plan, PlanProblem, Style, levers, outlook, plan, plan_by};
 use cook_model::quantity::{
     Length, Mass, Moment, Span, Temperature, TemperatureDifference, minutes, to_minutes,
 };
@@ -104,6 +104,20 @@ fn a_plan_may_cross_midnight_and_a_change_of_clocks() {
     let night = plan(&state.plan_request(now).unwrap()).unwrap();
     let day = plan_of(&cook(&[38.0], 300.0, &[]), 0.0).unwrap();
     assert_eq!(night.dinner - night.light, day.dinner - day.light);
+}
+
+#[test]
+fn the_forecast_that_a_plan_starts_from_holds_for_a_later_one() {
+    let state = cook(&[28.0, 38.0, 45.0], 300.0, &[(60.0, What::PutOn { piece: PieceId(1) })]);
+    let early = state.plan_request(at(1.0)).unwrap();
+    let kept = forecast(&early.raw(), early.now);
+    let late = state.plan_request(at(97.3)).unwrap();
+    assert_eq!(late.raw(), early.raw());
+    assert_eq!(plan_by(&late, &kept), plan(&late));
+    // Another pit is another forecast.
+    let hotter = What::PitTargetSet { target: Temperature::from_f(275.0) };
+    let other = cook(&[28.0, 38.0, 45.0], 300.0, &[(90.0, hotter)]);
+    assert_ne!(other.plan_request(at(97.3)).unwrap().raw(), early.raw());
 }
 
 #[test]

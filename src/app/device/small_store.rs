@@ -1,5 +1,6 @@
 //! The browser's small store of texts (`localStorage`), which may be missing or refuse.
 
+use js_sys::Object;
 use leptos::prelude::window;
 use web_sys::Storage;
 
@@ -25,12 +26,10 @@ pub fn remove(key: &str) {
     }
 }
 
-/// All keys that begin so.
+/// All keys that begin so. (To ask the store for one after another takes a browser far longer.)
 pub fn keys(beginning: &str) -> Vec<String> {
     let Some(storage) = storage() else { return Vec::new() };
-    let count = storage.length().unwrap_or(0);
-    (0..count)
-        .filter_map(|place| storage.key(place).ok().flatten())
-        .filter(|key| key.starts_with(beginning))
-        .collect()
+    let keys = Object::keys(&storage);
+    let texts = keys.iter().filter_map(|key| key.as_string());
+    texts.filter(|key| key.starts_with(beginning)).collect()
 }

@@ -14,7 +14,7 @@ use crate::derived::Derived;
 use crate::device::{clock, visibility};
 
 /// Steps of a forecast in one task: a few milliseconds on a plain phone for each.
-const STEPS_A_TASK: usize = 5;
+const STEPS_A_TASK: usize = 3;
 
 impl OpenCook {
     /// Makes a new forecast when an entry came and when a minute has gone; after the screen has

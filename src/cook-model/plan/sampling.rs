@@ -26,8 +26,9 @@ const LEFT_BY_LEVERS: f64 = 0.8;
 /// Standard deviations between the ends of the central 80 % of a normal variable.
 const ACROSS: f64 = 2.0 * 1.2816;
 
-/// The draws for a request, by the forecast of its [`raw`](Request::raw) pieces. The logarithm of a piece's time on the pit is taken as normal, with the
-/// middle and the spread of its forecast, and a part shared by the whole pit.
+/// The draws for a request, by the forecast of its [`raw`](Request::raw) pieces. The logarithm of a
+/// piece's time on the pit is taken as normal, with the middle and the spread of that forecast, and a
+/// part shared by the whole pit.
 pub(super) fn draw_days(request: &Request, raw: &Forecast) -> Result<Draws, PlanProblem> {
     let expected = minutes_on_pit(raw)?;
     let pieces = request.pieces.iter().map(|wanted| &wanted.piece);

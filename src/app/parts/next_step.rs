@@ -1,4 +1,4 @@
-use cook_model::cook::{Action, Step, What};
+use cook_model::cook::{Action, Stage, Step, What};
 use cook_model::quantity::Span;
 use leptos::prelude::*;
 
@@ -26,6 +26,9 @@ pub fn NextStep() -> impl IntoView {
             (words.what, words.why)
         })
     });
+    // Until the first forecast is there, pieces on the pit have no next step.
+    let all_done =
+        move || cook.state().read().pieces.iter().all(|piece| piece.stage == Stage::Packed);
     let then = move || {
         let state = cook.state().read();
         cook.step_after().map(|step| {
@@ -61,7 +64,11 @@ pub fn NextStep() -> impl IntoView {
                 }}
             </p>
             <h2 id="next-what">
-                {move || words.get().map_or_else(|| say!("live-all-done"), |words| words.0)}
+                {move || match words.get() {
+                    Some((what, _)) => what,
+                    None if all_done() => say!("live-all-done"),
+                    None => say!("live-thinking"),
+                }}
             </h2>
             <p class="why">
                 {move || is_due.get().then(|| words.get().map(|words| words.1))}

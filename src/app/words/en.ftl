@@ -105,6 +105,7 @@ bad-packed = { $piece } is served or packed, so it takes no more readings. Undo 
 live-title = Cook
 live-due-now = Now
 live-all-done = All pieces are served or packed.
+live-thinking = Working out the next step…
 live-order = Pull order
 live-off = Off the pit
 live-dinner = Dinner { $time }

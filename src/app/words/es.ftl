@@ -105,6 +105,7 @@ bad-packed = { $piece } está servida o envasada y ya no admite lecturas. Deshaz
 live-title = Asado
 live-due-now = Ahora
 live-all-done = Todas las piezas están servidas o envasadas.
+live-thinking = Calculando el próximo paso…
 live-order = Orden de retirada
 live-off = Fuera del ahumador
 live-dinner = Cena { $time }

@@ -5,7 +5,7 @@ use std::time::Duration;
 use cook_model::cook::CookState;
 use cook_model::forecast::{Forecast, ForecastInParts};
 use cook_model::history::History;
-use cook_model::plan::{Plan, Request, plan_by};
+use cook_model::plan::{Plan, PlanProblem, Request, plan, plan_by};
 use cook_model::quantity::Moment;
 use leptos::prelude::*;
 
@@ -63,8 +63,19 @@ impl OpenCook {
     }
 
     fn think_of_the_plan(self, state: &CookState, request: &Request) {
-        let planned = self.raw.with_value(|kept| plan_by(request, &kept.as_ref()?.1).ok());
-        self.end_with(state, planned);
+        self.end_with(state, self.plan_for(request).ok());
+    }
+
+    /// The plan for a request; quick where its pieces are those that the cook's own plan started from.
+    ///
+    /// # Errors
+    /// As for [`plan`].
+    pub fn plan_for(self, request: &Request) -> Result<Plan, PlanProblem> {
+        let raw = request.raw();
+        self.raw.with_value(|kept| match kept {
+            Some((of, forecast)) if *of == raw => plan_by(request, forecast),
+            _ => plan(request),
+        })
     }
 
     fn end_with(self, state: &CookState, planned: Option<Plan>) {

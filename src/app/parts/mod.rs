@@ -42,7 +42,6 @@ pub use heading::Heading;
 pub use keypad::Keypad;
 pub use last_done::LastDone;
 pub use next_step::{NextStep, perform};
-
 pub use piece_row::{PieceRow, last_reading, level, relative_size};
 pub use piece_shape::{PieceShape, stage_name};
 pub use pit_curve::PitCurve;

@@ -1,7 +1,7 @@
 use cook_model::calendar::{Reminder, calendar};
 use cook_model::cook::What;
 use cook_model::forecast::Probability;
-use cook_model::plan::{Plan, PlanProblem, Style, plan};
+use cook_model::plan::{Plan, PlanProblem, Style};
 use cook_model::quantity::{Moment, Span};
 use cook_model::sorting::sort_by_key;
 use leptos::prelude::*;
@@ -36,7 +36,7 @@ pub fn PlanScreen() -> impl IntoView {
         if cook.plan().read().is_some() {
             return None;
         }
-        plan(&request).err().map(in_words)
+        cook.plan_for(&request).err().map(in_words)
     };
     view! {
         <section class="screen plan">
@@ -155,7 +155,7 @@ fn Ways() -> impl IntoView {
             let mut request = request.clone()?;
             request.style = style;
             request.now = request.now.min(cook.now());
-            plan(&request).ok()
+            cook.plan_for(&request).ok()
         });
         Some(each)
     });

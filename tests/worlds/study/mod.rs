@@ -1,0 +1,5 @@
+//! Forecasts held against what came of the cooks: who is judged, in which state, and the tables.
+
+pub mod judged;
+pub mod kept;
+pub mod table;

@@ -1,9 +1,21 @@
 //! Debian packages, for what neither crates.io nor npm has.
 
+use std::fs;
+use std::thread;
+use std::time::Duration;
+
 use anyhow::{Context, Result, bail};
 
 use crate::machine::Machine;
 use crate::steps::{quietly, step};
+
+/// Ten minutes for the lock that apt itself waits for.
+const LOCK_PATIENCE: &str = "DPkg::Lock::Timeout=600";
+/// What it says of a lock that it could not have.
+const LOCKED: [&str; 2] = ["Could not get lock", "Unable to lock"];
+/// How often to try for such a lock, and the pause between, ten minutes in all.
+const MOST_TRIES: u32 = 120;
+const PAUSE: Duration = Duration::from_secs(5);
 
 /// Installs those of `packages` that are missing. Without the rights for it, says what to run.
 pub fn install(machine: &Machine, packages: &[&str]) -> Result<()> {
@@ -16,16 +28,30 @@ pub fn install(machine: &Machine, packages: &[&str]) -> Result<()> {
         bail!("these Debian packages are missing; run: sudo apt-get install {names}");
     }
     step(&format!("installing Debian's {names}"), || {
-        let apt = |arguments: &[&str], log: &str| {
-            let mut command = machine.command("apt-get")?;
-            command.env("DEBIAN_FRONTEND", "noninteractive").args(arguments);
-            quietly(&mut command, &machine.log(log))
-        };
-        apt(&["update"], "apt-update")?;
+        apt(machine, &["update"], "apt-update", PAUSE)?;
         let options = ["install", "--yes", "--no-install-recommends"];
-        apt(&[&options[..], &missing[..]].concat(), "apt-install")
+        apt(machine, &[&options[..], &missing[..]].concat(), "apt-install", PAUSE)
     })
     .with_context(|| format!("could not install the Debian packages {names}"))
+}
+
+/// Runs apt, and waits where another one is at work: it waits for one lock by itself, and says of the
+/// others that it could not have them.
+fn apt(machine: &Machine, arguments: &[&str], log: &str, pause: Duration) -> Result<()> {
+    let mut tries = 0;
+    loop {
+        let mut command = machine.command("apt-get")?;
+        command.env("DEBIAN_FRONTEND", "noninteractive").args(["-o", LOCK_PATIENCE]);
+        let Err(reason) = quietly(command.args(arguments), &machine.log(log)) else {
+            return Ok(());
+        };
+        let told = fs::read_to_string(machine.log(log)).unwrap_or_default();
+        tries += 1;
+        if tries == MOST_TRIES || !LOCKED.iter().any(|words| told.contains(words)) {
+            return Err(reason);
+        }
+        thread::sleep(pause);
+    }
 }
 
 fn missing<'a>(machine: &Machine, packages: &[&'a str]) -> Result<Vec<&'a str>> {
@@ -62,8 +88,24 @@ mod tests {
         install(&machine, &["have", "lack"]).unwrap();
         assert_eq!(
             stand_in::read(folder.path(), "asked"),
-            "update\ninstall --yes --no-install-recommends lack\n"
+            "-o DPkg::Lock::Timeout=600 update\n\
+             -o DPkg::Lock::Timeout=600 install --yes --no-install-recommends lack\n"
         );
+    }
+
+    #[test]
+    fn a_busy_apt_is_waited_for_and_any_other_failure_is_told_at_once() {
+        let folder = tempfile::tempdir().unwrap();
+        let busy = "here=$(dirname \"$0\"); echo tried >> \"$here/asked\"
+            [ $(wc -l < \"$here/asked\") -gt 2 ] && exit 0
+            echo 'E: Could not get lock /var/lib/apt/lists/lock.'; exit 100";
+        let machine = stand_in::machine(folder.path(), &[("apt-get", busy)]);
+        apt(&machine, &["update"], "apt", Duration::ZERO).unwrap();
+        assert_eq!(stand_in::read(folder.path(), "asked").lines().count(), 3);
+        let broken =
+            stand_in::machine(folder.path(), &[("apt-get", "echo 'E: no such package'; exit 100")]);
+        let told = apt(&broken, &["install"], "apt", Duration::ZERO).unwrap_err();
+        assert!(told.to_string().contains("no such package"), "{told}");
     }
 
     #[test]

@@ -6,6 +6,7 @@ mod advisories;
 mod bench;
 mod browser;
 mod debian;
+mod engines;
 mod fingerprint;
 mod finish;
 mod fuzz;
@@ -19,6 +20,7 @@ mod testing;
 mod toolchain;
 mod tools;
 mod versions;
+mod zip;
 
 use std::process::ExitCode;
 
@@ -28,7 +30,7 @@ use machine::Machine;
 
 const HELP: &str = "\
 cargo xtask serve [--port N] [--open]   build the app and serve it at http://127.0.0.1:8080
-cargo xtask build                       leave the finished site in dist/
+cargo xtask build [--zip]               leave the finished site in dist/, and with --zip in dist.zip
 cargo xtask test [--only LAYER]         run every test; LAYER is tidy, native or browser
 cargo xtask bench                       time the heat model and the forecast, native and in Chromium
 cargo xtask fuzz [--runs N]             give each fuzz target N inputs (20,000 unless told)
@@ -39,13 +41,15 @@ Each command first gets what it needs and is missing. Variables:
 PULL_ORDER_TOOLCHAIN  rustup or distro: where the wasm32 target comes from
 PULL_ORDER_TOOLS      folder for the build tools (default: pull-order in the user's cache folder)
 PULL_ORDER_CHROMIUM   the browser the tests run in (default: a Chromium found on this machine)
+PULL_ORDER_FIREFOX    the Firefox of the engines' journeys; \"none\" leaves them out
+PULL_ORDER_WEBKIT     the Python that has GTK's WebKit; \"none\" leaves its journeys out
 ";
 
 /// What the command line asked for.
 #[derive(Debug, PartialEq)]
 enum Task {
     Help,
-    Build,
+    Build { zip: bool },
     Serve { port: u16, open: bool },
     Test { only: Option<testing::Layer> },
     Fuzz { runs: u32 },
@@ -70,7 +74,7 @@ fn parse(mut arguments: lexopt::Parser) -> Result<Task> {
             (Short('h') | Long("help"), _) => Task::Help,
             (Value(word), None) => match word.string()?.as_str() {
                 "help" => Task::Help,
-                "build" => Task::Build,
+                "build" => Task::Build { zip: false },
                 "serve" => Task::Serve { port: 8080, open: false },
                 "test" => Task::Test { only: None },
                 "fuzz" => Task::Fuzz { runs: fuzz::USUAL_RUNS },
@@ -78,6 +82,7 @@ fn parse(mut arguments: lexopt::Parser) -> Result<Task> {
                 "size" => Task::Size,
                 other => bail!("there is no command `{other}`; `cargo xtask help` lists them"),
             },
+            (Long("zip"), Some(Task::Build { .. })) => Task::Build { zip: true },
             (Long("port"), Some(Task::Serve { open, .. })) => {
                 Task::Serve { port: arguments.value()?.parse()?, open }
             }
@@ -98,7 +103,12 @@ fn run(task: Task) -> Result<()> {
     let machine = Machine::this_one()?;
     match task {
         Task::Help => print!("{HELP}"),
-        Task::Build => site::build(&machine)?,
+        Task::Build { zip } => {
+            site::build(&machine)?;
+            if zip {
+                zip::write(&machine)?;
+            }
+        }
         Task::Serve { port, open } => {
             site::build(&machine)?;
             serve::serve(&machine.root.join("dist"), port, open)?;
@@ -126,6 +136,8 @@ mod command_line {
     fn reads_each_command() {
         assert_eq!(parsed(&[]).unwrap(), Task::Help);
         assert_eq!(parsed(&["bench"]).unwrap(), Task::Bench);
+        assert_eq!(parsed(&["build"]).unwrap(), Task::Build { zip: false });
+        assert_eq!(parsed(&["build", "--zip"]).unwrap(), Task::Build { zip: true });
         assert_eq!(parsed(&["serve"]).unwrap(), Task::Serve { port: 8080, open: false });
         assert_eq!(
             parsed(&["serve", "--port", "9000", "--open"]).unwrap(),
@@ -144,6 +156,7 @@ mod command_line {
             &["bake"][..],
             &["serve", "--port", "hot"],
             &["build", "--open"],
+            &["serve", "--zip"],
             &["test", "--only", "x"],
             &["build", "extra"],
         ] {

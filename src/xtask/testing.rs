@@ -3,6 +3,7 @@
 use std::fs;
 use std::io::{BufRead, BufReader};
 use std::ops::AddAssign;
+use std::path::{Path, PathBuf};
 use std::process::{Command, Stdio};
 use std::str::FromStr;
 
@@ -10,7 +11,7 @@ use anyhow::{Context, Result, bail};
 
 use crate::machine::Machine;
 use crate::steps::{openly, step};
-use crate::{advisories, browser, licences, site};
+use crate::{advisories, browser, engines, licences, site};
 
 /// A layer of tests that can be run by itself.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -121,24 +122,32 @@ fn native(machine: &Machine) -> Result<Tally> {
 fn in_browser(machine: &Machine) -> Result<Tally> {
     site::build(machine)?;
     let mut node = browser::node(machine)?;
+    engines::equip(machine, &mut node);
     let tap = machine.log("browser-tests");
     fs::create_dir_all(machine.web_target().join("log"))?;
     node.args(["--test", "--test-concurrency=1", "--test-timeout=600000"])
         .args(["--test-reporter=spec", "--test-reporter-destination=stdout"])
         .arg("--test-reporter=tap")
         .arg(format!("--test-reporter-destination={}", tap.display()));
-    let files =
-        fs::read_dir(browser::folder(machine))?.filter_map(|entry| Some(entry.ok()?.path()));
-    let mut tests: Vec<_> =
-        files.filter(|file| file.to_string_lossy().ends_with(".test.mjs")).collect();
-    tests.sort();
-    let succeeded = openly(node.args(tests))?;
+    let folder = browser::folder(machine);
+    let mut files = test_files(&folder)?;
+    files.extend(test_files(&folder.join("engines"))?);
+    let succeeded = openly(node.args(files))?;
     let report = fs::read_to_string(&tap).context("the browser tests left no report")?;
     let mut tally = Tally::default();
     for line in report.lines() {
         tally += from_node(line);
     }
     Ok(tally.with_runner(succeeded))
+}
+
+/// The files of tests in a folder, by name.
+fn test_files(folder: &Path) -> Result<Vec<PathBuf>> {
+    let files = fs::read_dir(folder)?.filter_map(|entry| Some(entry.ok()?.path()));
+    let mut tests: Vec<_> =
+        files.filter(|file| file.to_string_lossy().ends_with(".test.mjs")).collect();
+    tests.sort();
+    Ok(tests)
 }
 
 /// Runs `command`, shows its output as it comes, and adds up what `count` finds in its lines.

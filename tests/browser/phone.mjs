@@ -12,7 +12,8 @@ const SCREEN = {
   hasTouch: true,
 };
 
-const SWITCHES = [
+/** Chromium's command line, wherever it runs here. */
+export const SWITCHES = [
   "--no-sandbox",
   "--disable-gpu",
   "--disable-quic",
@@ -76,10 +77,7 @@ export class Phone {
 
   /** Ends the browser's process without warning, as a phone short of memory does. */
   async kill() {
-    const processId = await this.#processId();
-    const closed = new Promise((resolve) => this.context.once("close", resolve));
-    process.kill(processId, "SIGKILL");
-    await closed;
+    await kill(this.context);
   }
 
   /** Ends the browser and throws the profile away. */
@@ -92,10 +90,13 @@ export class Phone {
     const { protocol, origin } = new URL(url);
     if (protocol.startsWith("http") && origin !== this.#origin) this.foreign.push(url);
   }
+}
 
-  async #processId() {
-    const devtools = await this.context.browser().newBrowserCDPSession();
-    const { processInfo } = await devtools.send("SystemInfo.getProcessInfo");
-    return processInfo.find((process) => process.type === "browser").id;
-  }
+/** Ends a Chromium's process without warning, and waits until it is gone. */
+export async function kill(context) {
+  const devtools = await context.browser().newBrowserCDPSession();
+  const { processInfo } = await devtools.send("SystemInfo.getProcessInfo");
+  const closed = new Promise((resolve) => context.once("close", resolve));
+  process.kill(processInfo.find((process) => process.type === "browser").id, "SIGKILL");
+  await closed;
 }

@@ -7,6 +7,7 @@ use serde::{Deserialize, Serialize};
 use crate::heat::PitKind;
 use crate::piece::{Piece, PieceId};
 use crate::quantity::{Moment, Span, Temperature, TemperatureDifference};
+use crate::safety::ProofRule;
 
 /// Names the phone that wrote an entry, so that two phones' logs of one cook can be merged.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
@@ -80,7 +81,11 @@ pub struct PieceHistory {
     pub piece: Piece,
     /// Whether it is for tonight's dinner.
     pub tonight: bool,
-    /// The temperature at which the cook means to pull it.
+    /// The pull temperature that the cook chose; none leaves it to the lowest after which the rest
+    /// proves the piece.
+    pub pull_choice: Option<Temperature>,
+    /// The temperature at which to pull it: the choice, what proves a piece that was put back, or, once
+    /// a forecast found it, the lowest after which the rest proves.
     pub pull_at: Temperature,
     /// Its spells on the pit, in order; none while it is raw, more than one if it was put back.
     pub spells: Vec<Spell>,
@@ -91,8 +96,10 @@ pub struct PieceHistory {
     /// The last written entry that puts it on the pit, even one that made no sense by its time.
     /// Ids keep their order when a clock is wrong.
     pub last_put_on: Option<EntryId>,
-    /// The entry by which it was served or packed.
+    /// The entry by which it was served, packed or thrown away.
     pub packed: Option<EntryId>,
+    /// Whether it was thrown away.
+    pub discarded: bool,
 }
 
 impl PieceHistory {
@@ -120,6 +127,11 @@ impl PieceHistory {
     /// When it last came off, unless it is on the pit or was never on.
     pub fn off(&self) -> Option<Moment> {
         self.spells.last().and_then(|spell| spell.off)
+    }
+
+    /// Whether it came off unproved and was put back, so that the pit must finish it.
+    pub fn was_put_back(&self) -> bool {
+        self.spells.len() > 1
     }
 
     /// Whether it is on the pit.
@@ -205,6 +217,8 @@ pub struct History {
     pub pieces: Vec<PieceHistory>,
     /// The pit.
     pub pit: PitHistory,
+    /// How readings prove a piece.
+    pub proof_rule: ProofRule,
     /// How far the thermometers may be off.
     pub tolerances: Tolerances,
     /// The chance, in percent, that the cook accepts of finding a piece past its pull temperature

@@ -1,9 +1,10 @@
 //! One piece while the log is folded: what each entry does to it, and when it makes no sense.
 
-use super::{Entry, EntryId, Problem};
+use super::{Entry, EntryId, Problem, Settings};
 use crate::history::{CoreReading, PieceHistory, Spell};
 use crate::piece::{Piece, PieceId};
 use crate::quantity::{Moment, Span, Temperature};
+use crate::safety::pull_target;
 
 /// A second place tried later than this after the reading says nothing of the moment of the
 /// reading: it is a new reading.
@@ -13,12 +14,14 @@ pub const SECOND_PLACE_WITHIN: Span = Span::minutes(5);
 pub(super) struct Draft {
     pub(super) name: String,
     pub(super) piece: Piece,
-    pub(super) own_pull_target: Option<Temperature>,
+    /// What was chosen for it, none being a choice too; none where nothing was chosen.
+    pub(super) own_pull_target: Option<Option<Temperature>>,
     pub(super) placements: Vec<Moment>,
     pub(super) later: bool,
     spells: Vec<Spell>,
     readings: Vec<CoreReading>,
     packed: Option<EntryId>,
+    discarded: bool,
 }
 
 impl Draft {
@@ -32,6 +35,7 @@ impl Draft {
             spells: Vec::new(),
             readings: Vec::new(),
             packed: None,
+            discarded: false,
         }
     }
 
@@ -116,24 +120,36 @@ impl Draft {
         Ok(())
     }
 
-    /// The name and what has happened, with the pull temperature of all pieces where it has none
-    /// of its own, and the last entry that puts it on.
+    /// Throws it away, from wherever it is.
+    pub(super) fn discard(&mut self, entry: &Entry) {
+        if let Some(spell) = self.spells.last_mut() {
+            spell.off.get_or_insert(entry.happened);
+        }
+        self.packed.get_or_insert(entry.id);
+        self.discarded = true;
+    }
+
+    /// The name and what has happened, with the pull temperature of all pieces where none was chosen
+    /// for it, and the last entry that puts it on.
     pub(super) fn finish(
         self,
         id: PieceId,
-        pull_target: Temperature,
+        settings: &Settings,
         last_put_on: Option<EntryId>,
     ) -> (String, PieceHistory) {
+        let pull_choice = self.own_pull_target.unwrap_or(settings.pull_target);
         let history = PieceHistory {
             id,
             piece: self.piece,
             tonight: !self.later,
-            pull_at: self.own_pull_target.unwrap_or(pull_target),
+            pull_choice,
+            pull_at: pull_target(settings.proof_rule, self.spells.len() > 1, pull_choice, None),
             spells: self.spells,
             readings: self.readings,
             placements: self.placements,
             last_put_on,
             packed: self.packed,
+            discarded: self.discarded,
         };
         (self.name, history)
     }

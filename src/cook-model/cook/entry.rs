@@ -83,9 +83,9 @@ pub enum What {
         /// Which piece; none means all.
         #[serde(default, skip_serializing_if = "Option::is_none")]
         piece: Option<PieceId>,
-        /// The temperature at which to pull.
+        /// The temperature at which to pull; none leaves it to the lowest after which the rest proves.
         #[serde(rename = "target_c")]
-        target: Temperature,
+        target: Option<Temperature>,
     },
     /// The rule by which readings prove a piece was chosen.
     ProofRuleSet {
@@ -184,6 +184,18 @@ pub enum What {
     /// temperature is not credited across it. Only written where that matters
     /// ([`hold_may_be_under_way`](super::hold_may_be_under_way)).
     ClockUnwatched,
+    /// The lid goes up to read these pieces, one after another.
+    RoundBegan {
+        /// Which, in the order in which they are read.
+        pieces: Vec<PieceId>,
+    },
+    /// A piece named in the round under way is not read this time.
+    PieceSkipped {
+        /// Which piece.
+        piece: PieceId,
+    },
+    /// The lid is down again.
+    RoundEnded,
     /// The lid was opened.
     LidOpened {
         /// For how long.
@@ -201,6 +213,11 @@ pub enum What {
     },
     /// A piece was served, or portioned and bagged: it is no longer watched.
     Packed {
+        /// Which piece.
+        piece: PieceId,
+    },
+    /// A piece was thrown away: a safety limit had run out, or for a reason of the cook's own.
+    Discarded {
         /// Which piece.
         piece: PieceId,
     },
@@ -228,10 +245,12 @@ impl What {
             | Self::PieceTakenAway { piece }
             | Self::PutOn { piece }
             | Self::CoreRead { piece, .. }
+            | Self::PieceSkipped { piece }
             | Self::LeaveInSeated { piece }
             | Self::Pulled { piece }
             | Self::Covered { piece }
-            | Self::Packed { piece } => Some(*piece),
+            | Self::Packed { piece }
+            | Self::Discarded { piece } => Some(*piece),
             _ => None,
         }
     }

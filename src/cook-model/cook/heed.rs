@@ -7,28 +7,31 @@ use crate::history::Instrument;
 use crate::safety::prove;
 
 impl CookState {
-    /// The same state with the forecast's surprises heeded: a reading that does not fit what is
+    /// The same state with a forecast's surprises heeded: a reading that does not fit what is
     /// otherwise known proves nothing until the cook has vouched for it.
     #[must_use]
-    pub fn heed(mut self, surprises: &[Surprise]) -> Self {
-        self.doubted.extend(surprises.iter().map(|surprise| surprise.entry));
-        self.doubted.sort_unstable();
-        self.doubted.dedup();
+    pub fn heed(self, surprises: &[Surprise]) -> Self {
+        self.doubting(surprises.iter().map(|surprise| surprise.entry).collect())
+    }
+
+    /// The same state before any forecast: no reading proves anything until one finds that it fits, or
+    /// the cook has vouched for it.
+    #[must_use]
+    pub fn doubt_all(self) -> Self {
+        let readings = self.history.pieces.iter().flat_map(|piece| &piece.readings);
+        let all = readings.map(|reading| reading.entry).collect();
+        self.doubting(all)
+    }
+
+    fn doubting(mut self, mut doubted: Vec<EntryId>) -> Self {
+        doubted.sort_unstable();
+        doubted.dedup();
+        self.doubted = doubted;
         for (standing, piece) in self.pieces.iter_mut().zip(&self.history.pieces) {
             standing.proof = prove(&self.history, piece, self.settings.proof_rule, &self.doubted);
             standing.stage = stage(piece, standing.proof.is_some());
         }
         self
-    }
-
-    /// The same state with a forecast heeded: its surprises, and that it has not seen what was typed
-    /// after it was made. Such a reading proves nothing until a newer forecast finds that it fits.
-    #[must_use]
-    pub fn heed_forecast(mut self, forecast: &Forecast) -> Self {
-        let readings = self.history.pieces.iter().flat_map(|piece| &piece.readings);
-        let unseen = readings.filter(|reading| reading.typed > forecast.at);
-        self.doubted.extend(unseen.map(|reading| reading.entry));
-        self.heed(&forecast.surprises)
     }
 
     /// The latest reading that does not fit what is otherwise known, to be asked about until the cook

@@ -1,9 +1,9 @@
-//! A cook as a log of entries, the state that the log adds up to, and what to do next.
+//! A cook as a log of entries, the state that the log adds up to, one look at it, and what to do.
 
-mod advice;
 pub mod alarms;
 mod clock;
 mod draft;
+pub mod duties;
 mod entry;
 pub mod export;
 pub mod heal;
@@ -12,21 +12,21 @@ pub mod limits;
 mod offset;
 mod planning;
 mod problem;
-mod proposal;
-mod repoke;
 pub mod ringing;
+mod round;
+mod seen;
 mod settings;
 mod stage;
 mod state;
 mod watch;
 
 pub use crate::history::{DeviceId, EntryId};
-pub use advice::{Action, Step, next_step, steps};
 pub use clock::{CLOCK_SET, hold_may_be_under_way, was_set_back, was_unwatched};
 pub use draft::SECOND_PLACE_WITHIN;
 pub use entry::{Chore, Entry, Log, What};
 pub use problem::{Ignored, Problem};
-pub use proposal::PullProposal;
+pub use round::{ROUND_LASTS, Round};
+pub use seen::Seen;
 pub use settings::Settings;
 pub use stage::Stage;
 pub use state::{CookState, PieceState, fold};

@@ -22,8 +22,9 @@ pub struct Settings {
     pub ambient: Temperature,
     /// When people eat, if that was said.
     pub dinner: Option<Moment>,
-    /// The pull temperature of pieces that have none of their own.
-    pub pull_target: Temperature,
+    /// The pull temperature of pieces that have none of their own; none leaves it to the lowest after
+    /// which the rest proves a piece.
+    pub pull_target: Option<Temperature>,
     /// How readings prove a piece.
     pub proof_rule: ProofRule,
     /// How far the thermometers may be off.
@@ -35,7 +36,8 @@ pub struct Settings {
 }
 
 impl Default for Settings {
-    /// A 250 F pit, a mild day, and pulling at 160 F (common practice, no source).
+    /// A 250 F pit and a mild day (common practice, no source), and each piece pulled so that its rest
+    /// proves it.
     fn default() -> Self {
         Self {
             pit_kind: PitKind::default(),
@@ -45,7 +47,7 @@ impl Default for Settings {
             pit_target: Temperature::from_f(250.0),
             ambient: Temperature::from_f(70.0),
             dinner: None,
-            pull_target: Temperature::from_f(160.0),
+            pull_target: None,
             proof_rule: ProofRule::default(),
             tolerances: Tolerances::default(),
             check_risk_percent: 10,

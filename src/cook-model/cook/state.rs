@@ -5,6 +5,7 @@ use super::draft::Draft;
 use super::limits;
 use super::offset::Offsets;
 use super::problem::Ignored;
+use super::round::Round;
 use super::{Chore, Entry, EntryId, Log, Problem, Settings, Stage, What};
 use crate::history::{
     CoreReading, History, LidOpening, PieceHistory, PitAim, PitHistory, PitReading,
@@ -12,6 +13,7 @@ use crate::history::{
 use crate::piece::{Piece, PieceId};
 use crate::quantity::{Moment, seconds};
 use crate::safety::{Prompt, Proof, prove};
+use crate::sorting::sort_by_key;
 
 /// One piece: where it stands, and what has happened to it.
 #[derive(Clone, Debug, PartialEq)]
@@ -37,6 +39,8 @@ pub struct CookState {
     pub chores: Vec<(Moment, Chore)>,
     /// When the first chore was done or the first piece went on.
     pub began: Option<Moment>,
+    /// The rounds, in order of time.
+    pub rounds: Vec<Round>,
     /// The entries that changed nothing, and why.
     pub ignored: Vec<Ignored>,
     /// Readings that a forecast finds not to fit; see [`CookState::heed`].
@@ -52,6 +56,22 @@ impl CookState {
     pub fn piece(&self, id: PieceId) -> Option<(&PieceState, &PieceHistory)> {
         let place = self.history.pieces.iter().position(|piece| piece.id == id)?;
         Some((self.pieces.get(place)?, self.history.pieces.get(place)?))
+    }
+
+    /// The round under way at a moment, if one is.
+    pub fn round(&self, at: Moment) -> Option<&Round> {
+        self.rounds.last().filter(|round| round.takes(at))
+    }
+
+    /// A core reading, by its entry.
+    pub fn reading(&self, entry: EntryId) -> Option<&CoreReading> {
+        let mut readings = self.history.pieces.iter().flat_map(|piece| &piece.readings);
+        readings.find(|reading| reading.entry == entry)
+    }
+
+    /// When a chore was last done.
+    pub fn done(&self, chore: Chore) -> Option<Moment> {
+        self.chores.iter().rfind(|(_, done)| *done == chore).map(|(at, _)| *at)
     }
 
     /// The pieces at one stage, by number.
@@ -100,6 +120,7 @@ struct Folding {
     clock_unwatched: Vec<EntryId>,
     chores: Vec<(Moment, Chore)>,
     dismissed: Vec<Prompt>,
+    rounds: Vec<Round>,
     ignored: Vec<Ignored>,
 }
 
@@ -126,7 +147,10 @@ impl Folding {
             }
             What::DinnerSet { at } => self.settings.dinner = *at,
             What::PullTargetSet { piece, target } => {
-                let target = limits::check(*target, &limits::PULL_TARGET)?;
+                let target = *target;
+                if let Some(target) = target {
+                    limits::check(target, &limits::PULL_TARGET)?;
+                }
                 match piece {
                     None => self.settings.pull_target = target,
                     Some(piece) => self.draft(*piece)?.own_pull_target = Some(target),
@@ -182,16 +206,23 @@ impl Folding {
                 self.offsets.set(*instrument, limits::check(*offset, &limits::OFFSET)?);
             }
             What::LeaveInSeated { piece } => self.draft(*piece)?.placements.push(at),
+            What::RoundBegan { pieces } => self.rounds.push(Round::begin(entry.id, at, pieces)),
             What::LidOpened { seconds: lasted } => {
                 self.lid.push(LidOpening { at, lasted: seconds(f64::from(*lasted)) });
             }
             What::Pulled { piece } => self.draft(*piece)?.pull(at)?,
             What::Covered { piece } => self.draft(*piece)?.cover(at)?,
             What::Packed { piece } => self.draft(*piece)?.pack(entry.id)?,
+            What::Discarded { piece } => self.draft(*piece)?.discard(entry),
             What::PromptDismissed { prompt } => self.dismissed.push(*prompt),
             What::PromptsSet { shown } => self.settings.prompts_shown = *shown,
+            // A round hears of these below.
+            What::PieceSkipped { .. } | What::RoundEnded => {}
             What::ClockJumped | What::ClockUnwatched | What::Noted { .. } | What::Undone { .. } => {
             }
+        }
+        if let Some(round) = self.rounds.last_mut() {
+            round.hear(at, &entry.what);
         }
         Ok(())
     }
@@ -229,14 +260,14 @@ impl Folding {
             .ok_or(Problem::UnknownReading)
     }
 
-    fn finish(self) -> CookState {
+    fn finish(mut self) -> CookState {
+        self.lid.extend(self.rounds.iter().map(Round::opening));
+        sort_by_key(&mut self.lid, |opening| opening.at);
         let settings = self.settings;
         let (names, mut histories): (Vec<String>, Vec<PieceHistory>) = self
             .pieces
             .into_iter()
-            .map(|(id, draft)| {
-                draft.finish(id, settings.pull_target, self.last_put_on.get(&id).copied())
-            })
+            .map(|(id, draft)| draft.finish(id, &settings, self.last_put_on.get(&id).copied()))
             .unzip();
         mark_copies(&mut histories);
         self.offsets.settle(&mut histories);
@@ -251,6 +282,7 @@ impl Folding {
         let history = History {
             pieces: histories,
             pit,
+            proof_rule: settings.proof_rule,
             tolerances: settings.tolerances,
             check_risk_percent: settings.check_risk_percent,
             clock_broke: self.clock_broke,
@@ -269,6 +301,7 @@ impl Folding {
         CookState {
             began: first_on.into_iter().chain(first_chore).min(),
             chores: self.chores,
+            rounds: self.rounds,
             settings,
             history,
             pieces,
@@ -283,8 +316,8 @@ impl Folding {
 /// Where a piece stands.
 pub(super) fn stage(piece: &PieceHistory, proved: bool) -> Stage {
     match piece.spells.last() {
+        _ if piece.packed.is_some() => Stage::Packed,
         None => Stage::Raw,
-        Some(_) if piece.packed.is_some() => Stage::Packed,
         Some(spell) if spell.off.is_none() => Stage::On,
         Some(_) if proved => Stage::Proved,
         Some(_) => Stage::Resting,

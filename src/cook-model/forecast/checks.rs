@@ -1,16 +1,26 @@
 //! When to open the lid, and which pieces to read then.
+//!
+//! An opening costs all pieces two or three minutes, a reading at it seconds: so whoever is due, and
+//! whoever is near, is read at one opening, and what they show sets the next. Where a piece hardly
+//! warms it is often the openings that hold it: so the pause after a poke follows from how fast the
+//! piece has been seen to warm (simulated cooks, tests/twin: pits of 250 F held under 200 F for hours).
 
 use super::normal::Normal;
-use super::outcome::{Check, PAST_BY};
+use super::outcome::{Check, past};
+use super::prior::DRIFT;
 use super::view::Run;
-use crate::history::PieceHistory;
+use crate::history::{CoreReading, PieceHistory};
 use crate::piece::PieceId;
-use crate::quantity::{Moment, Span, TemperatureDifference, minutes, seconds, to_seconds};
+use crate::quantity::{
+    Moment, Span, TemperatureDifference, minutes, seconds, to_minutes, to_seconds,
+};
 
-/// Pieces due within this time of the first are read at the same opening: to read one early costs
-/// seconds, another opening 2 to 3 minutes of the cook.
-pub const ONE_OPENING: Span = Span::minutes(6);
-/// How well a pull time is known after a reading, as a standard deviation, s.
+/// Pieces due within this time of the first are read at the same opening.
+const ONE_OPENING: Span = Span::minutes(6);
+/// And those that come to their pull within this time of it: what they show then fixes their own time
+/// (chosen with the study of conduct, tests/twin).
+const NEAR_ITS_PULL: Span = Span::minutes(18);
+/// How well a pull time is known just after a reading, as a standard deviation, s.
 const AFTER_READING: f64 = 75.0;
 /// No opening follows another sooner than this, s.
 const APART: f64 = 120.0;
@@ -25,23 +35,59 @@ const SLOW_RISE: TemperatureDifference = TemperatureDifference::from_f(0.5);
 /// But not sooner than this after it was poked.
 const SOONEST_LOOK: Span = Span::minutes(6);
 
+/// A piece is not worth poking again before it can be past its pull temperature: no core rises faster
+/// than this in a minute (a thin breast at 300 F: simulated cooks, tests/twin), and none is trusted to
+/// stay slower than the other, for the fire may pick up.
+const FASTEST_RISE: TemperatureDifference = TemperatureDifference::from_f(2.0);
+const SLOWEST_RISE: TemperatureDifference = TemperatureDifference::from_f(0.5);
+/// How much faster than before it may rise while the lid stays shut.
+const PICKS_UP: f64 = 1.25;
+/// Not sooner than the one, nor withheld longer than the other, for the reading may be a slip.
+const SHORTEST_PAUSE: Span = Span::minutes(2);
+const LONGEST_PAUSE: Span = Span::minutes(10);
+/// Pokes closer together than this do not tell how fast a core rises: each is a degree or two off.
+const TELLS_A_RISE: Span = Span::minutes(5);
+
 /// When a piece is looked at whatever is forecast of it.
 pub(super) struct Looks {
     /// If it is not likely to get to its pull temperature.
     pub at_least: Moment,
     /// If it was poked since it went on.
     pub after_poke: Option<Moment>,
+    /// Not before this: it was poked, and cannot be past its pull temperature yet.
+    pub not_before: Option<Moment>,
 }
 
 /// When a piece is looked at whatever is forecast of it; one that is raw as if it went on now.
 pub(super) fn looks(history: &PieceHistory, now: Moment) -> Looks {
     let on = history.spells.last().map_or(now, |spell| spell.on);
     let poked = history.last_poke();
+    let left = |poked: &CoreReading| past(history.pull_at) - poked.temperature;
     let after_poke = poked.map(|poked| {
-        let left = history.pull_at + PAST_BY - poked.temperature;
-        poked.at + minutes(left.c() / SLOW_RISE.c()).clamp(SOONEST_LOOK, LOOK_EVERY)
+        poked.at + minutes(left(poked).c() / SLOW_RISE.c()).clamp(SOONEST_LOOK, LOOK_EVERY)
     });
-    Looks { at_least: poked.map_or(on, |poked| poked.at) + LOOK_EVERY, after_poke }
+    let not_before = poked.map(|poked| {
+        let pause = minutes(left(poked).c() / fastest_rise(history, poked).c());
+        poked.at + pause.clamp(SHORTEST_PAUSE, LONGEST_PAUSE)
+    });
+    Looks { at_least: poked.map_or(on, |poked| poked.at) + LOOK_EVERY, after_poke, not_before }
+}
+
+/// How much a core may rise in a minute after it was poked last: about as much as it has since an
+/// earlier poke, or since it went on, for its curve flattens.
+fn fastest_rise(history: &PieceHistory, poke: &CoreReading) -> TemperatureDifference {
+    let tells = |at: Moment| poke.at - at >= TELLS_A_RISE;
+    let poked = history.pokes().rfind(|reading| tells(reading.at));
+    let poked = poked.map(|reading| (reading.at, reading.temperature));
+    let raw = match history.spells.as_slice() {
+        [only] if tells(only.on) => Some((only.on, history.piece.start)),
+        _ => None,
+    };
+    poked.or(raw).map_or(FASTEST_RISE, |(at, was)| {
+        let risen = (poke.temperature - was).c() / to_minutes(poke.at - at);
+        let rise = (PICKS_UP * risen).clamp(SLOWEST_RISE.c(), FASTEST_RISE.c());
+        TemperatureDifference::from_c(rise)
+    })
 }
 
 /// A piece still on the pit.
@@ -52,43 +98,58 @@ struct Waiting {
     pull: (f64, f64),
     grace: f64,
     due: f64,
+    /// When it was last poked, if that was in this spell.
+    poked: Option<f64>,
 }
 
 impl Waiting {
     /// A piece not likely to get to its pull temperature is looked at once: what then, nobody knows.
     fn new(piece: PieceId, run: &Run) -> Self {
+        let Run { check_by: due, poked, .. } = *run;
         match run.timing {
-            Some(t) => Self { piece, pull: t.pull, grace: t.grace, due: run.check_by },
-            None => Self { piece, pull: (f64::NEG_INFINITY, 0.0), grace: 0.0, due: run.check_by },
+            Some(t) => Self { piece, pull: t.pull, grace: t.grace, due, poked },
+            None => Self { piece, pull: (f64::NEG_INFINITY, 0.0), grace: 0.0, due, poked },
         }
+    }
+
+    /// Whether it is worth reading at an opening.
+    fn is_read_at(&self, opening: f64) -> bool {
+        let fresh = self.poked.is_some_and(|poked| opening - poked < to_seconds(TELLS_A_RISE));
+        let is_due = self.due <= opening + to_seconds(ONE_OPENING);
+        let is_near = self.pull.0 <= opening + to_seconds(NEAR_ITS_PULL);
+        (is_due || is_near) && (!fresh || self.due <= opening)
+    }
+
+    /// What a reading as expected leaves: how well its time is known then, and when it is due next.
+    fn read_at(&mut self, opening: f64, risk_z: f64) {
+        let to_go = (self.pull.0 - opening).max(0.0);
+        self.pull.1 = self.pull.1.min(libm::hypot(AFTER_READING, DRIFT * to_go));
+        self.due = (self.pull.0 + self.grace - risk_z * self.pull.1).max(self.pull.0);
+        self.poked = Some(opening);
     }
 }
 
 /// The openings to come, the pieces' runs given; nothing before `now`, s since `zero`.
 ///
-/// Each opening is as late as the piece due first allows. Pieces due soon after are read too. A
-/// piece that is then expected to be ready is pulled; of the others the next due time follows from
-/// how well a reading fixes the pull time.
+/// Each opening is as late as the piece due first allows. Pieces due soon after, and those that come
+/// to their pull soon, are read too. A piece that is then expected to be ready is pulled; of the others
+/// the next due time follows from how well a reading fixes the pull time.
 pub(super) fn plan(runs: &[(PieceId, &Run)], risk_z: f64, now: f64, zero: Moment) -> Vec<Check> {
     let mut waiting: Vec<Waiting> =
         runs.iter().map(|(piece, run)| Waiting::new(*piece, run)).collect();
+    waiting.sort_by(|a, b| a.pull.0.total_cmp(&b.pull.0).then(a.piece.cmp(&b.piece)));
     let mut checks = Vec::new();
     let mut earliest = now;
     // Every opening pulls a piece or narrows one that was not narrow: this is more than enough.
     for _ in 0..3 * runs.len() {
-        waiting.sort_by(|a, b| a.due.total_cmp(&b.due));
-        let Some(first) = waiting.first() else { break };
-        let at = first.due.max(earliest);
-        let read = waiting.iter().filter(|w| w.due <= at + to_seconds(ONE_OPENING)).count();
+        let Some(first) = waiting.iter().map(|w| w.due).min_by(f64::total_cmp) else { break };
+        let at = first.max(earliest);
+        let read: Vec<usize> = (0..waiting.len()).filter(|i| waiting[*i].is_read_at(at)).collect();
         checks.push(Check {
             at: zero + seconds(at),
-            pieces: waiting[..read].iter().map(|w| w.piece).collect(),
+            pieces: read.iter().map(|i| waiting[*i].piece).collect(),
         });
-        for w in &mut waiting[..read] {
-            let spread = w.pull.1.min(AFTER_READING);
-            w.pull.1 = spread;
-            w.due = (w.pull.0 + w.grace - risk_z * spread).max(w.pull.0);
-        }
+        read.iter().for_each(|i| waiting[*i].read_at(at, risk_z));
         waiting.retain(|w| w.pull.0 > at);
         earliest = at + APART;
     }

@@ -41,6 +41,15 @@ pub(super) fn on_the_pit(
     points
 }
 
+/// How long a piece left on is followed: a cook who forgot it for longer finds it done anyway.
+const LEFT_ON: f64 = 3.0 * 3600.0;
+
+/// A piece on the pit, or not yet on it, as if it were left on.
+pub(super) fn left_on(view: &View<'_>, now: f64) -> Vec<Point> {
+    let from = view.traces.on.max(now);
+    heating(view, from, view.traces.ends().min(from + LEFT_ON).max(from))
+}
+
 /// A piece that came off: up to the end of its rest.
 pub(super) fn resting(view: &View<'_>, off: f64) -> Vec<Point> {
     let now = to_seconds(view.setting.now - view.setting.zero);

@@ -6,7 +6,6 @@
 //! order and the checks. Everything is summed over fixed grids: the same history gives the same
 //! forecast, bit for bit. What is uncertain and how much stands, with reasons, in `prior`.
 
-mod after_pull;
 mod cells;
 mod checks;
 mod curve;
@@ -18,15 +17,14 @@ mod parts;
 mod pit_air;
 mod posterior;
 pub(crate) mod prior;
+mod rests;
 mod seat;
 mod sorted;
 mod traces;
 mod view;
 
-pub use after_pull::{AfterPull, after_pull};
-pub use checks::ONE_OPENING;
 pub use outcome::{
-    Band, Check, Forecast, PAST_BY, Peak, PieceForecast, Probability, Seating, Surprise,
+    Band, Check, Forecast, Peak, PieceForecast, Probability, Seating, Surprise, past,
 };
 pub use parts::ForecastInParts;
 

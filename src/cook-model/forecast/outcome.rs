@@ -2,7 +2,7 @@ use serde::Serialize;
 
 use crate::history::EntryId;
 use crate::piece::PieceId;
-use crate::quantity::{Length, Moment, Temperature, TemperatureDifference};
+use crate::quantity::{Length, Moment, Temperature, TemperatureDifference, to_seconds};
 
 /// The central 80 % of what is likely: one chance in ten below it, one in ten above.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize)]
@@ -15,9 +15,16 @@ pub struct Band<T> {
     pub high: T,
 }
 
-/// A piece this far above its pull temperature counts as past it: the usual span between pulling
-/// at 160 F and the 165 F of the rule (common practice, no source).
-pub const PAST_BY: TemperatureDifference = TemperatureDifference::from_f(5.0);
+/// A piece hotter than this when it is pulled is past it: drier than it need be (common practice, no
+/// source: two degrees above the 165 F that prove it).
+const PAST: Temperature = Temperature::from_f(167.0);
+/// But no piece is past its pull within so little above it: nobody pulls to the degree.
+const PAST_BY: TemperatureDifference = TemperatureDifference::from_f(3.0);
+
+/// From which temperature on a piece is past its pull.
+pub fn past(pull_at: Temperature) -> Temperature {
+    PAST.max(pull_at + PAST_BY)
+}
 
 /// A probability, from 0 to 1.
 #[derive(Clone, Copy, Debug, PartialEq, PartialOrd, Serialize)]
@@ -80,13 +87,23 @@ pub struct PieceForecast {
     /// Its core now.
     #[serde(rename = "core_c")]
     pub core: Band<Temperature>,
+    /// The temperature at which to pull it: the cook's choice, or the lowest after which its rest
+    /// proves it.
+    #[serde(rename = "pull_at_c")]
+    pub pull_at: Temperature,
+    /// The lowest pull after which readings at rest prove it in 19 cases of 20, whatever was chosen.
+    #[serde(rename = "proving_pull_c")]
+    pub proving: Temperature,
+    /// The chance that a pull at `pull_at` leaves it short of what proves it, so that it must go back.
+    /// None once it is off.
+    pub goes_back: Option<Probability>,
     /// When it reaches its pull temperature if left on: the pull window. None once it is off, or
     /// where it would not get there within the hours looked at.
     pub pull: Option<Band<Moment>>,
     /// The chance that it is at its pull temperature now.
     pub ready: Probability,
     /// The latest moment for the next check: until then the chance that it is past its pull
-    /// temperature (by more than the allowance, see [`PAST_BY`]) stays within the cook's limit. Where
+    /// temperature ([`past`]) stays within the cook's limit. Where
     /// it is not likely to get there, the next look, to find out why. None once it is off.
     pub check_by: Option<Moment>,
     /// The peak after the pull, taken at the middle of its window; after the pull, of this rest.
@@ -96,6 +113,38 @@ pub struct PieceForecast {
     /// The core over time, from when it went on to the end of its rest: moments and bands.
     #[serde(rename = "curve_c")]
     pub curve: Vec<(Moment, Band<Temperature>)>,
+    /// The core over time if it is left on, from the moment of the forecast on. Empty once it is off.
+    #[serde(rename = "left_on_c")]
+    pub left_on: Vec<(Moment, Band<Temperature>)>,
+}
+
+impl PieceForecast {
+    /// Its core at a moment: on the pit as if left on, later as it rests.
+    pub fn core_at(&self, at: Moment) -> Band<Temperature> {
+        let to_come = self.left_on.first().is_some_and(|(from, _)| *from <= at);
+        let curve = if to_come { &self.left_on } else { &self.curve };
+        let next = curve.partition_point(|(moment, _)| *moment <= at);
+        match (next.checked_sub(1).and_then(|i| curve.get(i)), curve.get(next)) {
+            (Some((from, a)), Some((to, b))) => {
+                let share = to_seconds(at - *from) / to_seconds(*to - *from);
+                let between = |a: Temperature, b: Temperature| a + (b - a) * share;
+                Band {
+                    low: between(a.low, b.low),
+                    middle: between(a.middle, b.middle),
+                    high: between(a.high, b.high),
+                }
+            }
+            (Some((_, only)), None) | (None, Some((_, only))) => *only,
+            (None, None) => self.core,
+        }
+    }
+
+    /// When its core, left on, is likely to have reached a temperature. None where that is further off
+    /// than it is followed, or before the forecast was made.
+    pub fn reaches(&self, temperature: Temperature) -> Option<Moment> {
+        let above = |(_, core): &&(Moment, Band<Temperature>)| core.middle >= temperature;
+        self.left_on.iter().find(above).map(|(at, _)| *at)
+    }
 }
 
 /// A reading that does not fit what is otherwise known, and about which the cook is to be asked.
@@ -143,6 +192,18 @@ pub struct Forecast {
 }
 
 impl Forecast {
+    /// The forecast of a cook of which nothing is known.
+    pub fn nothing(at: Moment) -> Self {
+        Self {
+            at,
+            pieces: Vec::new(),
+            order: Vec::new(),
+            order_certainty: Vec::new(),
+            checks: Vec::new(),
+            surprises: Vec::new(),
+        }
+    }
+
     /// The forecast of one piece, if it was set out.
     pub fn piece(&self, id: PieceId) -> Option<&PieceForecast> {
         self.pieces.iter().find(|piece| piece.piece == id)

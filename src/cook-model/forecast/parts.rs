@@ -7,7 +7,7 @@ use super::traces::{Setting, Traces};
 use super::view::{Told, View};
 use super::{Learned, checks, learn, pit_air};
 use crate::heat::Leg;
-use crate::history::History;
+use crate::history::{History, PieceHistory};
 use crate::quantity::{Moment, to_seconds};
 use crate::sorting::sort_by_key;
 
@@ -57,15 +57,22 @@ impl ForecastInParts {
     /// What is told of the next piece.
     fn tell(&self, learned: &Learned) -> Option<(Told, Vec<Surprise>)> {
         let place = self.told.len();
+        let history = self.history.pieces.get(place)?;
+        let setting = self.setting();
         let view = View {
-            history: self.history.pieces.get(place)?,
+            history,
             traces: &self.traces[place],
             evidence: &learned.evidence[place],
             weights: &learned.weights[place],
-            setting: &self.setting(),
+            setting: &setting,
             normal: &self.normal,
             risk: self.risk(),
+            pull: None,
         };
+        let pull = view.where_to_pull(self.history.proof_rule);
+        let at = pull.as_ref().map_or(history.pull_at, |pull| pull.at);
+        let history = PieceHistory { pull_at: at, ..history.clone() };
+        let view = View { history: &history, pull: pull.as_ref(), ..view };
         Some((view.told(), view.surprises().collect()))
     }
 
@@ -84,7 +91,8 @@ impl ForecastInParts {
             pieces.push(told.forecast);
         }
         sort_by_key(&mut surprises, |surprise| surprise.entry);
-        let on = runners.iter().filter(|runner| runner.piece.is_on());
+        // What was read at its pull temperature comes off: no lid is opened to read it again.
+        let on = runners.iter().filter(|runner| runner.piece.is_on() && !runner.run.called_off);
         let on: Vec<_> = on.map(|runner| (runner.piece.id, &runner.run)).collect();
         let risk_z = checks::standard_deviations(&normal, risk);
         let checks = checks::plan(&on, risk_z, to_seconds(now - zero), zero);

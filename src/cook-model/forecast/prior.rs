@@ -91,6 +91,9 @@ pub(super) fn seated(mm: f64) -> f64 {
     z * libm::exp(-0.5 * z * z)
 }
 
+/// How far two readings of one spot by the same thermometer scatter about it, K (0.6 F; common practice,
+/// no source).
+pub(super) const POKE_SCATTER: f64 = 0.35;
 /// Of the rise after the pull: its standard deviation over its size (foil, plate, draught).
 pub(super) const RISE_SPREAD: f64 = 0.3;
 

@@ -111,6 +111,11 @@ impl Traces {
         }
     }
 
+    /// Until when it is computed, s since the clock's zero.
+    pub(super) fn ends(&self) -> f64 {
+        self.until
+    }
+
     /// The temperature at a spot for every cell at a time in s since the clock's zero.
     pub(super) fn all_cells(&self, spot: Spot, at: f64) -> Vec<f64> {
         let mut all = Vec::with_capacity(cells::COUNT);
@@ -209,11 +214,6 @@ impl Traces {
         let share = share_of_offset(offset);
         let state = self.state_at(pull, 0).map_or(warm.clone(), |cold| cold.towards(&warm, share));
         Some(self.rest_from(&state, pull))
-    }
-
-    /// The same in the coldest pit computed, where the rise is least.
-    pub(super) fn slow_rise(&self, pull: Temperature) -> Option<Rise> {
-        Some(self.rest_from(&self.state_at(pull, 0)?, pull))
     }
 
     /// The piece when its core reaches a temperature, at the expected speed and one of the offsets

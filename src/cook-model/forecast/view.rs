@@ -3,20 +3,21 @@
 use super::checks::looks;
 use super::evidence::Evidence;
 use super::normal::{Mixture, Normal, Part};
-use super::outcome::{Band, PAST_BY, Peak, PieceForecast, Probability, Seating, Surprise};
+use super::outcome::{Band, Peak, PieceForecast, Probability, Seating, Surprise, past};
 use super::prior;
+use super::rests::Pull;
 use super::seat::Seat;
 use super::traces::{HORIZON, REST, Rise, Setting, Spot, Traces};
 use super::{cells, curve};
-use crate::history::PieceHistory;
+use crate::history::{CoreReading, Instrument, PieceHistory};
 use crate::quantity::{Length, Moment, Temperature, TemperatureDifference, seconds, to_seconds};
 
 /// Cells with less weight than this are left out: they move no figure that is shown.
 const NEGLIGIBLE: f64 = 1e-5;
 /// No time is forecast better than this, s: nobody pulls to the second.
 const TIME_MISFIT: f64 = 20.0;
-/// A piece is checked up to five times: each check takes its part of the risk.
-const CHECKS_A_PIECE: f64 = 5.0;
+/// A piece is mostly read twice when it may be past its pull: each check takes its part of the risk.
+const CHECKS_A_PIECE: f64 = 2.0;
 /// A window with less than this chance of being reached within the horizon is not told.
 const REACHED: f64 = 0.5;
 
@@ -31,6 +32,8 @@ pub(super) struct View<'a> {
     pub normal: &'a Normal,
     /// The chance of being past the pull temperature that the cook accepts at a check.
     pub risk: f64,
+    /// Where to pull it; none once it is off, or before that was asked.
+    pub pull: Option<&'a Pull>,
 }
 
 /// What is told of one piece, and the times that the plan of checks needs.
@@ -46,6 +49,10 @@ pub(super) struct Run {
     pub timing: Option<Timing>,
     /// When it is to be read next at the latest, s since the clock's zero.
     pub check_by: f64,
+    /// When it was last poked in this spell, likewise.
+    pub poked: Option<f64>,
+    /// Whether it was read at its pull temperature.
+    pub called_off: bool,
     /// By cell, when it gets there, s since the clock's zero; the horizon if it does not.
     pub reaches: Vec<f64>,
 }
@@ -68,49 +75,87 @@ impl View<'_> {
         let core = band(&self.core(now), Temperature::from_c);
         let seating = self.evidence.seat.as_ref().map(|seat| self.seating(seat));
         let piece = self.history.id;
-        if self.history.off().is_some() {
+        let Some(Pull { proving, goes_back, .. }) = self.pull else {
             return Told { forecast: self.resting(core, seating), run: None };
-        }
+        };
         let reaches = self.traces.reaches(self.history.pull_at);
-        let past = self.traces.reaches(self.history.pull_at + PAST_BY);
+        let past = self.traces.reaches(past(self.history.pull_at));
         let pull = self.crossing(&reaches);
         let window = pull.as_ref().map(|pull| band(pull, |s| s));
-        let check_by = self.check_by(&past);
+        let check_by = self.check_by(&past, seating.as_ref());
         let timing = pull.as_ref().zip(self.crossing(&past)).map(|(pull, past)| {
             let middle = pull.quantile(0.5);
             let spread = (pull.quantile(0.9) - pull.quantile(0.1)) / 2.56;
             let grace = past.quantile(0.5) - middle;
             Timing { pull: (middle, spread), grace, drift: self.drift(middle) }
         });
-        let rise = self.traces.rise(self.history.pull_at, self.typical().1);
+        let rise = self.rise(self.history.pull_at);
         let peak = rise.as_ref().zip(window).map(|(rise, window)| self.peak(rise, window.middle));
         let forecast = PieceForecast {
             piece,
             core,
+            pull_at: self.history.pull_at,
+            proving: *proving,
+            goes_back: Some(*goes_back),
             pull: window.map(|window| window.map(|s| self.moment(s))),
             ready: Probability::new(pull.as_ref().map_or(0.0, |pull| pull.below(now))),
             check_by: Some(self.moment(check_by)),
             peak,
             seating,
             curve: curve::on_the_pit(self, window, rise.as_ref()),
+            left_on: curve::left_on(self, now),
         };
         let never = self.traces.on + to_seconds(HORIZON);
         let reaches = reaches.into_iter().map(|at| at.unwrap_or(never)).collect();
-        Told { forecast, run: Some(Run { timing, check_by, reaches }) }
+        let poked = self.history.last_poke().map(|poked| self.since_zero(poked.at));
+        Told {
+            forecast,
+            run: Some(Run { timing, check_by, poked, called_off: self.is_called_off(), reaches }),
+        }
     }
 
     /// When it is to be read next at the latest, s since the clock's zero, the times it is past its
-    /// pull temperature given by cell: while the chance of that is small, and every now and then.
-    fn check_by(&self, past: &[Option<f64>]) -> f64 {
+    /// pull temperature given by cell: while the chance of that is small, when its leave-in shows its
+    /// pull temperature, and every now and then.
+    fn check_by(&self, past: &[Option<f64>], seating: Option<&Seating>) -> f64 {
         let reached = self.reached(past);
         let chance = self.risk / CHECKS_A_PIECE / reached.max(NEGLIGIBLE);
         let by_risk = (chance < 1.0).then(|| self.times(past).quantile(chance));
         let looks = looks(self.history, self.setting.now);
-        let look = |at: Moment| to_seconds(at - self.setting.zero);
+        let look = |at: Moment| self.since_zero(at);
         let unlikely = (reached <= REACHED).then(|| look(looks.at_least));
         let after_poke = looks.after_poke.map(look);
-        let soonest = [by_risk, unlikely, after_poke].into_iter().flatten().reduce(f64::min);
-        soonest.unwrap_or_else(|| look(looks.at_least))
+        let shown = self.leave_in_at_pull(seating).map(look);
+        let soonest = [by_risk, unlikely, after_poke, shown].into_iter().flatten().reduce(f64::min);
+        let due = soonest.unwrap_or_else(|| look(looks.at_least));
+        looks.not_before.map_or(due, |pause| due.max(look(pause)))
+    }
+
+    /// Whether the last reading that counts is at its pull temperature.
+    fn is_called_off(&self) -> bool {
+        let slips = || self.evidence.seen.iter().filter(|seen| !seen.counts);
+        let counts = |poke: &&CoreReading| {
+            poke.vouched || !slips().any(|seen| seen.reading.entry == poke.entry)
+        };
+        let last = self.history.pokes().rfind(counts);
+        last.is_some_and(|poke| poke.temperature >= self.history.pull_at)
+    }
+
+    /// When the leave-in first showed the pull temperature since the piece was poked. It sits where it
+    /// sits: the piece comes off by an instant-read of several places (common practice, no source).
+    fn leave_in_at_pull(&self, seating: Option<&Seating>) -> Option<Moment> {
+        let since_poke = self
+            .history
+            .this_spell()
+            .rev()
+            .take_while(|reading| reading.instrument == Instrument::LeaveIn)
+            .filter(|reading| reading.temperature >= self.history.pull_at);
+        let trusted = seating.is_none_or(|seating| !seating.is_suspect());
+        since_poke.last().filter(|_| trusted).map(|reading| reading.at)
+    }
+
+    fn since_zero(&self, at: Moment) -> f64 {
+        to_seconds(at - self.setting.zero)
     }
 
     /// A piece that came off.
@@ -121,12 +166,16 @@ impl View<'_> {
         PieceForecast {
             piece: self.history.id,
             core,
+            pull_at: self.history.pull_at,
+            proving: self.history.pull_at,
+            goes_back: None,
             pull: None,
             ready: Probability::new(0.0),
             check_by: None,
             peak: Some(Peak { at: self.moment(at), temperature: band(&peak, Temperature::from_c) }),
             seating,
             curve: curve::resting(self, off),
+            left_on: Vec::new(),
         }
     }
 

@@ -2,7 +2,7 @@
 
 use serde::Serialize;
 
-use super::outlook::{Outlook, Standing, outlook};
+use super::outlook::{Clock, Outlook, Standing, outlook};
 use super::{Habits, Plan};
 use crate::forecast::{Forecast, forecast};
 use crate::history::{History, PitAim};
@@ -66,6 +66,7 @@ pub fn levers(
     now_forecast: &Forecast,
     plan: Option<&Plan>,
     habits: &Habits,
+    clock: Clock,
     now: &Outlook,
 ) -> Vec<Lever> {
     let standing = now.standing(WORTH_IT);
@@ -74,11 +75,11 @@ pub fn levers(
     if standing == Standing::OnTime && !at_risk {
         return offered;
     }
-    offered.extend(other_pit(history, now_forecast.at, plan, habits, now));
+    offered.extend(other_pit(history, plan, habits, clock, now));
     if standing == Standing::Late {
-        offered.extend(serve_first(history, now_forecast, plan, habits, now));
+        offered.extend(serve_first(history, now_forecast, plan, habits, clock, now));
         let to = now.ready.high;
-        let later = outlook(history, now_forecast, plan, habits, to);
+        let later = outlook(history, now_forecast, plan, habits, to, clock);
         offered.extend(later.map(|outlook| Lever { action: Move::MoveDinner { to }, outlook }));
     }
     offered
@@ -87,9 +88,9 @@ pub fn levers(
 /// The pit hotter where dinner is late or may well be, cooler where it is early.
 fn other_pit(
     history: &History,
-    at: Moment,
     plan: Option<&Plan>,
     habits: &Habits,
+    clock: Clock,
     now: &Outlook,
 ) -> Option<Lever> {
     let target = history.pit.target;
@@ -102,8 +103,9 @@ fn other_pit(
     };
     let mut changed = history.clone();
     changed.pit.target = to;
-    changed.pit.aims.push(PitAim { at, temperature: to });
-    let outlook = outlook(&changed, &forecast(&changed, at), plan, habits, now.dinner)?;
+    changed.pit.aims.push(PitAim { at: clock.now, temperature: to });
+    let outlook =
+        outlook(&changed, &forecast(&changed, clock.now), plan, habits, now.dinner, clock)?;
     let helps = (outlook.late_by() - now.late_by()).abs() >= WORTH_IT;
     helps.then_some(Lever { action, outlook })
 }
@@ -114,6 +116,7 @@ fn serve_first(
     forecast: &Forecast,
     plan: Option<&Plan>,
     habits: &Habits,
+    clock: Clock,
     now: &Outlook,
 ) -> Option<Lever> {
     let mut fewer = history.clone();
@@ -122,7 +125,7 @@ fn serve_first(
         for piece in &mut fewer.pieces {
             piece.tonight &= piece.id != last;
         }
-        let outlook = outlook(&fewer, forecast, plan, habits, now.dinner)?;
+        let outlook = outlook(&fewer, forecast, plan, habits, now.dinner, clock)?;
         if outlook.late_by() <= Span::zero() {
             let first = fewer.pieces.iter().filter(|p| p.tonight && p.packed.is_none());
             let pieces = first.map(|piece| piece.id).collect();

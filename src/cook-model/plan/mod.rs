@@ -14,6 +14,6 @@ mod waves;
 pub use fire::{Drift, OffTarget, off_target};
 pub use levers::{Lever, Move, levers};
 pub use loading::Style;
-pub use outlook::{Outlook, Standing, outlook};
+pub use outlook::{Clock, Outlook, Standing, outlook};
 pub use request::{FireHabits, Habits, PlanProblem, Request, Wanted};
 pub use timetable::{PiecePlan, Plan, plan, plan_by};

@@ -11,6 +11,7 @@ use crate::forecast::{Band, Forecast, Probability};
 use crate::history::{History, PieceHistory};
 use crate::piece::PieceId;
 use crate::quantity::{Moment, Span, seconds, to_seconds};
+use crate::safety::ProofRule;
 
 /// Standard deviations from the middle of a normal variable to the end of its central 80 %.
 const TO_EDGE: f64 = 1.2816;
@@ -61,27 +62,30 @@ impl Outlook {
 
 /// Where dinner stands if the forecast holds: tonight's pieces rested and carved, the last of
 /// them. Pieces not yet on go on when the plan has it, or now. A piece that its own readings show to be
-/// slower than forecast is taken to go on as slowly. None while nothing is for tonight, or where a piece
-/// is not expected to be done at all, and was not read twice.
+/// slower than forecast is taken to go on as slowly. The moment of looking may be later than the forecast;
+/// what is not on by then is late by that, and by the clock's delay. None while nothing is for tonight, or where a piece is not
+/// expected to be done at all, and was not read twice.
 pub fn outlook(
     history: &History,
     forecast: &Forecast,
     plan: Option<&Plan>,
     habits: &Habits,
     dinner: Moment,
+    clock: Clock,
 ) -> Option<Outlook> {
+    let now = clock.now;
     let tonight = history.pieces.iter().filter(|p| p.tonight && p.packed.is_none());
     let pieces: Vec<Ready> = tonight
-        .map(|piece| ready(piece, history, forecast, plan, habits))
+        .map(|piece| ready(piece, history, forecast, plan, habits, clock))
         .collect::<Option<_>>()?;
     let last = pieces.iter().max_by(|a, b| a.window.middle.total_cmp(&b.window.middle))?.piece;
     let carving = to_seconds(habits.carving);
     let days = Days::new();
     let finishes: Vec<f64> =
         (0..DAYS).map(|day| last_ready(&pieces, &days, day) + carving).collect();
-    let available = to_seconds(dinner - forecast.at);
+    let available = to_seconds(dinner - now);
     let in_time = finishes.iter().filter(|s| **s <= available).count() as f64 / DAYS as f64;
-    let at = |chance| forecast.at + seconds(quantile(finishes.clone(), chance));
+    let at = |chance| now + seconds(quantile(finishes.clone(), chance));
     Some(Outlook {
         dinner,
         ready: Band { low: at(0.1), middle: at(0.5), high: at(0.9) },
@@ -90,7 +94,16 @@ pub fn outlook(
     })
 }
 
-/// When one piece has rested, s from the moment of the forecast.
+/// The present moment, and by how much what is to go on is behind its plan.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Clock {
+    /// Now.
+    pub now: Moment,
+    /// By how much what is not on yet will be later than planned.
+    pub delay: Span,
+}
+
+/// When one piece has rested, s from now.
 struct Ready {
     piece: PieceId,
     window: Band<f64>,
@@ -104,27 +117,44 @@ fn ready(
     forecast: &Forecast,
     plan: Option<&Plan>,
     habits: &Habits,
+    Clock { now, delay }: Clock,
 ) -> Option<Ready> {
-    let now = forecast.at;
     let from_now = |at: Moment| to_seconds(at - now);
     let rest = to_seconds(habits.rest);
     if let Some(off) = piece.off() {
-        let rested = (from_now(off) + rest).max(0.0);
+        let again = if may_prove(piece, history, forecast) { 0.0 } else { to_seconds(BACK_ON) };
+        let rested = (from_now(off) + rest).max(0.0) + again;
         let window = Band { low: rested, middle: rested, high: rested };
         return Some(Ready { piece: piece.id, window, shared: 0.0 });
     }
     // A piece that is not on yet is forecast as if it went on now.
     let planned = plan.and_then(|plan| plan.pieces.iter().find(|p| p.piece == piece.id));
     let wait = match planned {
-        Some(planned) if piece.spells.is_empty() => from_now(planned.on).max(0.0),
+        Some(planned) if piece.spells.is_empty() => {
+            from_now(planned.on + delay).max(0.0) + to_seconds(now - forecast.at)
+        }
+        _ if piece.spells.is_empty() => to_seconds(now - forecast.at),
         _ => 0.0,
     };
     let pull = forecast.piece(piece.id)?.pull;
-    let rested = |at: Moment| from_now(at).max(0.0) + wait + rest;
+    let rested = |at: Moment| (from_now(at) + wait).max(0.0) + rest;
     let foreseen = pull.map(|pull| pull.map(rested));
     let line = slowing::line(piece, &history.pit, forecast).map(rested);
     let window = slowing::slowed(foreseen, line, rested(now))?;
     Some(Ready { piece: piece.id, window, shared: shared_part(piece) })
+}
+
+/// How long a piece that must go back is likely to take: on, off and read again (common practice, no
+/// source).
+const BACK_ON: Span = Span::minutes(20);
+
+/// Whether a piece that is off was read at what proves it at once, or may still come to it.
+fn may_prove(piece: &PieceHistory, history: &History, forecast: &Forecast) -> bool {
+    let enough = history.proof_rule.instant();
+    let peak = forecast.piece(piece.id).and_then(|piece| piece.peak);
+    matches!(history.proof_rule, ProofRule::Held { .. })
+        || piece.pokes().any(|reading| reading.for_proof >= enough)
+        || peak.is_none_or(|peak| peak.temperature.middle >= enough)
 }
 
 /// Before a piece is read, what is not known of it is partly what is not known of the pit; its own

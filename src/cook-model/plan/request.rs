@@ -6,6 +6,7 @@ use crate::heat::PitKind;
 use crate::history::{History, PieceHistory, PitHistory, Tolerances};
 use crate::piece::{Piece, PieceId};
 use crate::quantity::{Moment, Span, Temperature, TemperatureDifference, as_minutes};
+use crate::safety::{ProofRule, pull_target};
 
 /// One piece to plan for.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -74,8 +75,11 @@ pub struct Request {
     pub pit: Temperature,
     /// The air where the pieces rest.
     pub ambient: Temperature,
-    /// The pull temperature.
-    pub pull_at: Temperature,
+    /// The pull temperature that the cook chose for all pieces; none leaves it to the lowest after which
+    /// the rest proves a piece.
+    pub pull_choice: Option<Temperature>,
+    /// How readings prove a piece.
+    pub proof_rule: ProofRule,
     /// When people eat.
     pub dinner: Moment,
     /// How the pieces of a wave follow each other.
@@ -94,12 +98,14 @@ impl Request {
             id: wanted.id,
             piece: wanted.piece,
             tonight: wanted.tonight,
-            pull_at: self.pull_at,
+            pull_choice: self.pull_choice,
+            pull_at: pull_target(self.proof_rule, false, self.pull_choice, None),
             spells: Vec::new(),
             readings: Vec::new(),
             placements: Vec::new(),
             last_put_on: None,
             packed: None,
+            discarded: false,
         };
         History {
             pieces: self.pieces.iter().map(piece).collect(),
@@ -111,6 +117,7 @@ impl Request {
                 lid: Vec::new(),
                 ambient: self.ambient,
             },
+            proof_rule: self.proof_rule,
             tolerances: Tolerances::default(),
             check_risk_percent: 10,
             clock_broke: None,

@@ -6,7 +6,7 @@ use super::spread::{PER_KELVIN, normal_quantile, shared_part};
 use crate::forecast::{Band, Forecast};
 use crate::heat::{Body, Leg, Start, Surface, Surroundings, Tuning, trace};
 use crate::piece::Piece;
-use crate::quantity::{Moment, TemperatureDifference, minutes, to_minutes};
+use crate::quantity::{Moment, Temperature, TemperatureDifference, minutes, to_minutes};
 
 /// How many ways the day could go are looked at: a prime, enough for one chance in ten to be known
 /// to a few parts in a hundred.
@@ -32,7 +32,9 @@ const ACROSS: f64 = 2.0 * 1.2816;
 pub(super) fn draw_days(request: &Request, raw: &Forecast) -> Result<Draws, PlanProblem> {
     let expected = minutes_on_pit(raw)?;
     let pieces = request.pieces.iter().map(|wanted| &wanted.piece);
-    let per_kelvin = pieces.zip(&expected).map(|(piece, m)| per_kelvin(request, piece, m.middle));
+    let pulls = raw.pieces.iter().map(|piece| piece.pull_at).zip(&expected);
+    let per_kelvin =
+        pieces.zip(pulls).map(|(piece, (pull, m))| per_kelvin(request, piece, pull, m.middle));
     let per_kelvin = per_kelvin.collect();
     let rest = to_minutes(request.habits.rest);
     let together = request.pieces.len().min(request.places.len());
@@ -57,14 +59,14 @@ pub(super) fn draw_days(request: &Request, raw: &Forecast) -> Result<Draws, Plan
 
 /// By how much the logarithm of a piece's time on the pit changes with each kelvin of its place, by
 /// the heat model alone: it is about the same for all that a forecast thinks possible.
-fn per_kelvin(request: &Request, piece: &Piece, expected: f64) -> f64 {
+fn per_kelvin(request: &Request, piece: &Piece, pull: Temperature, expected: f64) -> f64 {
     let Ok(start) = Start::of_piece(piece) else { return -PER_KELVIN };
     let body = Body::of_piece(piece);
     let time = |hotter| {
         let pit = Leg::pit(Surface::pit(request.pit_kind), &[], request.pit + hotter);
         let end = minutes(2.0 * expected);
         let trace = trace(&body, start, &Surroundings::new(pit), end, &Tuning::default());
-        trace.core_reaches(request.pull_at).map(to_minutes)
+        trace.core_reaches(pull).map(to_minutes)
     };
     let times = time(TemperatureDifference::ZERO).zip(time(HOTTER));
     times.map_or(-PER_KELVIN, |(here, there)| libm::log(there / here) / HOTTER.c())

@@ -35,7 +35,7 @@ pub use held::{HoldProgress, LONGEST_GAP, hold_progress};
 pub use hygiene::{Prompt, prompts};
 pub use lethality::{ASKED_OF_POULTRY, DeathKinetics, Lethality, SALMONELLA_IN_CHICKEN};
 pub use proof::{Proof, prove, shortfall};
-pub use pull_target::lowest_pull;
+pub use pull_target::{lowest_pull, pull_target};
 pub use rule::{INSTANT_KILL, ProofRule, RuleCaution};
 pub use thermometer::{ALLOWED, Bath, CheckProblem, boiling_point, lower_offset};
 pub use witness::Shortfall;

@@ -1,4 +1,4 @@
-//! The lowest temperature at which a piece may be pulled so that its rest can still prove it.
+//! At what temperature to pull a piece, so that its rest can still prove it.
 
 use super::dwell::dwell_rows;
 use super::rule::ProofRule;
@@ -24,6 +24,21 @@ pub fn lowest_pull(
         if satisfies(rule, &core_after(pull)?) { high = middle } else { low = middle + 1 }
     }
     (low <= HIGHEST_F).then(|| Temperature::from_f(f64::from(low)))
+}
+
+/// The temperature at which to pull a piece: the cook's choice, or else the lowest after which its
+/// rest proves it, as far as a forecast found one. Never above what proves at once, for a reading of
+/// that needs no rest; and just that where a piece was put back, for its rest failed once.
+pub fn pull_target(
+    rule: ProofRule,
+    was_put_back: bool,
+    choice: Option<Temperature>,
+    lowest: Option<Temperature>,
+) -> Temperature {
+    if was_put_back {
+        return rule.instant();
+    }
+    choice.unwrap_or_else(|| lowest.map_or(rule.instant(), |lowest| lowest.min(rule.instant())))
 }
 
 /// Whether readings along this core could prove the piece.

@@ -1,0 +1,91 @@
+//! Which duties call, when, and under which name.
+
+use super::{Act, Duty, Why, fire};
+use crate::cook::alarms::{Alarm, AlarmId, AlarmKind};
+use crate::cook::{CookState, Seen};
+use crate::quantity::{Moment, Span};
+use crate::safety::ClockKind;
+
+/// Who has just tapped something looks at the screen: what that makes due calls only after this.
+const LOOKS_FOR: Span = Span::minutes(1);
+/// A piece whose reading has reached its pull temperature should be off within this.
+const TO_PULL: Span = Span::minutes(3);
+
+/// Gives each duty its calls.
+pub(super) fn set(seen: &Seen, all: &mut [Duty]) {
+    for duty in all {
+        let calls = calls(duty);
+        let piece = if is_of_one(&duty.act) { duty.pieces.first().copied() } else { None };
+        let alarm = |(kind, at): (AlarmKind, Moment)| {
+            let occasion = occasion(&seen.state, duty, kind);
+            let id = AlarmId { kind, piece, occasion: u32::try_from(occasion).ok()? };
+            Some(Alarm { id, at: at.max(seen.at + LOOKS_FOR) })
+        };
+        duty.bells = calls.into_iter().filter_map(alarm).collect();
+    }
+}
+
+/// What a duty calls for, and when.
+fn calls(duty: &Duty) -> Vec<(AlarmKind, Moment)> {
+    let planned = duty.why == Why::Usual;
+    match (&duty.act, &duty.why) {
+        (Act::Pull, _) => vec![(AlarmKind::LikelyPastTarget, duty.from + TO_PULL)],
+        (Act::Check, Why::Forecast { past, .. }) => {
+            let past =
+                past.map(|past| (AlarmKind::LikelyPastTarget, past.max(duty.from + TO_PULL)));
+            [(AlarmKind::CheckDue, duty.from)].into_iter().chain(past).collect()
+        }
+        (Act::Check, _) => vec![(AlarmKind::CheckDue, duty.from)],
+        (Act::MendFire, _) => vec![(AlarmKind::FireDue, duty.from + fire::READ_AGAIN)],
+        (Act::HurryUp | Act::Chill | Act::Discard, Why::Limit(clock)) => {
+            let kind = match clock.kind {
+                ClockKind::WarmUp => AlarmKind::WarmUpLimit,
+                _ => AlarmKind::ChillLimit,
+            };
+            vec![(kind, duty.from)]
+        }
+        (Act::PutBack, _) => vec![(AlarmKind::PutBackDue, duty.from)],
+        (Act::Prove, _) => vec![(AlarmKind::ProofReadingDue, duty.from)],
+        (Act::Chore { chore }, _) => vec![(AlarmKind::ChoreDue(*chore), duty.from)],
+        (Act::PutOn, _) if planned => vec![(AlarmKind::PutOnDue, duty.from)],
+        (Act::KeepHot, _) => vec![(AlarmKind::KeepHotDue, duty.from)],
+        (Act::Serve | Act::Pack, _) => vec![(AlarmKind::RestOver, duty.from)],
+        _ => Vec::new(),
+    }
+}
+
+/// Whether a duty is about one piece alone by its nature, which then is part of its name.
+fn is_of_one(act: &Act) -> bool {
+    matches!(act, Act::Pull | Act::PutBack)
+}
+
+/// How often what answers a call was done before: the next time it is another call.
+fn occasion(state: &CookState, duty: &Duty, kind: AlarmKind) -> usize {
+    let pieces = || state.history.pieces.iter();
+    let pulls = || pieces().flat_map(|piece| &piece.spells).filter(|spell| spell.off.is_some());
+    let own = || pieces().filter(|piece| duty.pieces.contains(&piece.id));
+    match kind {
+        AlarmKind::CheckDue | AlarmKind::LikelyPastTarget => {
+            state.rounds.len() + pieces().map(|piece| piece.pokes().count()).sum::<usize>()
+        }
+        AlarmKind::FireDue => state.history.pit.readings.len(),
+        AlarmKind::ProofReadingDue => {
+            // The first of several pieces to be read leaves the call as it is; a second try is another.
+            let tried = |piece: &crate::history::PieceHistory| {
+                piece.pokes().filter(|reading| Some(reading.at) > piece.off()).count()
+            };
+            100 * pulls().count() + own().map(tried).max().unwrap_or(0)
+        }
+        AlarmKind::PutBackDue => own().map(|piece| piece.spells.len()).sum(),
+        AlarmKind::ChoreDue(chore) => {
+            state.chores.iter().filter(|(_, done)| *done == chore).count()
+        }
+        AlarmKind::KeepHotDue => own().map(|piece| piece.pokes().count()).sum(),
+        AlarmKind::PutOnDue => pieces().filter(|piece| !piece.spells.is_empty()).count(),
+        AlarmKind::ChillLimit | AlarmKind::WarmUpLimit => {
+            // The limit itself calls again after the warning before it.
+            2 * pulls().count() + usize::from(duty.act == Act::Discard)
+        }
+        AlarmKind::RestOver => pulls().count(),
+    }
+}

@@ -1,0 +1,57 @@
+//! What safety's limits ask for: to be quick before one runs out, and to throw away what is past it.
+
+use super::{Act, Duty, Why};
+use crate::cook::{Seen, Stage};
+use crate::forecast::Forecast;
+use crate::piece::PieceId;
+use crate::quantity::{Moment, Span};
+use crate::safety::{Clock, ClockKind};
+
+/// The call comes this long before a limit, so that there is time to do something about it.
+pub(super) const BEFORE_LIMIT: Span = Span::minutes(20);
+
+pub(super) fn duties(seen: &Seen) -> Vec<Duty> {
+    let nothing = Forecast::nothing(seen.at);
+    let clocks = seen.state.clocks(seen.forecast.as_ref().unwrap_or(&nothing));
+    clocks.into_iter().flat_map(|(piece, clock)| of_clock(seen, piece, clock)).collect()
+}
+
+fn of_clock(seen: &Seen, piece: PieceId, clock: Clock) -> Vec<Duty> {
+    let proved = seen.state.piece(piece).is_some_and(|(known, _)| known.stage == Stage::Proved);
+    let before = match clock.kind {
+        ClockKind::WarmUp => Some(Act::HurryUp),
+        // What no reading proves must be proved or put back: cold it would be no better.
+        ClockKind::ToFridge => proved.then_some(Act::Chill),
+        _ => return Vec::new(),
+    };
+    let deadline = clock.deadline;
+    let of = |act, from| Duty::of(act, vec![piece], from, Why::Limit(clock));
+    let before =
+        before.map(|act| Duty { until: Some(deadline), ..of(act, deadline - BEFORE_LIMIT) });
+    before.into_iter().chain([of(Act::Discard, deadline)]).collect()
+}
+
+/// Lets what is to be done with a piece end when its limit runs out; what is to be done with several
+/// goes on with the others.
+pub(super) fn end_what_runs_out(limits: &[Duty], all: &mut Vec<Duty>) {
+    let run_outs = limits.iter().filter(|duty| duty.act == Act::Discard);
+    let run_outs: Vec<(PieceId, Moment)> =
+        run_outs.flat_map(|duty| duty.pieces.iter().map(|piece| (*piece, duty.from))).collect();
+    for (piece, runs_out) in run_outs {
+        let mut goes_on = Vec::new();
+        for duty in all.iter_mut().filter(|duty| duty.pieces.contains(&piece)) {
+            if duty.is_over(runs_out) {
+                continue;
+            }
+            let others: Vec<PieceId> =
+                duty.pieces.iter().copied().filter(|other| *other != piece).collect();
+            if !others.is_empty() {
+                let from = duty.from.max(runs_out);
+                goes_on.push(Duty { pieces: others, from, ..duty.clone() });
+            }
+            duty.until = Some(runs_out);
+        }
+        all.extend(goes_on);
+        all.retain(|duty| duty.until.is_none_or(|until| duty.from < until));
+    }
+}

@@ -1,0 +1,118 @@
+//! What is to be done with pieces off the pit: cover, prove with few pokes, keep, serve.
+
+use super::{Act, Duty, Why};
+use crate::cook::{SECOND_PLACE_WITHIN, Seen, Stage};
+use crate::history::{CoreReading, PieceHistory};
+use crate::quantity::{Moment, Span};
+use crate::safety::{HOT, ProofRule, Shortfall, hold_progress, shortfall};
+
+/// A core that was just read is worth another reading no sooner than this.
+const BETWEEN_TRIES: Span = Span::minutes(3);
+/// So many readings at rest tell whether it will be proved: each poke lets heat and juice out.
+const TRIES: usize = 2;
+/// What is ready so much before it is wanted is kept hot rather than left under its foil (common
+/// practice, no source).
+const EARLY: Span = Span::minutes(20);
+/// What is kept hot is read again after this (common practice, no source).
+const READ_AGAIN: Span = Span::minutes(45);
+
+/// What is to be done with a piece that no reading proves yet.
+pub(super) fn unproved(seen: &Seen, history: &PieceHistory) -> Vec<Duty> {
+    let Some(spell) = history.spells.last() else { return Vec::new() };
+    let Some(off) = spell.off else { return Vec::new() };
+    let mut all = prove(seen, history, off);
+    if spell.covered.is_none() {
+        all.push(Duty::of(Act::Cover, vec![history.id], off, Why::Usual));
+    }
+    all
+}
+
+/// How to prove it, or that it must go back.
+fn prove(seen: &Seen, history: &PieceHistory, off: Moment) -> Vec<Duty> {
+    let piece = || vec![history.id];
+    if let Some(reading) = lacks_a_place(seen, history) {
+        let why = Why::Reading { reading: reading.entry, shown: reading.temperature };
+        let act = Act::TrySecondPlace { reading: reading.entry };
+        let lapses = reading.at + SECOND_PLACE_WITHIN;
+        let second = Duty { until: Some(lapses), ..Duty::of(act, piece(), reading.at, why) };
+        // Too late for a second place, the piece is read anew.
+        let anew = Duty::of(Act::Prove, piece(), lapses, Why::Usual);
+        return vec![second, anew];
+    }
+    let (state, rule) = (&seen.state, seen.state.settings.proof_rule);
+    if let ProofRule::Held { fat } = rule
+        && let Some(hold) = hold_progress(&state.history, history, fat, state.doubted())
+    {
+        let due = hold.complete_at.min(hold.read_by);
+        return vec![Duty::of(Act::Prove, piece(), due, Why::Usual)];
+    }
+    let Some(peak) = seen.piece_forecast(history.id).and_then(|piece| piece.peak) else {
+        return Vec::new();
+    };
+    let tries: Vec<&CoreReading> = history.pokes().filter(|reading| reading.at > off).collect();
+    let can_prove = peak.temperature.high >= rule.instant();
+    let why = Why::Peak { temperature: peak.temperature.middle };
+    let (act, due) = match tries.last() {
+        None if can_prove => (Act::Prove, peak.at.max(off)),
+        None => (Act::PutBack, off),
+        // It is asked about; whatever it says decides.
+        Some(last) if state.is_in_doubt(last) => return Vec::new(),
+        Some(last) if last.for_proof >= rule.instant() => (Act::Prove, last.at + BETWEEN_TRIES),
+        Some(last) if can_prove && tries.len() < TRIES && peak.at >= last.at + BETWEEN_TRIES => {
+            (Act::Prove, peak.at)
+        }
+        Some(last) => (Act::PutBack, last.at),
+    };
+    vec![Duty::of(act, piece(), due, why)]
+}
+
+/// The latest reading, if all it lacks is a second place.
+fn lacks_a_place<'a>(seen: &Seen, history: &'a PieceHistory) -> Option<&'a CoreReading> {
+    let (state, rule) = (&seen.state, seen.state.settings.proof_rule);
+    history.pokes().next_back().filter(|reading| {
+        shortfall(&state.history, history, rule, state.doubted(), reading)
+            == Some(Shortfall::OnePlace)
+    })
+}
+
+/// What is to be done with a piece that is proved.
+pub(super) fn proved(seen: &Seen, history: &PieceHistory) -> Vec<Duty> {
+    let Some(rested) = rested(seen, history) else { return Vec::new() };
+    let piece = vec![history.id];
+    if !history.tonight && seen.state.settings.dinner.is_some() {
+        return vec![Duty::of(Act::Pack, piece, rested, Why::Usual)];
+    }
+    let Some(all_rested) = all_rested(seen) else { return Vec::new() };
+    let habits = &seen.state.settings.habits;
+    let wanted = seen.state.settings.dinner.map(|dinner| dinner - habits.carving);
+    let serve = wanted.map_or(all_rested, |wanted| wanted.max(all_rested));
+    let mut all = vec![Duty::of(Act::Serve, piece.clone(), serve, Why::Usual)];
+    if serve - rested > EARLY {
+        let hot = history.pokes().rfind(|reading| reading.for_proof >= HOT && reading.at > rested);
+        let again = hot.map_or(rested, |reading| reading.at + READ_AGAIN);
+        if again < serve {
+            let keep = Duty::of(Act::KeepHot, piece, again, Why::Usual);
+            all.push(Duty { until: Some(serve), ..keep });
+        }
+    }
+    all
+}
+
+/// When a piece off the pit has rested: as long as the cook lets it, and past its peak.
+fn rested(seen: &Seen, history: &PieceHistory) -> Option<Moment> {
+    let rested = history.off()? + seen.state.settings.habits.rest;
+    let peak = seen.piece_forecast(history.id).and_then(|piece| piece.peak);
+    Some(peak.map_or(rested, |peak| rested.max(peak.at)))
+}
+
+/// When all that people eat together has rested; none while some of it is not proved.
+fn all_rested(seen: &Seen) -> Option<Moment> {
+    let dinner = seen.state.settings.dinner.is_some();
+    let eaten = seen.state.each_piece().filter(|(standing, history)| {
+        standing.stage != Stage::Packed && (history.tonight || !dinner)
+    });
+    let rested = eaten.map(|(standing, history)| {
+        rested(seen, history).filter(|_| standing.stage == Stage::Proved)
+    });
+    rested.collect::<Option<Vec<_>>>()?.into_iter().max()
+}

@@ -1,0 +1,50 @@
+//! What is under way keeps its place: a surprising reading is settled, and a round is gone through,
+//! before anything else is asked.
+
+use super::{Act, Duty, Why};
+use crate::cook::{Round, Seen};
+use crate::quantity::Span;
+
+/// In a round the pit is read too if it was not for this long, before the lid goes up.
+const PIT_READ_WITHIN: Span = Span::minutes(30);
+
+/// The reading to ask about, if there is one.
+pub(super) fn question(seen: &Seen) -> Option<Duty> {
+    let surprise = seen.state.question(seen.forecast.as_ref()?)?;
+    let reading = seen.state.reading(surprise.entry)?;
+    let why = Why::Reading { reading: reading.entry, shown: surprise.read };
+    let act = Act::Answer { reading: reading.entry };
+    Some(Duty::of(act, vec![surprise.piece], reading.at, why))
+}
+
+/// While a round is under way, what belongs to it is all that is due.
+pub(super) fn give_way(seen: &Seen, all: &mut Vec<Duty>) {
+    let Some(round) = seen.state.round(seen.at) else { return };
+    let own = |duty: &Duty| {
+        duty.from <= seen.at && matches!(duty.act, Act::Pull | Act::Reseat | Act::Answer { .. })
+    };
+    let next = next(seen, round);
+    if next.is_none() && !all.iter().any(own) {
+        return;
+    }
+    for duty in all.iter_mut().filter(|duty| !own(duty)) {
+        duty.from = duty.from.max(round.lapses());
+    }
+    all.retain(|duty| duty.until.is_none_or(|until| duty.from < until));
+    all.extend(next);
+}
+
+/// The next thing to read in a round.
+fn next(seen: &Seen, round: &Round) -> Option<Duty> {
+    let piece = round.next()?;
+    let pit = &seen.state.history.pit.readings;
+    let pit_is_known = pit.last().is_some_and(|read| round.at - read.at < PIT_READ_WITHIN);
+    let untouched = round.answered.is_empty();
+    let (act, pieces) = if untouched && !pit_is_known {
+        (Act::ReadPit, Vec::new())
+    } else {
+        (Act::Read, vec![piece])
+    };
+    let duty = Duty::of(act, pieces, round.last_tap, Why::Usual);
+    Some(Duty { until: Some(round.lapses()), ..duty })
+}

@@ -5,6 +5,7 @@ use cook_model::heat::PitKind;
 use cook_model::piece::PieceId;
 use cook_model::plan::{Habits, Request, Style, Wanted};
 use cook_model::quantity::{Span, Temperature, TemperatureDifference};
+use cook_model::safety::ProofRule;
 
 use crate::cook::{PIT, facts};
 
@@ -18,7 +19,8 @@ pub fn request(pieces: u32, places: u32) -> Request {
         pit_kind: PitKind::Indirect,
         pit: PIT,
         ambient: Temperature::from_f(68.0),
-        pull_at: Temperature::from_f(160.0),
+        pull_choice: Some(Temperature::from_f(160.0)),
+        proof_rule: ProofRule::Instant,
         dinner: now + Span::hours(8),
         style: Style::default(),
         habits: Habits::default(),

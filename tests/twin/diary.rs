@@ -53,7 +53,7 @@ impl Diary {
         let before = -600.0;
         let target = Temperature::from_c(setup.pit.set);
         diary.write(before, What::PitTargetSet { target });
-        let target = Temperature::from_c(setup.pull_at);
+        let target = Some(Temperature::from_c(setup.pull_at));
         diary.write(before, What::PullTargetSet { piece: None, target });
         let tolerances = Tolerances {
             instant_read: TemperatureDifference::from_c(thermometer::INSTANT_TOLERANCE),

@@ -1,14 +1,12 @@
-//! `cargo run -p twin --release -- report [COOKS [FOLLOWED]]`: tries the forecast, and the trade's rules,
+//! `cargo run -p twin --release -- report [COOKS [BY RULES]]`: tries the forecast, and the trade's rules,
 //! against simulated cooks, and writes a page and plots into `tests/twin/results`.
 //!
-//! With `table` for `report` it only prints, and leaves out the cooks that follow advice, rules and
-//! plans, which take most of the time. `plans COOKS FIRST` tells how well the plans of so many cooks are
-//! kept, from a seed on.
+//! With `table` for `report` it only prints, and leaves out the cooks by the trade's rules, which take
+//! long.
 //!
 //! `seats COOKS FIRST` judges the leave-ins of so many cooks from a seed on, with only their piece
 //! in the pit: a few hundred misplaced ones are soon simulated, and fewer say little of one in twenty.
 
-mod kept;
 mod page;
 mod plots;
 
@@ -18,11 +16,8 @@ use std::{env, fs};
 
 use twin::cook::Setup;
 use twin::record::Record;
-use twin::study::advice;
 use twin::study::forecaster::{Forecaster, PerPound, StraightLine};
 use twin::study::model::Model;
-use twin::study::outcome::Outcome;
-use twin::study::plans::{self, Kept};
 use twin::study::rules::{self, ByRule};
 use twin::study::seating::{self, Seats};
 use twin::study::table::{self, Row, Score};
@@ -35,11 +30,9 @@ const COOKS: u64 = 300;
 const KNOWN: u64 = 0;
 /// First seed of cooks kept back: nothing was fitted to them.
 const FRESH: u64 = 1_000_000;
-/// Cooks planned back from dinner.
-const PLANNED: usize = 80;
 const USAGE: &str =
-    "usage: twin report|table [number of cooks, 1 to 5000 [of which follow the advice]]
-       twin seats|plans [number of cooks [first seed]]";
+    "usage: twin report|table [number of cooks, 1 to 5000 [of which by the trade's rules]]
+       twin seats [number of cooks [first seed]]";
 
 /// All that the page tells.
 pub struct Findings {
@@ -49,20 +42,14 @@ pub struct Findings {
     pub scores: Vec<(&'static str, bool, Vec<Score>)>,
     /// Probe placement.
     pub seats: Seats,
-    /// Cooks that followed the advice.
-    pub followed: Vec<Outcome>,
-    /// The same cooks by each of the trade's rules.
+    /// The first cooks by each of the trade's rules.
     pub by_rules: Vec<(&'static str, Vec<ByRule>)>,
-    /// Cooks planned back from dinner.
-    pub planned: Vec<Kept>,
 }
 
 impl Findings {
-    /// Follows the advice, and the rules, in the first cooks.
-    fn follow(&mut self, followed: usize) {
+    /// Follows the rules in the first cooks.
+    fn follow_rules(&mut self, followed: usize) {
         let first = &self.cooks[..followed.min(self.cooks.len())];
-        eprintln!("following the advice");
-        self.followed = cores::each(first, |(setup, _)| advice::follow(setup));
         eprintln!("following the trade's rules");
         let (line, per_pound) = trade_rules(&self.cooks);
         let rules: [&dyn Forecaster; 2] = [&line, &per_pound];
@@ -72,18 +59,6 @@ impl Findings {
         };
         self.by_rules = rules.map(by_rule).to_vec();
     }
-
-    /// Plans the first cooks back from dinner and sees what comes of it.
-    fn plan(&mut self) {
-        eprintln!("keeping plans");
-        let setups = self.cooks.iter().map(|(setup, _)| setup.clone());
-        self.planned = keep(&setups.take(PLANNED).collect::<Vec<_>>());
-    }
-}
-
-/// What comes of plans for these cooks; those that cannot be planned are left out.
-fn keep(setups: &[Setup]) -> Vec<Kept> {
-    cores::each(setups, plans::keep).into_iter().flatten().collect()
 }
 
 fn trade_rules(cooks: &[(Setup, Record)]) -> (StraightLine, PerPound) {
@@ -124,10 +99,6 @@ fn main() -> ExitCode {
             println!("{}", judged(first as u64, count));
             ExitCode::SUCCESS
         }
-        (Some("plans"), Some(count), Some(first)) => {
-            println!("{}", plans_from(first as u64, count));
-            ExitCode::SUCCESS
-        }
         (Some("report"), Some(count @ 1..=5000), Some(followed)) => match report(count, followed) {
             Ok(()) => ExitCode::SUCCESS,
             Err(error) => {
@@ -142,14 +113,7 @@ fn main() -> ExitCode {
     }
 }
 
-/// What comes of plans for `count` cooks from a seed on.
-fn plans_from(first: u64, count: u64) -> String {
-    let setups: Vec<Setup> = (first..first + count).map(cooks::draw).collect();
-    let name = format!("{first} to {}", first + count - 1);
-    kept::table(&[(name.as_str(), &keep(&setups))])
-}
-
-/// All but the cooks that follow the advice.
+/// All but the cooks by the trade's rules.
 fn study(first: u64, count: u64) -> Findings {
     eprintln!("simulating {count} cooks from seed {first}, or reading them back");
     let records = cache::records(first, count, &cache::directory());
@@ -167,17 +131,14 @@ fn study(first: u64, count: u64) -> Findings {
         .collect();
     eprintln!("judging leave-ins");
     let seats = seating::judge(&Model, &cooks);
-    let (followed, by_rules, planned) = Default::default();
-    Findings { cooks, scores, seats, followed, by_rules, planned }
+    Findings { cooks, scores, seats, by_rules: Vec::new() }
 }
 
 fn report(count: u64, followed: usize) -> Result<(), std::io::Error> {
     let mut findings = study(KNOWN, count);
-    let mut fresh = study(FRESH, count);
+    let fresh = study(FRESH, count);
     if followed > 0 {
-        findings.follow(followed);
-        findings.plan();
-        fresh.plan();
+        findings.follow_rules(followed);
     }
     let results = Path::new(env!("CARGO_MANIFEST_DIR")).join("results");
     fs::create_dir_all(&results)?;

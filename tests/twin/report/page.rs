@@ -6,7 +6,7 @@ use twin::study::quantile;
 use twin::study::seating::MISPLACED;
 use twin::study::table::{Row, Score};
 
-use crate::{Findings, kept};
+use crate::Findings;
 
 /// Fahrenheit degrees in a Celsius degree.
 const F_PER_C: f64 = 1.8;
@@ -20,7 +20,8 @@ pub fn write(findings: &Findings, fresh: &Findings) -> String {
     times.sort_by(f64::total_cmp);
     let [low, middle, high] = [0.05, 0.5, 0.95].map(|share| quantile(&times, share));
     let cooks = findings.cooks.len();
-    let followed = match findings.followed.len() {
+    let by_rules = findings.by_rules.first().map_or(0, |(_, cooks)| cooks.len());
+    let followed = match by_rules {
         count if count == cooks => String::new(),
         count => format!(" {count}"),
     };
@@ -33,9 +34,8 @@ pub fn write(findings: &Findings, fresh: &Findings) -> String {
     );
     page.push_str(&text);
     page.push_str(&pull_times(findings, fresh));
-    if !findings.followed.is_empty() {
-        page.push_str(&following(findings));
-        page.push_str(&plans(findings, fresh));
+    if by_rules > 0 {
+        page.push_str(&following_rules(findings, by_rules));
     }
     page.push_str(&seats(findings, fresh));
     page
@@ -108,52 +108,15 @@ fn error(score: &Score) -> String {
     spread(&score.errors)
 }
 
-fn following(findings: &Findings) -> String {
-    let all = &findings.followed;
-    let sum =
-        |count: fn(&twin::study::outcome::Outcome) -> usize| all.iter().map(count).sum::<usize>();
-    let pieces = sum(|o| o.pieces) as f64;
-    let openings = |count: usize| {
-        let of = sorted(all.iter().filter(|o| o.pieces == count).map(|o| o.openings as f64));
-        format!(
-            "{:.0} (nine in ten: {:.0}; {} cooks)",
-            quantile(&of, 0.5),
-            quantile(&of, 0.9),
-            of.len()
-        )
-    };
-    let peaks = fahrenheit(all.iter().flat_map(|o| &o.peak_errors));
-    let by_rule = fahrenheit(all.iter().flat_map(|o| &o.rule_peak_errors));
+/// The cooks by the trade's rules.
+fn following_rules(findings: &Findings, cooks: usize) -> String {
     let mut text = format!(
-        "## Following the advice alone\n\n\
-         The first {} cooks. Check when told, pull what reads done, re-seat when told; the leave-in is noted every 10 \
-         min. Pull temperatures are 155, 157 and 160 F.\n\n\
-         | what | aim | found |\n| --- | --- | --- |\n\
-         | pieces whose core was above 165 F when pulled | at most 5 % | {:.1} % |\n\
-         | pieces pulled on a reading below the pull temperature | none | {} |\n\
-         | pieces never pulled | none | {} |\n\
-         | lid openings, 4 pieces, median | at most 5 | {} |\n\
-         | lid openings, 12 pieces, median | at most 9 | {} |\n\
-         | forecast of the peak, made at the pull, median error (nine in ten), F | 1.5 | {} |\n\
-         | the trade's peak, 5 F above the reading, likewise | | {} |\n\n",
-        all.len(),
-        100.0 * sum(|o| o.over) as f64 / pieces,
-        sum(|o| o.under),
-        sum(|o| o.left),
-        openings(4),
-        openings(12),
-        spread(&peaks),
-        spread(&by_rule),
-    );
-    text.push_str(
-        "The same cooks, each piece pulled when a rule said, every piece read at the openings of the \
-         tables above (a true core is compared with the pull temperature; the rules' times, unlike the \
-         advice, need no reading at the pull):\n\n\
+        "## By the trade's rules\n\nThe first {cooks} cooks, each piece pulled when a rule said, every piece \
+         read at the openings of the tables above. Pull temperatures are 155, 157 and 160 F; a true core is \
+         compared with them.\n\n\
          | pulled by | above 165 F | core off the pull temperature, median (nine in ten), F | median, signed, F |\n\
          | --- | --- | --- | --- |\n",
     );
-    let above = all.iter().flat_map(|o| &o.above_pull).copied().collect();
-    text.push_str(&pulled("the advice", sum(|o| o.over), above));
     for (name, cooks) in &findings.by_rules {
         let over = cooks.iter().map(|cook| cook.over).sum();
         let above = cooks.iter().flat_map(|cook| &cook.above_pull).copied().collect();
@@ -171,11 +134,6 @@ fn pulled(name: &str, over: usize, above: Vec<f64>) -> String {
         spread(&fahrenheit(&above)),
         F_PER_C * quantile(&sorted(above), 0.5),
     )
-}
-
-fn plans(findings: &Findings, fresh: &Findings) -> String {
-    let table = kept::table(&[("known", &findings.planned), ("fresh", &fresh.planned)]);
-    format!("## Plans back from dinner\n\nThe first cooks of each kind. {table}\n")
 }
 
 fn sorted(values: impl IntoIterator<Item = f64>) -> Vec<f64> {

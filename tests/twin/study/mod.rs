@@ -1,12 +1,7 @@
-//! The forecast against the truth: error and coverage by what was read, probe placement, and cooks
-//! that follow the advice.
+//! The forecast against the truth: error and coverage by what was read, and probe placement.
 
-pub mod advice;
-mod dinner;
 pub mod forecaster;
 pub mod model;
-pub mod outcome;
-pub mod plans;
 pub mod rules;
 pub mod seating;
 pub mod table;

@@ -4,10 +4,11 @@ use crate::cook::{Cook, Place, Setup};
 use crate::diary;
 use crate::record::{LOADING, MESH, Record};
 
-use super::advice::OVER;
 use super::forecaster::{Forecaster, of_piece};
 use super::table;
 
+/// The rule's temperature, C (165 F): pulled above it, a piece is drier than it need be.
+pub(super) const OVER: f64 = 133.0 / 1.8;
 /// A cook this long has gone wrong, s.
 const TOO_LONG: f64 = 6.0 * 3600.0;
 

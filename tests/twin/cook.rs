@@ -9,6 +9,8 @@ use crate::thermometer::{Instrument, Seat};
 /// Step of the pit and of all pieces, s. Openings, readings and pulls happen on steps.
 pub const STEP: f64 = 10.0;
 
+/// Air of an oven turned low, C (155 F; common practice, no source).
+const OVEN: f64 = 68.0;
 /// After this long in the pit, s, the coldest spot has settled where it stays.
 const AIMING: f64 = 2400.0;
 
@@ -172,11 +174,9 @@ impl Cook {
         self.pit.set(celsius);
     }
 
-    /// Puts a raw piece on.
+    /// Puts a piece on, or back on.
     pub fn put_on(&mut self, piece: usize) {
-        if self.places[piece] == Place::Raw {
-            self.places[piece] = Place::On;
-        }
+        self.places[piece] = Place::On;
     }
 
     /// Takes a piece off, to rest under foil.
@@ -184,6 +184,11 @@ impl Cook {
         if self.places[piece] == Place::On {
             self.places[piece] = Place::Resting;
         }
+    }
+
+    /// Puts a piece that rests into an oven turned low, still under its foil.
+    pub fn hold(&mut self, piece: usize) {
+        self.pieces[piece].hold_at(OVEN);
     }
 
     /// The true core, C: no cook sees this.

@@ -42,6 +42,14 @@ pub fn place(id: PieceId) -> usize {
 }
 
 impl Diary {
+    /// The settings and all pieces as told, none of them on yet, each to be pulled so that its rest
+    /// proves it.
+    pub fn with_pulls_left_open(setup: &Setup) -> Self {
+        let mut diary = Self::new(setup);
+        diary.write(-600.0, What::PullTargetSet { piece: None, target: None });
+        diary
+    }
+
     /// The settings and all pieces as told, none of them on yet.
     pub fn new(setup: &Setup) -> Self {
         Self::of(setup, 0..setup.told.len())

@@ -84,6 +84,7 @@ impl Piece {
 
     /// Cooks for a time in seconds.
     pub fn cook(&mut self, around: &Surroundings, seconds: f64) {
+        self.core_at_rest = None;
         let around = Surroundings { air: around.air + self.truth.place, ..*around };
         let meat = Meat { conductivity_scale: self.truth.conductivity_scale };
         let steps = (seconds / self.longest_step).ceil().max(1.0);
@@ -110,6 +111,11 @@ impl Piece {
                 skin.at_rest(p, &body.patches[p], rest, (cell, k))
             });
         }
+    }
+
+    /// From now on it rests in air of this temperature, C.
+    pub fn hold_at(&mut self, air: f64) {
+        self.truth.rest.room = air;
     }
 
     /// The temperature of the coldest spot, C; at rest, of the spot that was coldest at the pull.

@@ -7,6 +7,7 @@
 //! `seats COOKS FIRST` judges the leave-ins of so many cooks from a seed on, with only their piece
 //! in the pit: a few hundred misplaced ones are soon simulated, and fewer say little of one in twenty.
 
+mod conduct;
 mod page;
 mod plots;
 
@@ -95,6 +96,22 @@ fn main() -> ExitCode {
             println!("{}", page::write(&study(KNOWN, count), &study(FRESH, count)));
             ExitCode::SUCCESS
         }
+        (Some("story"), Some(seed), Some(size)) => {
+            println!("{}", conduct::story(seed, size));
+            ExitCode::SUCCESS
+        }
+        (Some("figures"), Some(count), Some(first)) => {
+            let size = arguments.next().and_then(|size| size.parse().ok()).unwrap_or(4);
+            println!("{}", conduct::figures(first as u64, count, size));
+            ExitCode::SUCCESS
+        }
+        (Some("conduct"), Some(count @ 1..=5000), _) => match conduct::write(count) {
+            Ok(()) => ExitCode::SUCCESS,
+            Err(error) => {
+                eprintln!("the page could not be written: {error}");
+                ExitCode::FAILURE
+            }
+        },
         (Some("seats"), Some(count), Some(first)) => {
             println!("{}", judged(first as u64, count));
             ExitCode::SUCCESS

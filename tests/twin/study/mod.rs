@@ -1,5 +1,6 @@
 //! The forecast against the truth: error and coverage by what was read, and probe placement.
 
+pub mod conduct;
 pub mod forecaster;
 pub mod model;
 pub mod rules;

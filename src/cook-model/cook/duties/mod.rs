@@ -111,10 +111,10 @@ pub fn duties(seen: &Seen) -> Vec<Duty> {
     all.extend(on_pit::check(seen));
     all.extend(fire::duties(seen));
     fire::spare_pointless_checks(&mut all);
-    let limits = limit::duties(seen);
+    let mut all = gather::gather(seen, all);
+    let limits = gather::gather(seen, limit::duties(seen));
     limit::end_what_runs_out(&limits, &mut all);
     all.extend(limits);
-    let mut all = gather::gather(seen, all);
     under_way::give_way(seen, &mut all);
     bell::set(seen, &mut all);
     all

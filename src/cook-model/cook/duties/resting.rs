@@ -15,6 +15,8 @@ const TRIES: usize = 2;
 const EARLY: Span = Span::minutes(20);
 /// What is kept hot is read again after this (common practice, no source).
 const READ_AGAIN: Span = Span::minutes(45);
+/// What was found too cold to keep is warm after this, or it will not be (common practice, no source).
+const WARMED_BY: Span = Span::minutes(20);
 
 /// What is to be done with a piece that no reading proves yet.
 pub(super) fn unproved(seen: &Seen, history: &PieceHistory) -> Vec<Duty> {
@@ -88,8 +90,11 @@ pub(super) fn proved(seen: &Seen, history: &PieceHistory) -> Vec<Duty> {
     let serve = wanted.map_or(all_rested, |wanted| wanted.max(all_rested));
     let mut all = vec![Duty::of(Act::Serve, piece.clone(), serve, Why::Usual)];
     if serve - rested > EARLY {
-        let hot = history.pokes().rfind(|reading| reading.for_proof >= HOT && reading.at > rested);
-        let again = hot.map_or(rested, |reading| reading.at + READ_AGAIN);
+        // What was found too cold is warmed, and read sooner; its limit out of the cold runs on.
+        let kept = history.pokes().rfind(|reading| reading.at > rested);
+        let again = kept.map_or(rested, |reading| {
+            reading.at + if reading.for_proof >= HOT { READ_AGAIN } else { WARMED_BY }
+        });
         if again < serve {
             let keep = Duty::of(Act::KeepHot, piece, again, Why::Usual);
             all.push(Duty { until: Some(serve), ..keep });

@@ -31,7 +31,7 @@ pub fn App() -> impl IntoView {
     let kitchen = OpenKitchen::start(cook);
     provide_context(kitchen);
     provide_context(watching);
-    demo::follow_advice(cook);
+    demo::follow_duties(cook);
     let ready = RwSignal::new(false);
     spawn_local(async move {
         open_stored(cook, watching, navigation).await;
@@ -59,6 +59,7 @@ fn screen_view(screen: Screen) -> AnyView {
         Screen::Piece(piece) => view! { <screens::Reading piece=piece /> }.into_any(),
         Screen::Curves => screens::Curves().into_any(),
         Screen::Pit => screens::PitReading().into_any(),
+        Screen::Round => screens::RoundScreen().into_any(),
         Screen::Plan => screens::PlanScreen().into_any(),
         Screen::Habits => screens::HabitsScreen().into_any(),
         Screen::Rest => screens::Rest().into_any(),

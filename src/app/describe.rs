@@ -1,10 +1,11 @@
 //! Entries, problems and steps in the person's words.
 
-use cook_model::cook::{Action, Chore, CookState, Entry, EntryId, Log, Problem, Step, What, fold};
+use cook_model::cook::duties::{Act, Duty, HOT, Why};
+use cook_model::cook::{Chore, CookState, Entry, EntryId, Log, Problem, Seen, What, fold};
 use cook_model::history::{CoreReading, Instrument};
 use cook_model::piece::PieceId;
-use cook_model::plan::{Outlook, Standing};
-use cook_model::quantity::Span;
+use cook_model::plan::{Drift, OffTarget, Outlook, Standing};
+use cook_model::quantity::{Moment, Span};
 
 use crate::{safety_words, say, show};
 
@@ -47,14 +48,18 @@ pub fn entry(log: &Log, state: &CookState, entry: &Entry) -> String {
         }
         What::DinnerSet { at: Some(at) } => say!("entry-dinner", time = show::clock(*at)),
         What::DinnerSet { at: None } => say!("entry-dinner-none"),
-        What::PullTargetSet { piece: None, target } => {
+        What::PullTargetSet { piece: None, target: Some(target) } => {
             say!("entry-pull-target", temperature = show::temperature(*target))
         }
-        What::PullTargetSet { piece: Some(id), target } => say!(
+        What::PullTargetSet { piece: None, target: None } => say!("entry-pull-proving"),
+        What::PullTargetSet { piece: Some(id), target: Some(target) } => say!(
             "entry-pull-target-piece",
             piece = piece(*id),
             temperature = show::temperature(*target)
         ),
+        What::PullTargetSet { piece: Some(id), target: None } => {
+            say!("entry-pull-proving-piece", piece = piece(*id))
+        }
         What::ProofRuleSet { rule } => {
             say!("entry-proof-rule", rule = safety_words::rule(*rule))
         }
@@ -84,6 +89,11 @@ pub fn entry(log: &Log, state: &CookState, entry: &Entry) -> String {
         },
         What::ReadingVouched { .. } => say!("entry-vouched"),
         What::LeaveInSeated { piece: id } => say!("entry-seated", piece = piece(*id)),
+        What::RoundBegan { pieces } => {
+            say!("entry-round-began", pieces = show::pieces(state, pieces))
+        }
+        What::PieceSkipped { piece: id } => say!("entry-skipped", piece = piece(*id)),
+        What::RoundEnded => say!("entry-round-ended"),
         What::LidOpened { seconds } => say!(
             "entry-lid",
             span = show::countdown(cook_model::quantity::seconds(f64::from(*seconds)))
@@ -112,6 +122,7 @@ pub fn entry(log: &Log, state: &CookState, entry: &Entry) -> String {
         What::ClockJumped => say!("entry-clock-jumped"),
         What::ClockUnwatched => say!("entry-clock-unwatched"),
         What::Packed { piece: id } => say!("entry-packed", piece = piece(*id)),
+        What::Discarded { piece: id } => say!("entry-discarded", piece = piece(*id)),
         What::Noted { text } => text.clone(),
         What::Undone { entry: target } => say!("entry-undone", what = named(log, state, *target)),
         _ => say!("entry-other"),
@@ -164,8 +175,8 @@ fn chore_done(chore: Chore) -> String {
     }
 }
 
-/// A step in words.
-pub struct StepWords {
+/// A duty in words.
+pub struct DutyWords {
     /// What to do.
     pub what: String,
     /// Why, or how.
@@ -174,55 +185,137 @@ pub struct StepWords {
     pub button: String,
 }
 
-/// A step in words.
-pub fn step(state: &CookState, step: &Step) -> StepWords {
-    let pieces = show::pieces(state, &step.pieces);
-    let first = step.pieces.first().map(|id| show::piece(state, *id)).unwrap_or_default();
-    let all = match step.pieces.len() {
+/// A duty in words.
+pub fn duty(seen: &Seen, duty: &Duty) -> DutyWords {
+    let state = &seen.state;
+    let pieces = show::pieces(state, &duty.pieces);
+    let first = duty.pieces.first().map(|id| show::piece(state, *id)).unwrap_or_default();
+    let all = match duty.pieces.len() {
         1 => first.clone(),
         count => say!("all-pieces", count = count),
     };
-    let (what, why, button) = match &step.action {
-        Action::Pull => {
-            (say!("do-pull", pieces = pieces), say!("why-pull"), say!("act-pulled", piece = first))
+    let (what, why, button) = match &duty.act {
+        Act::Answer { .. } => (say!("do-answer", piece = first), why(duty), say!("act-answer")),
+        Act::Pull => {
+            (say!("do-pull", pieces = pieces), why(duty), say!("act-pulled", piece = first))
         }
-        Action::Check => {
-            (say!("do-check", pieces = pieces), say!("why-check"), say!("act-read", piece = first))
+        Act::Reseat => {
+            (say!("do-reseat", pieces = pieces), say!("why-reseat"), say!("act-reseated"))
         }
-        Action::Cover => (
-            say!("do-cover", pieces = pieces),
-            say!("why-cover"),
-            say!("act-covered", pieces = all),
+        Act::Read => (
+            say!("do-read", piece = first.clone()),
+            say!("why-check"),
+            say!("act-read", piece = first),
         ),
-        Action::TrySecondPlace { .. } => (
-            say!("do-second-place", pieces = pieces),
-            say!("why-second-place"),
-            say!("act-second-place"),
-        ),
-        Action::Prove => {
-            (say!("do-prove", pieces = pieces), say!("why-prove"), say!("act-read", piece = first))
+        Act::MendFire => (say!("do-mend-fire"), why(duty), say!("act-read-pit")),
+        Act::HurryUp => {
+            (say!("do-hurry", pieces = pieces), why(duty), say!("act-read", piece = first))
         }
-        Action::PutBack => (
+        Act::Chill => {
+            (say!("do-chill", pieces = pieces), why(duty), say!("act-chilled", pieces = all))
+        }
+        Act::PutBack => (
             say!("do-put-back", pieces = pieces),
             say!("why-put-back"),
             say!("act-put-back", piece = first),
         ),
-        Action::Reseat => {
-            (say!("do-reseat", pieces = pieces), say!("why-reseat"), say!("act-reseated"))
+        Act::TrySecondPlace { .. } => (
+            say!("do-second-place", pieces = pieces),
+            say!("why-second-place"),
+            say!("act-second-place"),
+        ),
+        Act::Check => (say!("do-check", pieces = pieces), say!("why-check"), say!("act-check")),
+        Act::Prove => {
+            (say!("do-prove", pieces = pieces), say!("why-prove"), say!("act-read", piece = first))
         }
-        Action::ReadPit => (say!("do-read-pit"), say!("why-read-pit"), say!("act-read-pit")),
-        Action::Chore { chore } => (chore_to_do(*chore), say!("why-chore"), chore_done(*chore)),
-        Action::PutOn => (
+        Act::Cover => (
+            say!("do-cover", pieces = pieces),
+            say!("why-cover"),
+            say!("act-covered", pieces = all),
+        ),
+        Act::ReadPit => (say!("do-read-pit"), say!("why-read-pit"), say!("act-read-pit")),
+        Act::Chore { chore } => (chore_to_do(*chore), say!("why-chore"), chore_done(*chore)),
+        Act::PutOn => (
             say!("do-put-on", pieces = all.clone()),
             say!("why-put-on"),
             say!("act-put-on", pieces = all),
         ),
-        Action::SetOut => (say!("do-set-out"), say!("why-set-out"), say!("act-set-out")),
-        Action::Pack => {
+        Act::Discard => {
+            (say!("do-discard", pieces = pieces), why(duty), say!("act-discarded", pieces = all))
+        }
+        Act::KeepHot => (
+            say!("do-keep-hot", pieces = pieces),
+            say!("why-keep-hot"),
+            say!("act-read", piece = first),
+        ),
+        Act::Serve => {
+            (say!("do-serve", pieces = pieces), say!("why-pack"), say!("act-served", pieces = all))
+        }
+        Act::Pack => {
             (say!("do-pack", pieces = pieces), say!("why-pack"), say!("act-packed", pieces = all))
         }
+        Act::AddPieces => (say!("do-set-out"), say!("why-set-out"), say!("act-set-out")),
     };
-    StepWords { what, why, button }
+    DutyWords { what, why, button }
+}
+
+/// The reason of a duty, with its figures.
+fn why(duty: &Duty) -> String {
+    match &duty.why {
+        Why::Reading { shown, .. } => say!("why-reads", temperature = show::reading(*shown)),
+        Why::Pit(off) => pit(off),
+        Why::Limit(clock) => safety_words::limit(clock),
+        Why::Peak { temperature } => {
+            say!("why-peak", temperature = show::temperature(*temperature))
+        }
+        Why::Usual | Why::Forecast { .. } => String::new(),
+    }
+}
+
+/// How the pit is off its setting.
+pub fn pit(off: &OffTarget) -> String {
+    let read = show::temperature(off.read);
+    match off.drift {
+        Drift::Low => say!("pit-low", temperature = read),
+        Drift::High => say!("pit-high", temperature = read),
+        Drift::Recovering => say!("pit-recovering", temperature = read),
+        Drift::Settling => say!("pit-settling", temperature = read),
+    }
+}
+
+/// What has got worse while a duty waited, if anything has.
+pub fn overdue(duty: &Duty, now: Moment) -> Option<String> {
+    let Why::Forecast { past, hot } = duty.why else { return None };
+    let since = |at: Option<Moment>| at.filter(|at| *at <= now);
+    match (since(hot), since(past)) {
+        (Some(hot), _) => {
+            Some(say!("overdue-hot", temperature = show::temperature(HOT), time = show::clock(hot)))
+        }
+        (None, Some(past)) => Some(say!("overdue-past", time = show::clock(past))),
+        (None, None) => None,
+    }
+}
+
+/// What a button beside a piece says for a duty; none where it has none of its own there.
+pub fn offer(act: &Act) -> Option<String> {
+    Some(match act {
+        Act::Pull => say!("offer-pulled"),
+        Act::Reseat => say!("act-reseated"),
+        Act::Read | Act::Prove | Act::KeepHot | Act::HurryUp => say!("rest-read"),
+        Act::Chill => say!("offer-chilled"),
+        Act::PutBack => say!("rest-put-back"),
+        Act::TrySecondPlace { .. } => say!("rest-second"),
+        Act::Cover => say!("rest-cover"),
+        Act::PutOn => say!("offer-put-on"),
+        Act::Discard => say!("offer-discarded"),
+        Act::Serve | Act::Pack => say!("rest-pack"),
+        Act::Answer { .. }
+        | Act::MendFire
+        | Act::Check
+        | Act::ReadPit
+        | Act::Chore { .. }
+        | Act::AddPieces => return None,
+    })
 }
 
 /// Dinner this little early or late counts as on time.

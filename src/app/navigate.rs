@@ -20,6 +20,8 @@ pub enum Screen {
     Live,
     /// The number pad for one piece.
     Piece(PieceId),
+    /// One piece after another, in a round or at rest.
+    Round,
     /// The number pad for the pit.
     Pit,
     /// Each piece's core over time.
@@ -69,6 +71,7 @@ impl Screen {
             Self::Live => "cook",
             Self::Piece(piece) => return format!("#piece-{}", piece.0),
             Self::Pit => "pit",
+            Self::Round => "round",
             Self::Curves => "curves",
             Self::Plan => "plan",
             Self::Habits => "habits",
@@ -98,6 +101,7 @@ impl Screen {
             "set-out" => Self::SetOut,
             "cook" => Self::Live,
             "pit" => Self::Pit,
+            "round" => Self::Round,
             "curves" => Self::Curves,
             "plan" => Self::Plan,
             "habits" => Self::Habits,
@@ -157,6 +161,7 @@ impl Screen {
                 | Self::Habits
                 | Self::Piece(_)
                 | Self::Pit
+                | Self::Round
                 | Self::Curves
                 | Self::Rest
                 | Self::Safety

@@ -1,18 +1,20 @@
-//! The cook that is open: its log, and what follows from the log and the present moment. `writing`
-//! is the one place that writes entries; `thinking` keeps the forecast and the plan fresh.
+//! The cook that is open: its log, and one look at it, from which all else on the screen follows.
+//! `writing` is the one place that writes entries; `thinking` takes a new look after each.
 
 mod thinking;
 mod writing;
 
 use std::collections::VecDeque;
 
+use cook_model::cook::duties::{Duty, duties, in_order};
 use cook_model::cook::{
-    CookState, DeviceId, EntryId, Log, Step, What, fold, hold_may_be_under_way, steps,
-    was_set_back, was_unwatched,
+    CookState, DeviceId, EntryId, Log, Seen, What, hold_may_be_under_way, was_set_back,
+    was_unwatched,
 };
-use cook_model::forecast::Forecast;
+use cook_model::forecast::{Forecast, PieceForecast};
 use cook_model::history::History;
-use cook_model::plan::{Outlook, Plan, outlook};
+use cook_model::piece::PieceId;
+use cook_model::plan::{Outlook, Plan};
 use cook_model::quantity::Moment;
 use leptos::prelude::*;
 
@@ -36,14 +38,14 @@ pub struct Done {
 pub struct OpenCook {
     id: RwSignal<Option<CookId>>,
     log: RwSignal<Log>,
-    folded: Derived<CookState>,
+    seen: RwSignal<Seen>,
     state: Derived<CookState>,
-    forecast: RwSignal<Forecast>,
-    plan: RwSignal<Option<Plan>>,
+    forecast: Derived<Forecast>,
+    plan: Derived<Option<Plan>>,
     /// The pieces as a plan starts from them, and their forecast.
     raw: StoredValue<Option<(History, Forecast)>>,
     thinking: RwSignal<bool>,
-    steps: Derived<Vec<Step>>,
+    duties: Derived<Vec<Duty>>,
     done: RwSignal<Option<Done>>,
     trouble: RwSignal<Option<StorageProblem>>,
     ticking: Ticking,
@@ -58,24 +60,24 @@ impl OpenCook {
     pub fn start() -> Self {
         let ticking = Ticking::start();
         let log = RwSignal::new(Log::default());
-        let forecast = RwSignal::new(thinking::nothing_forecast());
-        let plan = RwSignal::new(None);
-        let folded = Derived::new(move || fold(&log.read()));
-        let state = Derived::new(move || folded.get().heed_forecast(&forecast.read()));
-        let steps = Derived::new(move || {
-            let plan = plan.read();
-            steps(&state.read(), &forecast.read(), plan.as_ref(), ticking.now())
+        let seen = RwSignal::new(Seen::facts(&Log::default(), clock::now()));
+        let state = Derived::new(move || seen.read().state.clone());
+        let forecast = Derived::new(move || {
+            let seen = seen.read();
+            seen.forecast.clone().unwrap_or_else(|| Forecast::nothing(seen.at))
         });
+        let plan = Derived::new(move || seen.read().plan.clone());
+        let duties = Derived::new(move || duties(&seen.read()));
         let cook = Self {
             id: RwSignal::new(None),
             log,
-            folded,
+            seen,
             state,
             forecast,
             plan,
             raw: StoredValue::new(None),
             thinking: RwSignal::new(false),
-            steps,
+            duties,
             done: RwSignal::new(None),
             trouble: RwSignal::new(None),
             ticking,
@@ -84,11 +86,16 @@ impl OpenCook {
             writing: StoredValue::new(false),
             writer: identity::writer(),
         };
-        cook.keep_forecast_fresh();
+        cook.look_after_each_entry();
         cook
     }
 
-    /// What the log adds up to. Reactive.
+    /// The latest look at the cook, whole; a moment behind the log after an entry. Reactive.
+    pub fn seen(self) -> ReadSignal<Seen> {
+        self.seen.read_only()
+    }
+
+    /// What the log adds up to, as last seen. Reactive.
     pub fn state(self) -> Derived<CookState> {
         self.state
     }
@@ -98,42 +105,55 @@ impl OpenCook {
         self.log.read_only()
     }
 
-    /// Whether a new forecast is being made. Reactive.
+    /// Whether a new look is being taken. Reactive.
     pub fn is_thinking(self) -> bool {
         self.thinking.get()
     }
 
     /// The plan back from dinner, once dinner has a time. Reactive.
-    pub fn plan(self) -> ReadSignal<Option<Plan>> {
-        self.plan.read_only()
+    pub fn plan(self) -> Derived<Option<Plan>> {
+        self.plan
     }
 
     /// Where dinner stands, if it has a time and something is for tonight. Reactive.
     pub fn outlook(self) -> Option<Outlook> {
-        let state = self.state.read();
-        let dinner = state.settings.dinner?;
-        let (forecast, plan) = (self.forecast.read(), self.plan.read());
-        outlook(&state.history, &forecast, plan.as_ref(), &state.settings.habits, dinner)
+        self.seen.read().outlook(self.now())
     }
 
-    /// What is likely to happen. Reactive; it follows a new entry within a moment.
-    pub fn forecast(self) -> ReadSignal<Forecast> {
-        self.forecast.read_only()
+    /// What is likely to happen; of no piece while a cook was only just opened. Reactive; it follows a
+    /// new entry within a moment.
+    pub fn forecast(self) -> Derived<Forecast> {
+        self.forecast
     }
 
-    /// The one next thing to do. Reactive.
-    pub fn step(self) -> Option<Step> {
-        self.steps.read().first().cloned()
+    /// What is likely to happen to one piece, if that is known. Reactive.
+    pub fn piece_forecast(self, piece: PieceId) -> Option<PieceForecast> {
+        self.seen.read().piece_forecast(piece).cloned()
+    }
+
+    /// Everything there is to do. Reactive.
+    pub fn duties(self) -> Derived<Vec<Duty>> {
+        self.duties
+    }
+
+    /// The one thing to do now or next. Reactive.
+    pub fn duty(self) -> Option<Duty> {
+        in_order(&self.duties.read(), self.now()).first().map(|duty| (*duty).clone())
     }
 
     /// What comes after it. Reactive.
-    pub fn step_after(self) -> Option<Step> {
-        self.steps.read().get(1).cloned()
+    pub fn duty_after(self) -> Option<Duty> {
+        in_order(&self.duties.read(), self.now()).get(1).map(|duty| (*duty).clone())
     }
 
     /// The present moment, as fine as the screen needs it. Reactive.
     pub fn now(self) -> Moment {
         self.ticking.now()
+    }
+
+    /// The present moment, for use outside of what is drawn.
+    pub fn now_untracked(self) -> Moment {
+        self.ticking.read()
     }
 
     /// Lets [`Self::now`] move every second for as long as the caller's part of the screen lives
@@ -208,8 +228,10 @@ impl OpenCook {
     fn show(self, id: Option<CookId>, log: Log) {
         self.done.set(None);
         self.id.set(id);
-        self.log.set(log);
         self.ticking.look();
+        // No reader may hold this cook beside the forecast of another.
+        self.seen.set(Seen::facts(&log, self.ticking.read()));
+        self.log.set(log);
     }
 
     /// Which cook is open; none while none is, or in the demo. Reactive.

@@ -88,6 +88,15 @@ fn contradicted(history: &PieceHistory, by: EntryId) -> String {
     }
 }
 
+/// A limit that is about to run out, or has, in one line.
+pub fn limit(clock: &Clock) -> String {
+    let time = show::clock(clock.deadline);
+    match clock.kind {
+        ClockKind::WarmUp => say!("limit-warm-up", time = time),
+        _ => say!("limit-out", time = time),
+    }
+}
+
 /// A clock in words: its end, and what to know of it.
 pub struct ClockWords {
     /// What must be reached, and by when.

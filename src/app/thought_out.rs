@@ -21,7 +21,7 @@ where
     let answer = RwSignal::new(None);
     let think = move || {
         let state = cook.state().read_untracked();
-        let at = cook.forecast().read_untracked().at;
+        let at = cook.seen().read_untracked().at;
         let found = work(&state, at);
         // The part of the screen may be gone by now.
         if answer.try_with_untracked(|held| *held != found).unwrap_or(false) {
@@ -29,7 +29,7 @@ where
         }
     };
     Effect::new(move || {
-        cook.forecast().track();
+        cook.seen().track();
         if wanted() {
             set_timeout(think, Duration::ZERO);
         } else {

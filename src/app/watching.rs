@@ -1,10 +1,10 @@
 //! What the phone does by itself while a cook is open: it rings, keeps the screen on, follows other
 //! windows, and looks for a new version.
 
-use cook_model::cook::alarms::{AlarmKind, alarms};
+use cook_model::cook::alarms::{AlarmId, AlarmKind, alarms};
+use cook_model::cook::duties::of_alarm;
 use cook_model::cook::ringing::Ring;
 use cook_model::cook::{Stage, What};
-use cook_model::piece::PieceId;
 use cook_model::quantity::Span;
 use leptos::prelude::*;
 use leptos::task::spawn_local;
@@ -72,12 +72,14 @@ impl Watching {
         self.alarms.set_value(Some(ringing));
         Effect::new(move || self.waiting.set(waiting.get()));
         Effect::new(move || {
-            let (state, forecast) = (cook.state().read(), cook.forecast().read());
-            let plan = cook.plan().read();
+            let seen = cook.seen().read();
             self.alarms.with_value(|ringing| match (ringing, cook.id()) {
-                (Some(ringing), Some(id)) => {
-                    ringing.follow(id, alarms(&state, &forecast, plan.as_ref()))
+                // Before the first forecast nobody knows what is due: nothing rings, and nothing that
+                // rang is taken away.
+                (Some(ringing), Some(id)) if seen.forecast.is_some() => {
+                    ringing.follow(id, alarms(&seen));
                 }
+                (Some(_), Some(_)) => {}
                 (Some(ringing), None) => ringing.stop(),
                 (None, _) => {}
             });
@@ -85,21 +87,14 @@ impl Watching {
     }
 }
 
-/// What an alarm is about, in words.
-pub fn alarm_words(cook: OpenCook, kind: AlarmKind, piece: Option<PieceId>) -> String {
-    let named = |id| show::piece(&cook.state().read_untracked(), id);
-    let piece = piece.map(named).unwrap_or_default();
-    match kind {
-        AlarmKind::CheckDue => say!("alarm-check", piece = piece),
-        AlarmKind::PullWindowOpening => say!("alarm-window", piece = piece),
-        AlarmKind::LikelyPastTarget => say!("alarm-past", piece = piece),
-        AlarmKind::ProofReadingDue => say!("alarm-prove", piece = piece),
-        AlarmKind::WarmUpLimit => say!("alarm-warm-up", piece = piece),
-        AlarmKind::PutOnDue => say!("pad-put-on", piece = piece),
-        AlarmKind::ChoreDue(chore) => describe::chore_to_do(chore),
-        AlarmKind::RestOver => say!("alarm-rested", piece = piece),
-        AlarmKind::ChillLimit => say!("alarm-chill", piece = piece),
-        _ => say!("alarm-other"),
+/// What an alarm is about: the words of its duty, with what makes it worse.
+pub fn alarm_words(cook: OpenCook, alarm: AlarmId) -> String {
+    let duties = cook.duties().read_untracked();
+    let Some(duty) = of_alarm(&duties, alarm) else { return say!("alarm-other") };
+    let what = describe::duty(&cook.seen().read_untracked(), duty).what;
+    match alarm.kind {
+        AlarmKind::LikelyPastTarget => say!("alarm-past", what = what),
+        _ => what,
     }
 }
 
@@ -111,7 +106,7 @@ fn notice(cook: OpenCook, ring: &Ring) -> Notice {
         say!("live-due-now")
     };
     Notice {
-        title: alarm_words(cook, id.kind, id.piece),
+        title: alarm_words(cook, id),
         body,
         tag: String::new(),
         buttons: Buttons { snooze: say!("alarm-snooze"), done: say!("alarm-done") },

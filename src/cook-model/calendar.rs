@@ -1,7 +1,7 @@
 //! Reminders as a standard calendar file (iCalendar, RFC 5545), which rings from the phone's own
 //! calendar when this app cannot.
 
-use ics::properties::{Description, DtEnd, DtStart, Summary, Trigger};
+use ics::properties::{Description, DtEnd, DtStart, Sequence, Summary, Trigger};
 use ics::{Alarm, Event, ICalendar, escape_text};
 
 use crate::quantity::{Moment, Span};
@@ -19,6 +19,8 @@ const LINE_OCTETS: usize = 75;
 pub struct Reminder {
     /// Names it: the same reminder written again replaces the one before.
     pub uid: String,
+    /// Which writing of it this is: a later one has the higher number.
+    pub sequence: u32,
     /// When it rings.
     pub at: Moment,
     /// How long what it reminds of takes.
@@ -35,6 +37,7 @@ pub fn calendar(reminders: &[Reminder], written: Moment) -> String {
     let mut calendar = ICalendar::new("2.0", MADE_BY);
     for reminder in reminders {
         let mut event = Event::new(escape_text(reminder.uid.as_str()), utc(written));
+        event.push(Sequence::new(reminder.sequence.to_string()));
         event.push(DtStart::new(utc(reminder.at)));
         event.push(DtEnd::new(utc(reminder.at + reminder.lasts.max(SHORTEST))));
         event.push(Summary::new(escape_text(reminder.summary.as_str())));

@@ -9,7 +9,7 @@ use std::cell::{Cell, RefCell};
 use std::collections::BTreeMap;
 use std::rc::Rc;
 
-use cook_model::cook::alarms::{Alarm, AlarmId, AlarmKind};
+use cook_model::cook::alarms::{Alarm, AlarmId};
 use cook_model::cook::ringing::{self, Mark, Marks, Ring};
 use cook_model::quantity::{Moment, Span};
 use gloo_timers::callback::Timeout;
@@ -158,7 +158,7 @@ impl Alarms {
             return;
         }
         self.tell_others();
-        let urgent = |ring: &Ring| ring.alarm.id.kind <= AlarmKind::WarmUpLimit;
+        let urgent = |ring: &Ring| ring.alarm.id.kind.is_urgent();
         if prefs::load().sound {
             sound::play(if rings.iter().any(urgent) { Tune::Urgent } else { Tune::Call });
         }

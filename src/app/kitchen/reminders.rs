@@ -27,6 +27,7 @@ fn in_words(reminder: &Reminder, kitchen: &Kitchen) -> Option<calendar::Reminder
     };
     Some(calendar::Reminder {
         uid: format!("bag-{}-{}-{kind}", reminder.bag.count, reminder.bag.device.0),
+        sequence: 0,
         at: reminder.at,
         lasts: Span::zero(),
         summary,

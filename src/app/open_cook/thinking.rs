@@ -1,8 +1,8 @@
-//! The forecast and the plan, made anew while nobody taps.
+//! A new look at the cook after each entry: its forecast and plan, made while nobody taps.
 
 use std::time::Duration;
 
-use cook_model::cook::CookState;
+use cook_model::cook::Seen;
 use cook_model::forecast::{Forecast, ForecastInParts};
 use cook_model::history::History;
 use cook_model::plan::{Plan, PlanProblem, Request, plan, plan_by};
@@ -10,60 +10,55 @@ use cook_model::quantity::Moment;
 use leptos::prelude::*;
 
 use super::OpenCook;
-use crate::derived::Derived;
-use crate::device::{clock, visibility};
+use crate::device::visibility;
 
 /// Steps of a forecast in one task: a few milliseconds on a plain phone for each.
 const STEPS_A_TASK: usize = 3;
 
 impl OpenCook {
-    /// Makes a new forecast when an entry came and when a minute has gone; after the screen has
-    /// shown what was tapped, for it takes longer than a tap may.
-    pub(super) fn keep_forecast_fresh(self) {
-        let minute = Derived::new(move || self.now().timestamp().div_euclid(60));
+    /// Takes a new look when an entry came or another cook was opened; after the screen has shown what
+    /// was tapped, for it takes longer than a tap may. Time alone changes nothing: a look is of its log.
+    pub(super) fn look_after_each_entry(self) {
         Effect::new(move || {
-            minute.track();
-            self.folded.track();
-            if self.thinking.get_untracked() {
-                return;
+            self.log.track();
+            if !self.thinking.get_untracked() {
+                self.think_anew();
             }
-            self.think_anew();
         });
     }
 
     fn think_anew(self) {
         self.thinking.set(true);
         later(move || {
-            let now = self.ticking.read();
-            let state = self.folded.get_untracked();
-            let parts = ForecastInParts::begin(state.history.clone(), now);
+            let facts = Seen::facts(&self.log.read_untracked(), self.ticking.read());
+            let parts = ForecastInParts::begin(facts.state.history.clone(), facts.at);
             in_parts(parts, move |forecast| {
-                self.forecast.set(forecast);
-                later(move || self.think_of_the_raw(state, now));
+                later(move || self.think_of_the_raw(facts, forecast));
             });
         });
     }
 
     /// A plan starts from the forecast of all pieces as if they were raw, which stays the same while
     /// nothing but readings comes.
-    fn think_of_the_raw(self, state: CookState, now: Moment) {
-        let Some(request) = state.plan_request(now) else {
-            return self.end_with(&state, None);
+    fn think_of_the_raw(self, facts: Seen, forecast: Forecast) {
+        let Some(request) = facts.state.plan_request(facts.at) else {
+            return self.end_with(facts, forecast, None);
         };
         let raw = request.raw();
         let known =
             |kept: &Option<(History, Forecast)>| kept.as_ref().is_some_and(|(of, _)| *of == raw);
         if self.raw.with_value(known) {
-            return self.think_of_the_plan(&state, &request);
+            let planned = self.plan_for(&request).ok();
+            return self.end_with(facts, forecast, planned);
         }
-        in_parts(ForecastInParts::begin(raw.clone(), now), move |forecast| {
-            self.raw.set_value(Some((raw, forecast)));
-            later(move || self.think_of_the_plan(&state, &request));
+        let at: Moment = facts.at;
+        in_parts(ForecastInParts::begin(raw.clone(), at), move |of_raw| {
+            self.raw.set_value(Some((raw, of_raw)));
+            later(move || {
+                let planned = self.plan_for(&request).ok();
+                self.end_with(facts, forecast, planned);
+            });
         });
-    }
-
-    fn think_of_the_plan(self, state: &CookState, request: &Request) {
-        self.end_with(state, self.plan_for(request).ok());
     }
 
     /// The plan for a request; quick where its pieces are those that the cook's own plan started from.
@@ -78,13 +73,14 @@ impl OpenCook {
         })
     }
 
-    fn end_with(self, state: &CookState, planned: Option<Plan>) {
-        self.plan.set(planned);
-        self.thinking.set(false);
-        // An entry that came meanwhile waits for its own forecast.
-        if *self.folded.read_untracked() != *state {
-            self.think_anew();
+    /// Shows the look, unless entries came meanwhile or another cook was opened: then it takes another.
+    fn end_with(self, facts: Seen, forecast: Forecast, planned: Option<Plan>) {
+        let still = facts.state == Seen::facts(&self.log.read_untracked(), facts.at).state;
+        if !still {
+            return self.think_anew();
         }
+        self.thinking.set(false);
+        self.seen.set(facts.with(forecast, planned));
     }
 }
 
@@ -101,16 +97,4 @@ fn in_parts(mut parts: ForecastInParts, then: impl FnOnce(Forecast) + 'static) {
 
 fn later(task: impl FnOnce() + 'static) {
     set_timeout(task, Duration::ZERO);
-}
-
-/// The forecast of a cook of which nothing is known.
-pub(super) fn nothing_forecast() -> Forecast {
-    Forecast {
-        at: clock::now(),
-        pieces: Vec::new(),
-        order: Vec::new(),
-        order_certainty: Vec::new(),
-        checks: Vec::new(),
-        surprises: Vec::new(),
-    }
 }

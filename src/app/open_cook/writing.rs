@@ -42,6 +42,11 @@ impl OpenCook {
         }
     }
 
+    /// Whether something told is not in the log yet.
+    pub fn has_unwritten(self) -> bool {
+        self.writing.get_value()
+    }
+
     /// Undoes what was done last.
     pub fn undo_last(self) {
         if let Some(done) = self.done.get_untracked() {

@@ -19,17 +19,19 @@ pub fn AlarmBar() -> impl IntoView {
     let watching: Watching = expect_context();
     let waiting = Derived::new(move || {
         // What the next step says anyway needs no second place on the same screen.
-        let due = cook.step().filter(|step| step.due <= cook.now());
-        let told = due.filter(|_| navigation.screen() == Screen::Live).map(|step| step.pieces);
-        let told = told.unwrap_or_default();
-        let untold =
-            |(alarm, _): &Waiting| alarm.id.piece.is_none_or(|piece| !told.contains(&piece));
+        let due = cook.duty().filter(|duty| duty.is_due(cook.now()));
+        let told = due.filter(|_| navigation.screen() == Screen::Live);
+        let untold = |(alarm, _): &Waiting| {
+            let bells = told.as_ref().map(|duty| duty.bells.as_slice()).unwrap_or_default();
+            !bells.iter().any(|bell| bell.id == alarm.id)
+        };
         watching.waiting().into_iter().filter(untold).collect::<Vec<_>>()
     });
     let first = Derived::new(move || waiting.read().first().copied());
     let words = Derived::new(move || {
         let (alarm, _) = first.get()?;
-        Some(alarm_words(cook, alarm.id.kind, alarm.id.piece))
+        cook.duties().track();
+        Some(alarm_words(cook, alarm.id))
     });
     let more = move || {
         let more = waiting.read().len().saturating_sub(1);
@@ -42,7 +44,7 @@ pub fn AlarmBar() -> impl IntoView {
             <section class="alarm" aria-label=wording("alarms")>
                 <button class="open-alarm" on:click=move |_| {
                     watching.heard(waiting);
-                    navigation.go(alarm.id.piece.map_or(Screen::Live, Screen::Piece));
+                    navigation.go(Screen::Live);
                 }>
                     <strong>{move || words.get()}</strong>
                     <span>{move || late(alarm, cook.now())} " " {move || more()}</span>

@@ -1,9 +1,8 @@
-use cook_model::cook::{Action, CookState, EntryId, Stage, What};
-use cook_model::history::Instrument;
+use cook_model::cook::duties::Act;
+use cook_model::cook::{Stage, What};
 use leptos::prelude::*;
 
-use super::question::{Question, open_question};
-use super::{AlarmBar, LastDone, Tab, perform};
+use super::{AlarmBar, LastDone, Question, Tab, perform};
 use crate::derived::Derived;
 use crate::kitchen::KitchenDock;
 use crate::navigate::{Screen, navigation};
@@ -18,10 +17,14 @@ use crate::{describe, say};
 pub fn Dock() -> impl IntoView {
     let cook = open_cook();
     let navigation = navigation();
-    let question = open_question(cook);
+    // What the card asks is answered where it stands.
+    let asks = Derived::new(move || {
+        cook.duty().is_some_and(|duty| matches!(duty.act, Act::Answer { .. }))
+    });
     let at_the_cook = move || matches!(navigation.screen(), Screen::Live);
     // The number pad needs the whole screen, and who types is at the pit already.
-    let typing = move || matches!(navigation.screen(), Screen::Piece(_) | Screen::Pit);
+    let typing =
+        move || matches!(navigation.screen(), Screen::Piece(_) | Screen::Pit | Screen::Round);
     let at_the_kitchen = move || navigation.screen().is_kitchen();
     view! {
         <footer class="dock" class:typing=typing>
@@ -32,22 +35,17 @@ pub fn Dock() -> impl IntoView {
                 holds=at_the_kitchen
                 otherwise=move || {
                     view! {
-                        <LastDone done=cook.done() on_undo=move |()| cook.undo_last()>
-                            <SecondPlace />
-                        </LastDone>
+                        <LastDone done=cook.done() on_undo=move |()| cook.undo_last() />
                     }
                 }
             >
                 <KitchenDock />
             </If>
-            {move || {
-                let question = question.get().filter(|_| at_the_cook());
-                question.map(|surprise| view! { <Question surprise=surprise /> })
-            }}
-            <If holds=move || {
-                at_the_cook() && question.read().is_none() && cook.step().is_some()
-            }>
-                <NextButton />
+            <If holds=move || at_the_cook() && asks.get()>
+                <Question />
+            </If>
+            <If holds=move || at_the_cook() && !asks.get() && cook.duty().is_some()>
+                <CardButton />
             </If>
             <If holds=move || navigation.screen() == Screen::SetOut>
                 <AllOnButton />
@@ -59,58 +57,23 @@ pub fn Dock() -> impl IntoView {
     }
 }
 
-/// Where one place of a piece was read last: the button for the second place, beside the undo.
+/// The one button for the duty on the card.
 #[component]
-fn SecondPlace() -> impl IntoView {
-    let cook = open_cook();
-    let done = cook.done();
-    let second = Derived::new(move || {
-        let last = *done.read().as_ref()?.entries.last()?;
-        // The one button for the next thing to do may say it already.
-        let told = cook.step().is_some_and(
-            |step| matches!(step.action, Action::TrySecondPlace { reading } if reading == last),
-        );
-        (!told && is_of_one_place(&cook.state().read(), last)).then_some(last)
-    });
-    move || {
-        second.get().map(|reading| {
-            let tried = What::SecondPlaceTried { reading };
-            view! {
-                <button class="small" on:click=move |_| cook.record(tried.clone())>
-                    {wording("second-place-short")}
-                </button>
-            }
-        })
-    }
-}
-
-/// Whether this entry is an instant-read's reading of one place only.
-fn is_of_one_place(state: &CookState, entry: EntryId) -> bool {
-    let mut readings = state.history.pieces.iter().flat_map(|piece| &piece.readings);
-    readings.any(|reading| {
-        reading.entry == entry
-            && reading.instrument == Instrument::InstantRead
-            && reading.places < 2
-    })
-}
-
-/// The one button for the next thing to do.
-#[component]
-fn NextButton() -> impl IntoView {
+fn CardButton() -> impl IntoView {
     let cook = open_cook();
     let navigation = navigation();
     let words = move || {
-        let state = cook.state().read();
-        cook.step().map(|step| describe::step(&state, &step).button)
+        let seen = cook.seen().read();
+        cook.duty().map(|duty| describe::duty(&seen, &duty).button)
     };
-    let due = move || cook.step().is_some_and(|step| step.due <= cook.now());
+    let due = move || cook.duty().is_some_and(|duty| duty.is_due(cook.now()));
     view! {
         <button
             class="main-action"
             class:due=due
             on:click=move |_| {
-                if let Some(step) = untrack(|| cook.step()) {
-                    perform(&step, cook, navigation);
+                if let Some(duty) = untrack(|| cook.duty()) {
+                    perform(&duty, cook, navigation);
                 }
             }
         >

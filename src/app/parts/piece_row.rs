@@ -1,20 +1,17 @@
-use cook_model::cook::{Stage, What};
+use cook_model::cook::Stage;
 use cook_model::forecast::PieceForecast;
 use cook_model::history::{Instrument, PieceHistory};
 use cook_model::piece::PieceId;
 use cook_model::quantity::{Mass, Moment};
 use leptos::prelude::*;
 
-use super::PieceShape;
+use super::{Offers, PieceShape};
 use crate::derived::Derived;
 use crate::navigate::{Screen, navigation};
 use crate::open_cook::open_cook;
 use crate::parts::If;
 use crate::words::wording;
 use crate::{say, show};
-
-/// The chance of being at the pull temperature from which the row offers to pull.
-const WORTH_PULLING: f64 = 0.1;
 
 /// One piece of the live cook: tapped, it takes a reading.
 #[component]
@@ -28,17 +25,14 @@ pub fn PieceRow(
         cook.state().read().piece(piece).map_or(Stage::Raw, |(standing, _)| standing.stage)
     });
     let history = Derived::new(move || cook.state().read().history.piece(piece).cloned());
-    let forecast = Derived::new(move || cook.forecast().read().piece(piece).cloned());
+    let forecast = Derived::new(move || cook.piece_forecast(piece));
+    let band_now = move || forecast.get().map(|forecast| forecast.core_at(cook.now()));
     let name = move || show::piece(&cook.state().read(), piece);
     let weight = move || history.get().map(|history| show::mass(history.piece.weight));
-    let core = move || forecast.get().map(|forecast| show::degrees(forecast.core.middle));
+    let core = move || band_now().map(|core| show::degrees(core.middle));
     let band = move || {
-        forecast.get().map(|forecast| {
-            say!(
-                "live-core-band",
-                low = show::degrees(forecast.core.low),
-                high = show::degrees(forecast.core.high)
-            )
+        band_now().map(|core| {
+            say!("live-core-band", low = show::degrees(core.low), high = show::degrees(core.high))
         })
     };
     view! {
@@ -46,14 +40,14 @@ pub fn PieceRow(
             <button class="open" on:click=move |_| navigation.go(Screen::Piece(piece))>
                 <PieceShape
                     size=move || relative_size(piece)
-                    level=move || level(history.get(), forecast.get())
+                    level=move || level(history.get(), forecast.get(), cook.now())
                     stage=stage
                 />
                 <span class="name">
                     {move || name()} " " <span class="weight">{move || weight()}</span>
                 </span>
                 <span class="window">
-                    {move || window_words(stage.get(), forecast.get())}
+                    {move || window_words(stage.get(), forecast.get(), cook.now())}
                 </span>
                 <span class="last">{move || last_reading(history.get(), cook.now())}</span>
                 <If holds=move || matches!(stage.get(), Stage::On | Stage::Resting)>
@@ -62,45 +56,8 @@ pub fn PieceRow(
                     <span class="unseen">{wording("live-core-now")}</span>
                 </If>
             </button>
-            {move || {
-                let act = row_act(stage.get(), history.get(), forecast.get())?;
-                let (words, what) = match act {
-                    Act::PutOn => (say!("pad-put-on", piece = name()), What::PutOn { piece }),
-                    Act::Pull => (say!("pad-pull", piece = name()), What::Pulled { piece }),
-                };
-                Some(
-                    view! {
-                        <button class="act" on:click=move |_| cook.record(what.clone())>
-                            {words}
-                        </button>
-                    },
-                )
-            }}
+            <Offers piece=piece />
         </li>
-    }
-}
-
-/// What a row offers to do with one tap, where it is likely to be wanted.
-enum Act {
-    PutOn,
-    Pull,
-}
-
-fn row_act(
-    stage: Stage,
-    history: Option<PieceHistory>,
-    forecast: Option<PieceForecast>,
-) -> Option<Act> {
-    match stage {
-        Stage::Raw => Some(Act::PutOn),
-        Stage::On => {
-            let history = history?;
-            let read =
-                history.readings.last().is_some_and(|last| last.temperature >= history.pull_at);
-            let likely = forecast.is_some_and(|forecast| forecast.ready.value() > WORTH_PULLING);
-            (read || likely).then_some(Act::Pull)
-        }
-        Stage::Resting | Stage::Proved | Stage::Packed => None,
     }
 }
 
@@ -116,21 +73,33 @@ pub fn relative_size(piece: PieceId) -> f64 {
 }
 
 /// How far the core has come from raw to its pull temperature.
-pub fn level(history: Option<PieceHistory>, forecast: Option<PieceForecast>) -> f64 {
+pub fn level(history: Option<PieceHistory>, forecast: Option<PieceForecast>, now: Moment) -> f64 {
     let (Some(history), Some(forecast)) = (history, forecast) else { return 0.0 };
     if history.on().is_none() {
         return 0.0;
     }
     let whole = (history.pull_at - history.piece.start).c();
-    (forecast.core.middle - history.piece.start).c() / whole.max(1.0)
+    (forecast.core_at(now).middle - history.piece.start).c() / whole.max(1.0)
 }
 
-fn window_words(stage: Stage, forecast: Option<PieceForecast>) -> String {
+fn window_words(stage: Stage, forecast: Option<PieceForecast>, now: Moment) -> String {
     match stage {
         Stage::Raw => say!("stage-raw"),
-        Stage::On => match forecast.and_then(|forecast| forecast.pull) {
-            Some(pull) => say!("live-pull-window", window = show::clock_range(pull.low, pull.high)),
-            None => say!("live-pull-far"),
+        Stage::On => match forecast.map(|forecast| (forecast.pull, forecast.pull_at)) {
+            // A window that has gone by is none.
+            Some((Some(pull), at)) if pull.high < now => {
+                say!(
+                    "live-pull-overdue",
+                    temperature = show::temperature(at),
+                    time = show::clock(pull.high)
+                )
+            }
+            Some((Some(pull), at)) => say!(
+                "live-pull-window",
+                temperature = show::temperature(at),
+                window = show::clock_range(pull.low.max(now), pull.high)
+            ),
+            Some((None, _)) | None => say!("live-pull-far"),
         },
         Stage::Resting => match forecast.and_then(|forecast| forecast.peak) {
             Some(peak) => say!(

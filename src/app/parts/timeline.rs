@@ -53,7 +53,9 @@ fn track(
     let (on, pull) = match (piece.on(), piece.off()) {
         (Some(on), Some(off)) => (on, (off, off)),
         (Some(on), None) => {
-            let pull = forecast.piece(piece.id)?.pull?;
+            // A piece that is not likely to get there stays in sight, where it was planned.
+            let pull = forecast.piece(piece.id).and_then(|piece| piece.pull);
+            let pull = pull.or(planned.map(|planned| planned.pull))?;
             (on, (pull.low, pull.high))
         }
         (None, _) => (planned?.on, (planned?.pull.low, planned?.pull.high)),

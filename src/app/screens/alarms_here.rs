@@ -8,7 +8,7 @@ use crate::device::{feature, wake_lock};
 use crate::getter::Getter;
 use crate::open_cook::open_cook;
 use crate::parts::{Choice, Heading, If};
-use crate::screens::plan::CalendarFile;
+use crate::screens::calendar_file::CalendarFile;
 use crate::words::{Words, wording};
 use crate::{preferences, say};
 

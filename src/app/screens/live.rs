@@ -1,6 +1,7 @@
 use std::time::Duration;
 
-use cook_model::cook::{Action, Stage};
+use cook_model::cook::Stage;
+use cook_model::cook::duties::Act;
 use cook_model::piece::PieceId;
 use cook_model::sorting::sort_by_key;
 use leptos::prelude::*;
@@ -8,7 +9,7 @@ use leptos::prelude::*;
 use crate::derived::Derived;
 use crate::navigate::{Screen, navigation};
 use crate::open_cook::open_cook;
-use crate::parts::{BackOn, Each, Heading, If, NearClocks, NextStep, PieceRow, Prompts};
+use crate::parts::{BackOn, Card, Each, Heading, If, NearClocks, PieceRow, Prompts, Rack, in_hand};
 use crate::words::wording;
 use crate::{describe, say, show};
 
@@ -39,7 +40,8 @@ pub fn Live() -> impl IntoView {
             </div>
             <div class="sides">
                 <div class="side">
-                    <NextStep />
+                    <Card />
+                    <Rack in_hand=in_hand() />
                     <BackOnNow />
                     <Prompts />
                     <NearClocks />
@@ -82,8 +84,8 @@ fn painted() -> ReadSignal<bool> {
 fn BackOnNow() -> impl IntoView {
     let cook = open_cook();
     let back = Derived::new(move || {
-        let step = cook.step().filter(|step| step.action == Action::PutBack)?;
-        step.pieces.first().copied()
+        let duty = cook.duty().filter(|duty| duty.act == Act::PutBack)?;
+        duty.pieces.first().copied()
     });
     view! { {move || back.get().map(|piece| view! { <BackOn piece=piece /> })} }
 }

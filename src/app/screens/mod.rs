@@ -1,6 +1,7 @@
 //! One file a screen.
 
 mod alarms_here;
+mod calendar_file;
 mod cautions;
 mod cook_log;
 mod curves;
@@ -13,6 +14,7 @@ mod plan;
 mod plan_levers;
 mod reading;
 mod rest;
+mod round;
 mod safety;
 mod safety_rule;
 mod set_out;
@@ -32,6 +34,7 @@ pub use pit_reading::PitReading;
 pub use plan::PlanScreen;
 pub use reading::Reading;
 pub use rest::Rest;
+pub use round::RoundScreen;
 pub use safety::Safety;
 pub use set_out::SetOut;
 pub use settings::Settings;

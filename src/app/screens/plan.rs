@@ -1,4 +1,3 @@
-use cook_model::calendar::{Reminder, calendar};
 use cook_model::cook::What;
 use cook_model::forecast::Probability;
 use cook_model::plan::{Plan, PlanProblem, Style};
@@ -7,16 +6,14 @@ use cook_model::sorting::sort_by_key;
 use leptos::prelude::*;
 
 use crate::derived::Derived;
-use crate::device::{clock, files};
 use crate::navigate::{Screen, navigation};
 use crate::open_cook::open_cook;
 use crate::parts::{BackToCook, Choice, Heading, If, Timeline, Track, tracks};
+use crate::screens::calendar_file::CalendarFile;
 use crate::screens::plan_levers::Levers;
 use crate::words::wording;
 use crate::{say, show};
 
-/// The kind of file the calendar is saved as.
-const KIND: &str = "text/calendar";
 /// A window shorter than this is told as one time.
 const ONE_TIME: Span = Span::minutes(2);
 
@@ -195,43 +192,4 @@ fn Ways() -> impl IntoView {
 /// A chance as a whole percentage.
 pub fn percent(chance: Probability) -> String {
     format!("{}\u{a0}%", (chance.value() * 100.0).round())
-}
-
-/// The plan as a file for the phone's own calendar, which rings when the app cannot.
-#[component]
-pub fn CalendarFile() -> impl IntoView {
-    let cook = open_cook();
-    let said = RwSignal::new(None::<String>);
-    let save = move |_| {
-        let Some(plan) = cook.plan().get_untracked() else { return };
-        let now = clock::now();
-        let tracks =
-            tracks(&cook.state().read_untracked(), &cook.forecast().read_untracked(), &plan);
-        let reminders: Vec<Reminder> = untrack(|| times(&plan, &tracks))
-            .into_iter()
-            .filter(|(at, _)| *at > now)
-            .map(|(at, summary)| Reminder {
-                uid: format!("{}-{}@pull-order", at.timestamp(), file_safe(&summary)),
-                at,
-                lasts: Span::zero(),
-                summary,
-                details: String::new(),
-            })
-            .collect();
-        let name = format!("pull-order-{}.ics", show::day_in_file(plan.dinner));
-        let saved = files::download(&name, KIND, &calendar(&reminders, now));
-        said.set(Some(if saved { say!("file-saved", name = name) } else { say!("file-refused") }));
-    };
-    view! {
-        <button class="row" on:click=save>
-            {wording("plan-calendar")}
-        </button>
-        <p class="hint">{wording("plan-calendar-hint")}</p>
-        <p role="status">{move || said.get()}</p>
-    }
-}
-
-/// The letters and digits of a text, which is all that an identifier should hold.
-fn file_safe(text: &str) -> String {
-    text.chars().filter(char::is_ascii_alphanumeric).collect()
 }

@@ -1,5 +1,5 @@
 use cook_model::cook::What;
-use cook_model::plan::{Drift, Lever, Move, Outlook, levers, off_target};
+use cook_model::plan::{Lever, Move, Outlook, levers, off_target};
 use cook_model::quantity::Span;
 use leptos::prelude::*;
 
@@ -14,21 +14,16 @@ pub fn Levers() -> impl IntoView {
     let cook = open_cook();
     // Each lever costs a forecast of its own, so they follow the forecast, not the clock.
     let offered = Derived::new(move || {
-        let state = cook.state().read();
-        let (forecast, plan) = (cook.forecast().read(), cook.plan().read());
-        let now = cook.outlook()?;
-        Some(levers(&state.history, &forecast, plan.as_ref(), &state.settings.habits, &now))
+        let seen = cook.seen().read();
+        let forecast = seen.forecast.as_ref()?;
+        let clock = seen.clock(cook.now_untracked());
+        let now = seen.outlook(clock.now)?;
+        let habits = &seen.state.settings.habits;
+        Some(levers(&seen.state.history, forecast, seen.plan.as_ref(), habits, clock, &now))
     });
     let drift = move || {
         let state = cook.state().read();
-        let off = off_target(&state.history.pit, cook.now())?;
-        let read = show::temperature(off.read);
-        Some(match off.drift {
-            Drift::Low => say!("pit-low", temperature = read),
-            Drift::High => say!("pit-high", temperature = read),
-            Drift::Recovering => say!("pit-recovering", temperature = read),
-            Drift::Settling => say!("pit-settling", temperature = read),
-        })
+        off_target(&state.history.pit, cook.now()).map(|off| describe::pit(&off))
     };
     let rows = move || {
         let now = cook.outlook()?;

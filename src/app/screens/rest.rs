@@ -1,8 +1,7 @@
-use cook_model::cook::{CookState, EntryId, SECOND_PLACE_WITHIN, Stage, What};
-use cook_model::history::{CoreReading, PieceHistory};
+use cook_model::cook::Stage;
+use cook_model::history::PieceHistory;
 use cook_model::piece::PieceId;
-use cook_model::quantity::Moment;
-use cook_model::safety::{ProofRule, Shortfall, shortfall};
+use cook_model::safety::ProofRule;
 use cook_model::sorting::sort_by;
 use leptos::prelude::*;
 
@@ -10,7 +9,8 @@ use crate::derived::Derived;
 use crate::navigate::{Screen, navigation};
 use crate::open_cook::open_cook;
 use crate::parts::{
-    Each, Heading, If, PieceClocks, PieceShape, ProofStatus, last_reading, level, relative_size,
+    Each, Heading, If, Offers, PieceClocks, PieceShape, ProofStatus, last_reading, level,
+    relative_size,
 };
 use crate::words::wording;
 use crate::{say, show};
@@ -68,7 +68,7 @@ fn RestRow(
         let state = state.read();
         state.piece(piece).map(|(standing, history)| (standing.clone(), history.clone()))
     });
-    let forecast = Derived::new(move || cook.forecast().read().piece(piece).cloned());
+    let forecast = Derived::new(move || cook.piece_forecast(piece));
     let history = move || known.get().map(|(_, history)| history);
     let stage = Derived::new(move || known.get().map_or(Stage::Packed, |known| known.0.stage));
     let name = move || show::piece(&state.read(), piece);
@@ -92,35 +92,12 @@ fn RestRow(
             }
         })
     };
-    let tap = move |words: String, what: What| {
-        view! { <button on:click=move |_| cook.record(what.clone())>{words}</button> }
-    };
-    let acts = move || {
-        let (_, history) = known.get()?;
-        let reading = reading_to_second(&state.read(), &history, cook.now());
-        Some(view! {
-            <If holds={
-                let history = history.clone();
-                move || !is_covered(&history)
-            }>{tap(say!("rest-cover"), What::Covered { piece })}</If>
-            {reading.map(|reading| tap(say!("rest-second"), What::SecondPlaceTried { reading }))}
-            <If holds=move || stage.get() == Stage::Resting>
-                <button on:click=move |_| navigation.go(Screen::Piece(piece))>
-                    {wording("rest-read")}
-                </button>
-                {tap(say!("rest-put-back"), What::PutOn { piece })}
-            </If>
-            <If holds=move || stage.get() == Stage::Proved>
-                {tap(say!("rest-pack"), What::Packed { piece })}
-            </If>
-        })
-    };
     view! {
         <li class=move || format!("piece {}", crate::parts::stage_name(stage.get()))>
             <div class="resting-facts">
                 <PieceShape
                     size=move || relative_size(piece)
-                    level=move || level(history(), forecast.get())
+                    level=move || level(history(), forecast.get(), cook.now())
                     stage=stage
                 />
                 <div class="facts">
@@ -131,22 +108,18 @@ fn RestRow(
             </div>
             <ProofStatus piece=piece />
             <PieceClocks piece=piece />
-            <div class="row-acts">{move || (stage.get() != Stage::Packed).then(acts)}</div>
+            <div class="row-acts">
+                <Offers piece=piece />
+                <If holds=move || matches!(stage.get(), Stage::Resting | Stage::Proved)>
+                    <button on:click=move |_| navigation.go(Screen::Piece(piece))>
+                        {wording("rest-read")}
+                    </button>
+                </If>
+            </div>
         </li>
     }
 }
 
 fn is_covered(history: &PieceHistory) -> bool {
     history.spells.last().is_some_and(|spell| spell.covered.is_some())
-}
-
-/// The last reading that lacks only a second place to prove the piece.
-fn reading_to_second(state: &CookState, history: &PieceHistory, now: Moment) -> Option<EntryId> {
-    let lacks_a_place = |reading: &&CoreReading| {
-        let rule = state.settings.proof_rule;
-        now - reading.at <= SECOND_PLACE_WITHIN
-            && shortfall(&state.history, history, rule, state.doubted(), reading)
-                == Some(Shortfall::OnePlace)
-    };
-    history.readings.iter().rfind(lacks_a_place).map(|reading| reading.entry)
 }

@@ -6,7 +6,7 @@ use leptos::prelude::*;
 use crate::derived::Derived;
 use crate::device::clock;
 use crate::open_cook::{OpenCook, open_cook};
-use crate::parts::{Choice, Each, Field, Heading, If, PieceShape, SettingField};
+use crate::parts::{Choice, Each, Field, Heading, If, OptionalField, PieceShape, SettingField};
 use crate::screens::set_out_dinner::Dinner;
 use crate::typed::{PackWeight, Typed, quantity, quantity_or_blank};
 use crate::words::wording;
@@ -17,6 +17,7 @@ const FROM_THE_FRIDGE: Temperature = Temperature::from_f(38.0);
 /// Usual values, shown as examples of what to type.
 const USUAL_WEIGHT: Mass = Mass::from_g(230.0);
 const USUAL_THICKNESS: Length = Length::from_mm(38.0);
+const USUAL_PULL: Temperature = Temperature::from_f(160.0);
 /// More pieces than anyone has set out at once.
 const MOST_PIECES: u32 = 40;
 
@@ -308,11 +309,12 @@ fn CookSettings(
                     limits=limits::PIT_TARGET
                     on_set=move |target| cook.record(What::PitTargetSet { target })
                 />
-                <SettingField
+                <OptionalField
                     name="pull"
                     label=move || say!("set-out-pull", unit = unit())
                     value=move || state.read().settings.pull_target
                     limits=limits::PULL_TARGET
+                    example=USUAL_PULL
                     on_set=move |target| cook.record(What::PullTargetSet { piece: None, target })
                 />
             </div>

@@ -17,7 +17,6 @@ just-now = just now
 list-and = { $first } and { $last }
 span-of = { $first } to { $last }
 back = Back
-second-place-short = 2nd place: no lower
 undo = Undo
 change = Change
 today = Today
@@ -121,7 +120,7 @@ live-pit-none = Pit not read
 live-pit-aim = set for { $temperature }
 live-core-now = core now, forecast
 live-core-band = { $low }–{ $high }
-live-pull-window = Pull { $window }
+live-pull-window = Pull at { $temperature }, { $window }
 live-pull-far = No pull time yet
 live-no-reading = No reading yet
 live-read-instant = Read { $temperature }, { $age }
@@ -135,13 +134,13 @@ do-pull = Pull { $pieces }
 do-check = Check { $pieces }
 do-cover = Cover { $pieces } with loose foil
 do-second-place = Try a second place in { $pieces }
-do-prove = Read { $pieces } to prove it
+do-prove = Read { $pieces } at rest
 do-put-back = Put { $pieces } back on
 do-reseat = Re-seat the leave-in of { $pieces }
 do-read-pit = Read the pit
 do-put-on = Put { $pieces } on
 do-set-out = Set out the pieces
-do-pack = Serve or pack { $pieces }
+do-pack = Portion and bag { $pieces }
 
 do-out-of-fridge = Take the meat from the fridge
 do-season = Season the pieces
@@ -149,7 +148,6 @@ do-light-fire = Light the fire
 do-feed-fire = Feed the fire
 
 why-chore = So that dinner is on time.
-why-pull = The reading reached the pull temperature.
 why-check = Thickest part, lowest of two places.
 why-cover = Loose foil keeps the heat without steaming.
 why-second-place = One place alone does not prove it. The lowest of two counts.
@@ -162,7 +160,7 @@ why-set-out = Weigh each one.
 why-pack = Proved by its reading.
 
 act-read = Read { $piece }
-act-pulled = { $piece } is off
+act-pulled = { $piece } pulled
 act-covered = { $pieces } covered
 act-second-place = Second place reads no lower
 act-put-back = { $piece } is back on
@@ -170,7 +168,47 @@ act-reseated = Leave-in re-seated
 act-read-pit = Type the pit reading
 act-put-on = Put { $pieces } on
 act-set-out = Set out pieces
-act-packed = { $pieces } served or packed
+act-packed = { $pieces } bagged
+do-answer = Is that right? { $piece }
+do-read = Read { $piece }
+do-mend-fire = See to the fire, then read the pit
+do-hurry = Get { $pieces } hot
+do-chill = Chill { $pieces } now
+do-discard = Throw out { $pieces }
+do-keep-hot = Keep { $pieces } hot
+do-serve = Serve { $pieces }
+why-reads = It read { $temperature }.
+why-peak = Likely at its hottest, about { $temperature }.
+why-keep-hot = Foil on, in a 170 °F (75 °C) oven or a warm cooler. It must stay at 140 °F (60 °C) or hotter: read one now.
+act-answer = Answer
+act-check = Lid up: start reading
+act-chilled = { $pieces } in the refrigerator
+act-discarded = { $pieces } thrown out
+act-served = { $pieces } served
+offer-pulled = Pulled
+offer-put-on = Put on
+offer-chilled = In the refrigerator
+offer-discarded = Thrown out
+offer-of = { $what }: { $piece }
+overdue-past = Likely past its pull since { $time }.
+overdue-hot = Likely over { $temperature } since { $time }.
+live-pull-overdue = Overdue: pull at { $temperature } was due by { $time }
+limit-warm-up = Too long between 40 and 140 °F (4 and 60 °C): the limit is { $time }.
+limit-out = Out of the refrigerator too long: the limit is { $time }. When in doubt, throw it out.
+entry-pull-proving = Pull so that the rest proves
+entry-pull-proving-piece = { $piece }: pull so that the rest proves
+entry-round-began = Lid up for { $pieces }
+entry-skipped = { $piece } not read this time
+entry-round-ended = Lid closed
+entry-discarded = { $piece } thrown out
+pad-pull-at = Pull at { $temperature }.
+round-pieces = Pieces of this round
+round-skip = Skip { $piece }
+round-lid-closed = Lid closed
+proposal-pull-at = Pull at
+proposal-goes-back = Pulled at { $temperature }, it has to go back on about { $times } times in 10.
+rack = Rack, front at the left
+rack-place = { $piece } on the rack
 all-pieces = all { $count }
 
 ## Reading pad
@@ -273,7 +311,7 @@ rest-uncovered = not covered
 rest-cover = Cover
 rest-read = Read
 rest-second = Second place reads no lower
-rest-pack = Served or packed
+rest-pack = Served or bagged
 rest-put-back = Back on the pit
 
 ## Log
@@ -347,13 +385,7 @@ alarms-more = { $count ->
     [one] and 1 more
    *[other] and { $count } more
 }
-alarm-check = Check { $piece }
-alarm-window = { $piece }: pull soon
-alarm-past = { $piece }: likely past its pull temperature
-alarm-prove = { $piece }: read it to prove it
-alarm-rested = { $piece } has rested
-alarm-chill = { $piece }: portion, bag and chill soon
-alarm-warm-up = { $piece } warms too slowly: it must pass 140 °F (60 °C) soon
+alarm-past = Likely past its pull: { $what }
 alarm-other = The cook calls for you
 alarm-late = Due { $span } ago
 alarm-snooze = In 5 min
@@ -542,11 +574,8 @@ back-on = Back on the pit: about { $middle }, by forecast { $low } to { $high },
 back-on-unknown = Back on the pit until a reading of { $rule } proves it.
 rest-lead-held = By the table you chose, a lower temperature held long enough between two readings proves it too.
 
-proposal-lowest = Lowest pull that is 95 % sure to be proved
-proposal-yours = Yours: { $temperature }
-proposal-take = Pull at { $temperature }
-proposal-too-low = Pulled at { $temperature }, it may well rest unproved and have to go back on.
-proposal-thin = A thin piece rises little after the pull: about { $rise } within minutes at { $thickness }, then it falls.
+proposal-lowest = { $temperature } is the lowest that its rest proves 19 times in 20.
+proposal-take = Back to { $temperature }
 lethality = Forecast, for information only; it proves nothing. By now about { $cuts } of the { $asked } tenfold cuts of Salmonella asked of poultry, on the unfavourable side ({ $source }).
 
 

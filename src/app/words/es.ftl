@@ -17,7 +17,6 @@ just-now = ahora mismo
 list-and = { $first } y { $last }
 span-of = { $first } a { $last }
 back = Volver
-second-place-short = 2.º punto: no menos
 undo = Deshacer
 change = Cambiar
 today = Hoy
@@ -121,7 +120,7 @@ live-pit-none = Sin leer
 live-pit-aim = fijado a { $temperature }
 live-core-now = centro ahora, pronóstico
 live-core-band = { $low }–{ $high }
-live-pull-window = Retirar { $window }
+live-pull-window = Sale a { $temperature }, { $window }
 live-pull-far = Aún sin hora de retirada
 live-no-reading = Aún sin lectura
 live-read-instant = { $temperature }, { $age }
@@ -135,13 +134,13 @@ do-pull = Retira { $pieces }
 do-check = Mide { $pieces }
 do-cover = Cubre { $pieces } con papel de aluminio flojo
 do-second-place = Prueba otro punto en { $pieces }
-do-prove = Mide { $pieces } para comprobarla
+do-prove = Lee { $pieces } en reposo
 do-put-back = Vuelve a poner { $pieces }
 do-reseat = Recoloca la sonda fija de { $pieces }
 do-read-pit = Lee el ahumador
 do-put-on = Pon { $pieces }
 do-set-out = Prepara las piezas
-do-pack = Sirve o envasa { $pieces }
+do-pack = Porciona y empaca { $pieces }
 
 do-out-of-fridge = Saca la carne de la nevera
 do-season = Sazona las piezas
@@ -149,7 +148,6 @@ do-light-fire = Enciende el fuego
 do-feed-fire = Alimenta el fuego
 
 why-chore = Para que la cena esté a su hora.
-why-pull = La lectura llegó a la temperatura de retirada.
 why-check = Parte más gruesa, la menor de dos lecturas.
 why-cover = El papel flojo guarda el calor sin cocer al vapor.
 why-second-place = Un solo punto no la comprueba. Cuenta el menor de dos.
@@ -162,7 +160,7 @@ why-set-out = Pesa cada una.
 why-pack = Comprobada por su lectura.
 
 act-read = Medir { $piece }
-act-pulled = { $piece } está fuera
+act-pulled = { $piece } ya salió
 act-covered = Cubierto: { $pieces }
 act-second-place = El segundo punto no marca menos
 act-put-back = { $piece } está puesta otra vez
@@ -170,7 +168,47 @@ act-reseated = Sonda recolocada
 act-read-pit = Escribir la lectura
 act-put-on = Poner { $pieces }
 act-set-out = Preparar piezas
-act-packed = Servido o envasado: { $pieces }
+act-packed = { $pieces } en bolsas
+do-answer = ¿Es correcto? { $piece }
+do-read = Lee { $piece }
+do-mend-fire = Atiende el fuego y luego lee el ahumador
+do-hurry = Calienta { $pieces } ya
+do-chill = Refrigera { $pieces } ya
+do-discard = Tira { $pieces }
+do-keep-hot = Mantén { $pieces } caliente
+do-serve = Sirve { $pieces }
+why-reads = Marcó { $temperature }.
+why-peak = Debe estar en su punto más caliente, unos { $temperature }.
+why-keep-hot = Con papel aluminio, en un horno a 170 °F (75 °C) o en una hielera tibia. Debe seguir a 140 °F (60 °C) o más: lee una ahora.
+act-answer = Responder
+act-check = Tapa abierta: empezar a leer
+act-chilled = { $pieces } en el refrigerador
+act-discarded = { $pieces } a la basura
+act-served = { $pieces } en la mesa
+offer-pulled = Ya salió
+offer-put-on = Poner
+offer-chilled = En el refrigerador
+offer-discarded = A la basura
+offer-of = { $what }: { $piece }
+overdue-past = Es probable que se haya pasado desde las { $time }.
+overdue-hot = Es probable que pase de { $temperature } desde las { $time }.
+live-pull-overdue = Atrasada: había que sacarla a { $temperature } antes de las { $time }
+limit-warm-up = Demasiado tiempo entre 40 y 140 °F (4 y 60 °C): el límite es a las { $time }.
+limit-out = Demasiado tiempo fuera del refrigerador: el límite es a las { $time }. Ante la duda, tírala.
+entry-pull-proving = Sacar de modo que el reposo la compruebe
+entry-pull-proving-piece = { $piece }: sacar de modo que el reposo la compruebe
+entry-round-began = Tapa abierta para { $pieces }
+entry-skipped = { $piece }: no se leyó esta vez
+entry-round-ended = Tapa cerrada
+entry-discarded = { $piece } a la basura
+pad-pull-at = Se saca a { $temperature }.
+round-pieces = Piezas de esta ronda
+round-skip = Saltar { $piece }
+round-lid-closed = Tapa cerrada
+proposal-pull-at = Se saca a
+proposal-goes-back = Si sale a { $temperature }, unas { $times } de cada 10 veces tiene que volver.
+rack = Parrilla, el frente a la izquierda
+rack-place = { $piece } en la parrilla
 all-pieces = las { $count }
 
 ## Reading pad
@@ -273,7 +311,7 @@ rest-uncovered = sin cubrir
 rest-cover = Cubrir
 rest-read = Medir
 rest-second = El segundo punto no marca menos
-rest-pack = Servida o envasada
+rest-pack = Servida o en bolsa
 rest-put-back = Volver a poner
 
 ## Log
@@ -347,13 +385,7 @@ alarms-more = { $count ->
     [one] y 1 más
    *[other] y { $count } más
 }
-alarm-check = Mide { $piece }
-alarm-window = { $piece }: se retira pronto
-alarm-past = { $piece }: probablemente pasada de su temperatura
-alarm-prove = { $piece }: mídela para comprobarla
-alarm-rested = { $piece } ha reposado
-alarm-chill = { $piece }: porciona, envasa y enfría pronto
-alarm-warm-up = { $piece } se calienta muy despacio: debe pasar pronto de 60 °C (140 °F)
+alarm-past = Es probable que se haya pasado: { $what }
 alarm-other = El asado te llama
 alarm-late = Tocaba hace { $span }
 alarm-snooze = En 5 min
@@ -542,11 +574,8 @@ back-on = Otra vez al ahumador: unos { $middle }, según el pronóstico de { $lo
 back-on-unknown = Otra vez al ahumador hasta que una lectura de { $rule } la compruebe.
 rest-lead-held = Según la tabla que elegiste, también la comprueba una temperatura menor mantenida bastante tiempo entre dos lecturas.
 
-proposal-lowest = Retirada más baja que quedará comprobada con un 95 % de seguridad
-proposal-yours = La tuya: { $temperature }
-proposal-take = Retirar a { $temperature }
-proposal-too-low = Retirada a { $temperature }, es fácil que repose sin comprobar y tenga que volver.
-proposal-thin = Una pieza fina sube poco al retirarla: unos { $rise } en minutos con { $thickness }, y luego baja.
+proposal-lowest = { $temperature } es lo mínimo con que el reposo la comprueba 19 de 20 veces.
+proposal-take = Volver a { $temperature }
 lethality = Pronóstico, solo informativo; no comprueba nada. Hasta ahora unas { $cuts } de las { $asked } reducciones a la décima parte de Salmonella que se piden al ave, del lado desfavorable ({ $source }).
 
 

@@ -1,7 +1,7 @@
 //! What a forecast may do to the proofs: take one away, never give one.
 
 use super::state::stage;
-use super::{CookState, EntryId};
+use super::{CookState, EntryId, Stage};
 use crate::forecast::{Forecast, Surprise};
 use crate::history::Instrument;
 use crate::safety::prove;
@@ -36,17 +36,17 @@ impl CookState {
 
     /// The latest reading that does not fit what is otherwise known, to be asked about until the cook
     /// has said that it is right or typed it again. Nothing is asked of what a leave-in showed that is
-    /// likely misplaced: that is the answer, and to re-seat it the advice.
+    /// likely misplaced: that is the answer, and to re-seat it the advice. Nor of a piece that is proved:
+    /// how it is kept since, no forecast knows.
     pub fn question(&self, forecast: &Forecast) -> Option<Surprise> {
         let open = |surprise: &&Surprise| {
-            let piece = self.history.piece(surprise.piece);
-            let mut readings = piece.into_iter().flat_map(|piece| &piece.readings);
-            let reading = readings.find(|reading| reading.entry == surprise.entry);
+            let reading = self.reading(surprise.entry);
+            let standing = self.piece(surprise.piece).map(|(standing, _)| standing.stage);
             let seating = forecast.piece(surprise.piece).and_then(|piece| piece.seating);
             let misplaced = seating.is_some_and(|seating| seating.is_suspect());
             reading.is_some_and(|reading| {
                 let told = misplaced && reading.instrument == Instrument::LeaveIn;
-                !reading.vouched && !told
+                !reading.vouched && !told && standing < Some(Stage::Proved)
             })
         };
         forecast.surprises.iter().rfind(open).copied()

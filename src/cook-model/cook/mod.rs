@@ -1,6 +1,7 @@
 //! A cook as a log of entries, the state that the log adds up to, one look at it, and what to do.
 
 pub mod alarms;
+mod back_on;
 mod clock;
 mod draft;
 pub mod duties;
@@ -12,6 +13,7 @@ pub mod limits;
 mod offset;
 mod planning;
 mod problem;
+pub mod rack;
 pub mod ringing;
 mod round;
 mod seen;

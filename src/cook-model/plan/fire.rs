@@ -10,6 +10,9 @@ use crate::quantity::{Moment, Span, Temperature, TemperatureDifference};
 const WANDERS: TemperatureDifference = TemperatureDifference::from_f(15.0);
 /// Readings older than this say nothing of the fire now.
 const OLD: Span = Span::minutes(40);
+/// While the air comes back after an opening the dial says nothing of the fire (common practice, no
+/// source).
+pub(crate) const LID_DISTURBS: Span = Span::minutes(6);
 
 /// How the pit is off its target.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
@@ -37,14 +40,19 @@ pub struct OffTarget {
 }
 
 /// Whether the last pit reading is away from the target, and which way it goes. None while it is
-/// near the target, or was not read for a while.
+/// near the target, or was not read for a while. What was read while the air came back after the lid was
+/// up says nothing of the fire.
 pub fn off_target(pit: &PitHistory, now: Moment) -> Option<OffTarget> {
-    let last = pit.readings.last().filter(|reading| now - reading.at <= OLD)?;
+    let disturbed = |at: Moment| {
+        pit.lid.iter().any(|lid| lid.at < at && at < lid.at + lid.lasted + LID_DISTURBS)
+    };
+    let told = || pit.readings.iter().rev().filter(|reading| !disturbed(reading.at));
+    let last = told().next().filter(|reading| now - reading.at <= OLD)?;
     let by = last.temperature - pit.target;
     if by.abs() < WANDERS {
         return None;
     }
-    let before = pit.readings.iter().rev().nth(1).filter(|before| last.at - before.at <= OLD);
+    let before = told().nth(1).filter(|before| last.at - before.at <= OLD);
     let nearing = before.is_some_and(|before| (before.temperature - pit.target).abs() > by.abs());
     let drift = match (by < TemperatureDifference::ZERO, nearing) {
         (true, false) => Drift::Low,

@@ -103,6 +103,13 @@ pub struct Clock {
     pub delay: Span,
 }
 
+impl Clock {
+    /// A moment at which nothing is behind its plan.
+    pub const fn at(now: Moment) -> Self {
+        Self { now, delay: Span::zero() }
+    }
+}
+
 /// When one piece has rested, s from now.
 struct Ready {
     piece: PieceId,

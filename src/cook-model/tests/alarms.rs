@@ -1,159 +1,117 @@
 //! When the cook is called, and that each call is heard once.
 #![allow(clippy::unwrap_used, reason = "in a test a failed unwrap is a failed test")]
 
+mod support;
+
 use std::collections::BTreeMap;
 
-use chrono::{DateTime, Utc};
 use cook_model::cook::alarms::{Alarm, AlarmId, AlarmKind, alarms};
+use cook_model::cook::duties::{duties, of_alarm};
 use cook_model::cook::ringing::{Mark, Marks, SNOOZE, due, next, unanswered};
-use cook_model::cook::{Chore, CookState, DeviceId, Log, What, fold};
-use cook_model::forecast::{Band, Forecast, Peak, PieceForecast, Probability};
-use cook_model::history::Instrument;
-use cook_model::piece::{Piece, PieceId, Shape};
-use cook_model::quantity::{Mass, Moment, Temperature, minutes, seconds};
+use cook_model::cook::{Chore, Seen, What};
+use cook_model::quantity::{Moment, Temperature, minutes, seconds, to_minutes};
 use proptest::prelude::*;
+use support::{Cook, at, piece, pulled, put_on, read, set_out};
 
-fn at(minute: f64) -> Moment {
-    DateTime::<Utc>::from_timestamp(1_780_000_000, 0).unwrap() + minutes(minute)
+fn calls_of(cook: &Cook) -> Vec<Alarm> {
+    alarms(&Seen::of(&cook.log, at(600.0)))
 }
 
-const PIECE: PieceId = PieceId(1);
+/// The calls of one kind, in minutes.
+fn minutes_of(cook: &Cook, kind: AlarmKind) -> Vec<f64> {
+    let of_kind = calls_of(cook).into_iter().filter(|alarm| alarm.id.kind == kind);
+    of_kind.map(|alarm| to_minutes(alarm.at - at(0.0))).collect()
+}
 
-fn state_of(whats: &[(f64, What)]) -> CookState {
-    let facts = Piece {
-        weight: Mass::from_g(230.0),
-        thickest: None,
-        shape: Shape::Natural,
-        start: Temperature::from_f(38.0),
-        icy: false,
-    };
-    let set_out = What::PieceSetOut { piece: PIECE, facts, name: String::new() };
-    let mut log = Log::default();
-    for (minute, what) in [(-5.0, set_out), (0.0, What::PutOn { piece: PIECE })].iter().chain(whats)
-    {
-        log.insert(log.next(DeviceId(1), at(*minute), at(*minute), what.clone()));
+fn on_the_pit(pieces: u32) -> Cook {
+    let mut cook = Cook::default();
+    for number in 1..=pieces {
+        cook.write(0.0, set_out(number, 36.0 + f64::from(number)));
+        cook.write(0.0, put_on(number));
     }
-    fold(&log)
-}
-
-fn read(minute: f64, fahrenheit: f64, places: u8) -> (f64, What) {
-    let temperature = Temperature::from_f(fahrenheit);
-    let instrument = Instrument::InstantRead;
-    (minute, What::CoreRead { piece: PIECE, temperature, instrument, places })
-}
-
-fn pulled(minute: f64) -> (f64, What) {
-    (minute, What::Pulled { piece: PIECE })
-}
-
-/// A forecast of a window opening at this minute, nine minutes long, and a check before it.
-fn forecast(opens: f64, check_by: Option<f64>) -> Forecast {
-    let steady = |value| Temperature::from_f(value);
-    let core = Band { low: steady(150.0), middle: steady(150.0), high: steady(150.0) };
-    let piece = PieceForecast {
-        piece: PIECE,
-        core,
-        pull: Some(Band { low: at(opens), middle: at(opens + 4.0), high: at(opens + 9.0) }),
-        ready: Probability::new(0.1),
-        check_by: check_by.map(at),
-        peak: Some(Peak { at: at(opens + 14.0), temperature: core }),
-        seating: None,
-        curve: Vec::new(),
-    };
-    Forecast {
-        at: at(0.0),
-        pieces: vec![piece],
-        order: vec![PIECE],
-        order_certainty: Vec::new(),
-        checks: Vec::new(),
-        surprises: Vec::new(),
-    }
-}
-
-fn calls(state: &CookState, forecast: &Forecast) -> Vec<Alarm> {
-    alarms(state, forecast, None)
-}
-
-fn kinds(state: &CookState, forecast: &Forecast) -> Vec<(AlarmKind, f64)> {
-    let minute = |alarm: Alarm| (alarm.at - at(0.0)).num_seconds() as f64 / 60.0;
-    calls(state, forecast).into_iter().map(|alarm| (alarm.id.kind, minute(alarm))).collect()
+    cook.write(1.0, What::PitRead { temperature: Temperature::from_f(250.0) });
+    cook
 }
 
 #[test]
-fn a_piece_on_the_pit_calls_for_its_check_its_window_and_its_end() {
-    use AlarmKind::{CheckDue, LikelyPastTarget, PullWindowOpening, WarmUpLimit};
-    let on = state_of(&[]);
-    // A pit that does not bring it past 140 F within four hours: twenty minutes before.
-    let too_cool = (WarmUpLimit, 220.0);
-    let expected =
-        [(CheckDue, 40.0), (PullWindowOpening, 50.0), (LikelyPastTarget, 59.0), too_cool];
-    assert_eq!(kinds(&on, &forecast(50.0, Some(40.0))), expected);
-    // A window that opens with a check is not called twice.
-    assert_eq!(
-        kinds(&on, &forecast(50.0, None)),
-        [(CheckDue, 50.0), (LikelyPastTarget, 59.0), too_cool]
-    );
-    // Just read at 150 F, it cannot be past 165 F for seven and a half minutes at 2 F a minute.
-    let poked = state_of(&[read(49.0, 150.0, 1)]);
-    assert!(kinds(&poked, &forecast(50.0, Some(45.0))).contains(&(CheckDue, 56.5)));
-    // Read at its pull temperature, it calls only if it is not pulled.
-    let ready = state_of(&[read(49.0, 161.0, 1)]);
-    assert_eq!(kinds(&ready, &forecast(50.0, None)), vec![(LikelyPastTarget, 52.0)]);
+fn pieces_near_their_pull_call_once_and_again_when_likely_past_it() {
+    let cook = on_the_pit(4);
+    let [check] = minutes_of(&cook, AlarmKind::CheckDue)[..] else {
+        panic!("one opening, one call")
+    };
+    let [past] = minutes_of(&cook, AlarmKind::LikelyPastTarget)[..] else { panic!("and one more") };
+    assert!(check < past && past < 120.0, "{check} {past}");
 }
 
 #[test]
-fn a_piece_off_the_pit_calls_for_proof_rest_and_chill() {
-    use AlarmKind::{ChillLimit, ProofReadingDue, RestOver};
-    let resting = state_of(&[read(49.0, 161.0, 1), pulled(50.0)]);
-    let near_peak = forecast(45.0, None);
-    // USDA: in the refrigerator within two hours, one above 90 F, of coming off or of being read
-    // above 140 F; the call comes twenty minutes before.
-    let expected = vec![(ProofReadingDue, 59.0), (ChillLimit, 150.0)];
-    assert_eq!(kinds(&resting, &near_peak), expected);
-    let hot = What::AmbientSet { ambient: Temperature::from_f(95.0) };
-    let hot = state_of(&[(0.0, hot), read(49.0, 161.0, 1), pulled(50.0)]);
-    assert!(kinds(&hot, &near_peak).contains(&(ChillLimit, 90.0)));
-    let proved = state_of(&[read(49.0, 161.0, 1), pulled(50.0), read(58.0, 166.0, 2)]);
-    assert_eq!(kinds(&proved, &near_peak), vec![(RestOver, 60.0), (ChillLimit, 158.0)]);
-    let packed = (70.0, What::Packed { piece: PIECE });
-    let packed = state_of(&[read(49.0, 161.0, 1), pulled(50.0), read(58.0, 166.0, 2), packed]);
-    assert_eq!(kinds(&packed, &near_peak), vec![]);
+fn every_call_names_a_duty_that_is_on_the_list() {
+    let mut cook = on_the_pit(3);
+    cook.write(40.0, read(1, 120.0, 2));
+    let all = duties(&Seen::of(&cook.log, at(600.0)));
+    for alarm in calls_of(&cook) {
+        let duty = of_alarm(&all, alarm.id).unwrap();
+        assert!(duty.from <= alarm.at, "{alarm:?} before its duty");
+    }
+}
+
+#[test]
+fn who_has_just_tapped_is_not_called_at_once() {
+    let mut cook = on_the_pit(1);
+    cook.write(150.0, What::PitRead { temperature: Temperature::from_f(250.0) });
+    for alarm in calls_of(&cook) {
+        assert!(alarm.at >= at(151.0), "{alarm:?}");
+    }
+}
+
+#[test]
+fn a_piece_off_the_pit_calls_for_proof_rest_and_the_refrigerator() {
+    let mut cook = on_the_pit(1);
+    cook.write(0.0, What::PullTargetSet { piece: None, target: Some(Temperature::from_f(161.0)) });
+    cook.write(66.0, read(1, 161.0, 2));
+    cook.write(67.0, pulled(1));
+    cook.write(68.0, What::Covered { piece: piece(1) });
+    let [proof] = minutes_of(&cook, AlarmKind::ProofReadingDue)[..] else { panic!("one") };
+    assert!((68.0..85.0).contains(&proof), "{proof}");
+    // USDA: in the refrigerator within two hours, one above 90 F. Unproved, it has no other call.
+    assert_eq!(minutes_of(&cook, AlarmKind::ChillLimit), [187.0]);
+    cook.write(75.0, read(1, 166.0, 2));
+    assert_eq!(minutes_of(&cook, AlarmKind::ProofReadingDue), [0.0; 0]);
+    assert_eq!(minutes_of(&cook, AlarmKind::RestOver).len(), 1);
+    // The call comes twenty minutes before the limit, and again at it.
+    assert_eq!(minutes_of(&cook, AlarmKind::ChillLimit), [175.0, 195.0]);
+    let ids: Vec<AlarmId> = calls_of(&cook).into_iter().map(|alarm| alarm.id).collect();
+    let unlike: std::collections::BTreeSet<_> = ids.iter().collect();
+    assert_eq!(ids.len(), unlike.len(), "each call has its own name");
 }
 
 #[test]
 fn the_fire_calls_as_often_as_the_cook_feeds_it() {
-    let lit = What::ChoreDone { chore: Chore::LightFire };
-    let fed = What::ChoreDone { chore: Chore::FeedFire };
-    let feed = |state: &CookState| {
-        let all = calls(state, &forecast(200.0, None));
-        all.into_iter().find(|alarm| alarm.id.kind == AlarmKind::ChoreDue(Chore::FeedFire))
+    let feed = |cook: &Cook| {
+        let kind = AlarmKind::ChoreDue(Chore::FeedFire);
+        calls_of(cook).into_iter().find(|alarm| alarm.id.kind == kind)
     };
-    // Every 45 minutes unless the cook told otherwise.
-    let first = feed(&state_of(&[(1.0, lit.clone())])).unwrap();
-    let second = feed(&state_of(&[(1.0, lit), (48.0, fed)])).unwrap();
-    assert_eq!((first.at, second.at), (at(46.0), at(93.0)));
+    let mut cook = on_the_pit(1);
+    // Every 45 minutes unless the cook told otherwise, whether or not lighting was told.
+    let first = feed(&cook).unwrap();
+    cook.write(48.0, What::ChoreDone { chore: Chore::FeedFire });
+    let second = feed(&cook).unwrap();
+    assert_eq!((first.at, second.at), (at(45.0), at(93.0)));
     assert_ne!(first.id, second.id, "each feeding is called for anew");
-    assert_eq!(feed(&state_of(&[])), None, "a pit nobody lit by hand is not fed");
 }
 
-#[test]
-fn pieces_due_close_together_call_together() {
-    let two = {
-        let PieceForecast { pull, .. } = forecast(53.0, None).pieces[0].clone();
-        let mut forecast = forecast(50.0, None);
-        let second = PieceForecast { piece: PieceId(2), pull, ..forecast.pieces[0].clone() };
-        forecast.pieces.push(second);
-        forecast
+/// Calls at these minutes, the earlier first.
+fn calls_at(minutes: &[f64]) -> Vec<Alarm> {
+    let kinds = [
+        AlarmKind::CheckDue,
+        AlarmKind::LikelyPastTarget,
+        AlarmKind::ProofReadingDue,
+        AlarmKind::ChillLimit,
+    ];
+    let alarm = |(kind, minute): (&AlarmKind, &f64)| Alarm {
+        id: AlarmId { kind: *kind, piece: None, occasion: 0 },
+        at: at(*minute),
     };
-    let facts = state_of(&[]).history.pieces[0].piece;
-    let set_out = What::PieceSetOut { piece: PieceId(2), facts, name: String::new() };
-    let state = state_of(&[(0.0, set_out), (0.0, What::PutOn { piece: PieceId(2) })]);
-    let checks: Vec<Moment> = calls(&state, &two)
-        .into_iter()
-        .filter(|alarm| alarm.id.kind == AlarmKind::CheckDue)
-        .map(|alarm| alarm.at)
-        .collect();
-    assert_eq!(checks, [at(50.0), at(50.0)], "one opening of the lid");
+    kinds.iter().zip(minutes).map(alarm).collect()
 }
 
 /// Lets due alarms ring, and counts each.
@@ -179,7 +137,7 @@ impl Listener {
 
 #[test]
 fn a_late_alarm_says_how_late_and_is_silent_after() {
-    let alarms = calls(&state_of(&[]), &forecast(50.0, Some(40.0)));
+    let alarms = calls_at(&[40.0, 50.0]);
     let late = due(&alarms, &Marks::new(), at(44.0));
     assert_eq!((late.len(), late[0].late), (1, minutes(4.0)));
     let mut listener = Listener::new();
@@ -192,7 +150,7 @@ fn a_late_alarm_says_how_late_and_is_silent_after() {
 
 #[test]
 fn an_alarm_moved_far_into_the_future_rings_again() {
-    let moved = |minute: f64| calls(&state_of(&[]), &forecast(minute, Some(minute - 10.0)));
+    let moved = |minute: f64| calls_at(&[minute - 10.0]);
     let mut listener = Listener::new();
     assert_eq!(listener.listen(&moved(50.0), at(40.0)), 1);
     assert_eq!(listener.listen(&moved(59.0), at(49.0)), 0, "moved by nine minutes");
@@ -205,7 +163,7 @@ fn an_alarm_moved_far_into_the_future_rings_again() {
 
 #[test]
 fn snooze_and_done() {
-    let alarms = calls(&state_of(&[]), &forecast(50.0, Some(40.0)));
+    let alarms = calls_at(&[40.0, 50.0]);
     let check = alarms[0].id;
     let mut listener = Listener::new();
     listener.listen(&alarms, at(40.0));
@@ -228,14 +186,13 @@ proptest! {
         sleeps in proptest::collection::vec(0.1_f64..1500.0, 40),
         wobbles in proptest::collection::vec(0.0_f64..4.9, 40),
     ) {
-        let state = state_of(&[]);
         let mut listener = Listener::new();
         let mut now = at(0.0);
         for (sleep, wobble) in sleeps.iter().zip(&wobbles) {
             now += seconds(*sleep);
-            listener.listen(&calls(&state, &forecast(100.0 + wobble, Some(90.0 + wobble))), now);
+            listener.listen(&calls_at(&[90.0 + wobble, 100.0 + wobble, 109.0, 220.0]), now);
         }
-        let last = calls(&state, &forecast(104.9, Some(94.9)));
+        let last = calls_at(&[94.9, 104.9, 109.0, 220.0]);
         listener.listen(&last, at(360.0));
         prop_assert_eq!(listener.heard.len(), 4);
         prop_assert!(listener.heard.values().all(|count| *count == 1), "{:?}", listener.heard);
@@ -244,10 +201,9 @@ proptest! {
     /// Whoever looks when `next` says hears every alarm at its very time.
     #[test]
     fn following_next_from_one_to_the_next_hears_each_on_time(shift in -20.0_f64..20.0) {
-        let state = state_of(&[]);
         let mut listener = Listener::new();
-        listener.listen(&calls(&state, &forecast(50.0, Some(40.0))), at(45.0));
-        let moved = calls(&state, &forecast(50.0 + shift, Some(40.0 + shift)));
+        listener.listen(&calls_at(&[40.0, 50.0]), at(45.0));
+        let moved = calls_at(&[40.0 + shift, 50.0 + shift]);
         let mut now = at(45.0);
         listener.listen(&moved, now);
         while let Some(then) = next(&moved, &listener.marks, now) {

@@ -16,6 +16,7 @@ fn reminders() -> Vec<Reminder> {
     vec![
         Reminder {
             uid: "light-1@pull-order".to_owned(),
+            sequence: 1,
             at: at("2026-10-25T00:30:00Z"), // an hour before clocks go back in Europe
             lasts: minutes(40.0),
             summary: "Light the fire; then wait, 40 minutes".to_owned(),
@@ -25,6 +26,7 @@ fn reminders() -> Vec<Reminder> {
         },
         Reminder {
             uid: "eat-1@pull-order".to_owned(),
+            sequence: 1,
             at: at("2026-12-31T23:59:00Z"),
             lasts: Span::zero(),
             summary: "Dinner".to_owned(),

@@ -131,7 +131,7 @@ fn a_cold_pit_that_never_gets_there_says_so() {
     history.pit.target = Temperature::from_f(180.0);
     history.pit.readings =
         vec![PitReading { at: at(1.0), temperature: Temperature::from_f(120.0) }];
-    history.pieces[0].pull_at = Temperature::from_f(185.0);
+    history.pieces[0].pull_choice = Some(Temperature::from_f(185.0));
     let forecast = forecast(&history, at(5.0));
     assert_eq!(first(&forecast).pull, None);
     assert_eq!(forecast.order, [PieceId(1)]);
@@ -144,7 +144,7 @@ fn a_piece_not_likely_to_get_there_is_looked_at_all_the_same() {
     history.pit.target = Temperature::from_f(180.0);
     history.pit.readings =
         vec![PitReading { at: at(1.0), temperature: Temperature::from_f(120.0) }];
-    history.pieces[0].pull_at = Temperature::from_f(185.0);
+    history.pieces[0].pull_choice = Some(Temperature::from_f(185.0));
     let look = |history: &History, minute| {
         let forecast = forecast(history, at(minute));
         assert_eq!(forecast.checks.len(), 1, "{:?}", forecast.checks);

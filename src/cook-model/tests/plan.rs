@@ -6,7 +6,9 @@ use cook_model::cook::{CookState, DeviceId, Log, What, fold};
 use cook_model::forecast::forecast;
 use cook_model::history::Instrument;
 use cook_model::piece::{Piece, PieceId, Shape};
-use cook_model::plan::{Move, Outlook, Plan, PlanProblem, Style, levers, outlook, plan, plan_by};
+use cook_model::plan::{
+    Clock, Move, Outlook, Plan, PlanProblem, Style, levers, outlook, plan, plan_by,
+};
 use cook_model::quantity::{
     Length, Mass, Moment, Span, Temperature, TemperatureDifference, minutes, to_minutes,
 };
@@ -51,7 +53,9 @@ fn outlook_of(state: &CookState, minute: f64) -> Outlook {
     let plan = plan_of(state, minute).ok();
     let forecast = forecast(&state.history, at(minute));
     let dinner = state.settings.dinner.unwrap();
-    outlook(&state.history, &forecast, plan.as_ref(), &state.settings.habits, dinner).unwrap()
+    let clock = Clock::at(forecast.at);
+    outlook(&state.history, &forecast, plan.as_ref(), &state.settings.habits, dinner, clock)
+        .unwrap()
 }
 
 fn all_on(count: u32, minute: f64) -> Vec<(f64, What)> {
@@ -159,7 +163,7 @@ fn a_sagging_pit_makes_dinner_late_and_raising_it_helps() {
     let plan = plan_of(&sagged, 91.0).ok();
     let seen = forecast(&sagged.history, at(91.0));
     let habits = &sagged.settings.habits;
-    let offered = levers(&sagged.history, &seen, plan.as_ref(), habits, &after);
+    let offered = levers(&sagged.history, &seen, plan.as_ref(), habits, Clock::at(seen.at), &after);
     let raised =
         offered.iter().find(|lever| matches!(lever.action, Move::RaisePit { .. })).unwrap();
     assert!(raised.outlook.ready.middle < after.ready.middle - minutes(2.0));
@@ -220,7 +224,8 @@ fn some_can_be_served_first_when_one_thick_piece_holds_up_dinner() {
     assert_eq!(now.last, PieceId(3));
     assert!(now.late_by() > Span::zero());
     let seen = forecast(&state.history, at(70.0));
-    let offered = levers(&state.history, &seen, None, &state.settings.habits, &now);
+    let offered =
+        levers(&state.history, &seen, None, &state.settings.habits, Clock::at(seen.at), &now);
     let first = offered.iter().find_map(|lever| match &lever.action {
         Move::ServeFirst { pieces } => Some(pieces.clone()),
         _ => None,
@@ -266,7 +271,7 @@ fn poked(readings: &[(f64, f64)]) -> Vec<(f64, What)> {
 fn a_piece_that_hardly_warms_any_more_makes_dinner_late_whatever_is_forecast() {
     let mut happened = all_on(1, 60.0);
     let target = Temperature::from_f(165.0);
-    happened.push((60.0, What::PullTargetSet { piece: None, target }));
+    happened.push((60.0, What::PullTargetSet { piece: None, target: Some(target) }));
     happened.extend(poked(&[(110.0, 155.0), (120.0, 157.0), (130.0, 159.0)]));
     let state = cook(&[38.0], 165.0, &happened);
     let seen = forecast(&state.history, at(130.0));
@@ -277,7 +282,7 @@ fn a_piece_that_hardly_warms_any_more_makes_dinner_late_whatever_is_forecast() {
     assert!(pull < at(150.0), "{pull}");
     assert_eq!(now.ready.middle, at(160.0) + habits.rest + habits.carving);
 
-    let offered = levers(&state.history, &seen, None, habits, &now);
+    let offered = levers(&state.history, &seen, None, habits, Clock::at(seen.at), &now);
     assert!(matches!(offered[0].action, Move::RaisePit { .. }), "{offered:?}");
     // From 250 to 275 F: as 91 to 116 F above the core.
     let sooner = to_minutes(now.ready.middle - offered[0].outlook.ready.middle);
@@ -292,7 +297,7 @@ fn a_dinner_at_risk_is_offered_a_hotter_pit_before_it_is_late() {
         let state = cook(&[36.0, 40.0], to_minutes(dinner - at(0.0)), &on);
         let seen = forecast(&state.history, at(70.0));
         let now = outlook_of(&state, 70.0);
-        levers(&state.history, &seen, None, &state.settings.habits, &now)
+        levers(&state.history, &seen, None, &state.settings.habits, Clock::at(seen.at), &now)
     };
     let at_risk = offered(ready.middle + minutes(1.0));
     assert_eq!(at_risk.len(), 1, "{at_risk:?}");

@@ -3,7 +3,8 @@
 
 mod support;
 
-use cook_model::cook::{Action, Stage, What, forecast_lethality, steps};
+use cook_model::cook::duties::{Act, Duty, duties};
+use cook_model::cook::{Seen, Stage, What, forecast_lethality};
 use cook_model::forecast::forecast;
 use cook_model::quantity::minutes;
 use cook_model::safety::{ClockKind, Prompt};
@@ -117,19 +118,17 @@ fn under_the_table_the_next_reading_is_due_when_it_completes_the_hold() {
     cook.write(62.0, pulled(1));
     cook.write(63.0, What::Covered { piece: piece(1) });
     cook.write(65.0, read(1, 151.0, 2));
-    let step = |cook: &Cook, minute: f64| {
-        let state = cook.state();
-        let coming = forecast(&state.history, at(minute));
-        let own = steps(&state, &coming, None, at(minute));
-        own.into_iter().find(|step| step.pieces == [piece(1)]).unwrap()
+    let step = |cook: &Cook, minute: f64| -> Duty {
+        let own = duties(&Seen::of(&cook.log, at(minute)));
+        own.into_iter().find(|duty| duty.act == Act::Prove).unwrap()
     };
     // The 150 F row, 12 % fat: 4.2 minutes.
     let due = step(&cook, 66.0);
-    assert_eq!((due.action, due.due), (Action::Prove, at(69.2)));
+    assert_eq!((due.act, due.from), (Act::Prove, at(69.2)));
     // A colder reading meanwhile: by the row of 144 F, 16.6 minutes in all.
     cook.write(68.0, read(1, 148.5, 2));
     let due = step(&cook, 69.0);
-    assert_eq!((due.action, due.due), (Action::Prove, at(81.6)));
+    assert_eq!((due.act, due.from), (Act::Prove, at(81.6)));
     cook.write(75.0, read(1, 148.0, 2));
     cook.write(81.6, read(1, 147.0, 2));
     assert_eq!(cook.stage(1), Stage::Proved);

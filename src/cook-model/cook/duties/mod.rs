@@ -18,6 +18,7 @@ mod under_way;
 use serde::Serialize;
 
 pub use act::{Act, Doing};
+pub use on_pit::HOT;
 pub use raw::chores_before;
 
 use super::alarms::{Alarm, AlarmId};

@@ -7,8 +7,8 @@ use crate::history::{CoreReading, PieceHistory};
 use crate::piece::PieceId;
 use crate::quantity::{Moment, Temperature};
 
-/// A piece this hot is dry (common practice, no source).
-const HOT: Temperature = Temperature::from_f(175.0);
+/// A piece this hot is dry, and a cook is told so (common practice, no source).
+pub const HOT: Temperature = Temperature::from_f(175.0);
 
 impl CookState {
     /// The reading by which a piece on the pit is to come off: the first of its latest instant-reads

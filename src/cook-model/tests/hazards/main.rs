@@ -8,8 +8,7 @@ mod readings;
 mod support;
 mod times;
 
-use cook_model::cook::{CookState, Stage};
-use cook_model::forecast::forecast;
+use cook_model::cook::{CookState, Seen, Stage};
 use cook_model::safety::{Shortfall, shortfall};
 use support::{Cook, at, piece, pulled, read};
 
@@ -23,9 +22,7 @@ fn why_not(cook: &Cook, number: u32) -> Option<Shortfall> {
 
 /// The state with the forecast's doubts heeded, as the screens show it.
 fn shown(cook: &Cook, minute: f64) -> CookState {
-    let state = cook.state();
-    let coming = forecast(&state.history, at(minute));
-    state.heed_forecast(&coming)
+    Seen::of(&cook.log, at(minute)).state
 }
 
 /// A cook in which piece 1 was read at 166 F in two places at minute 75, and pulled.

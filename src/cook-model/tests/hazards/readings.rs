@@ -1,7 +1,6 @@
 //! What was read, with what, of which piece: slips of the hand and of the thermometer.
 
-use cook_model::cook::{Stage, What};
-use cook_model::forecast::forecast;
+use cook_model::cook::{Seen, Stage, What};
 use cook_model::history::Instrument;
 use cook_model::quantity::{Temperature, TemperatureDifference};
 use cook_model::safety::{ProofRule, Shortfall, shortfall};
@@ -12,8 +11,7 @@ use crate::{proved_cook, shown, why_not};
 #[test]
 fn no_forecast_has_looked_at_the_reading_yet() {
     let cook = proved_cook();
-    let before = forecast(&cook.state().history, at(74.0));
-    assert_eq!(cook.state().heed_forecast(&before).pieces[0].proof, None);
+    assert_eq!(Seen::facts(&cook.log, at(76.0)).state.pieces[0].proof, None);
     // One that has seen it finds nothing wrong with it.
     assert!(shown(&cook, 76.0).pieces[0].proof.is_some());
 }

@@ -41,13 +41,17 @@ pub fn template() -> History {
     fold(&log).history
 }
 
-/// A piece that went on at minute 0.
+/// At what temperature breasts are often pulled (common practice, no source).
+pub const USUAL_PULL: Temperature = Temperature::from_f(160.0);
+
+/// A piece that went on at minute 0, to be pulled at the usual temperature.
 pub fn piece(number: u32, grams: f64, mm: f64) -> PieceHistory {
     let mut piece = template().pieces.remove(0);
     piece.id = PieceId(number);
     piece.piece.weight = Mass::from_g(grams);
     piece.piece.thickest = Some(Length::from_mm(mm));
     piece.readings.clear();
+    (piece.pull_choice, piece.pull_at) = (Some(USUAL_PULL), USUAL_PULL);
     piece
 }
 

@@ -1,4 +1,5 @@
-use cook_model::cook::{Action, Stage, Step, What};
+use cook_model::cook::Stage;
+use cook_model::cook::duties::{Act, Doing, Duty};
 use cook_model::quantity::Span;
 use leptos::prelude::*;
 
@@ -7,36 +8,40 @@ use crate::navigate::{Navigation, Screen};
 use crate::open_cook::{OpenCook, open_cook};
 use crate::{describe, say, show};
 
-/// A step nearer than this is counted down by the second; further off, the minute is enough.
+/// What is nearer than this is counted down by the second; further off, the minute is enough.
 const BY_THE_SECOND: Span = Span::minutes(10);
 
-/// The one next thing to do, large, with its countdown.
+/// The one thing to do now or next, large, with its countdown.
 #[component]
-pub fn NextStep() -> impl IntoView {
+pub fn Card() -> impl IntoView {
     let cook = open_cook();
-    let left = move || cook.step().map(|step| step.due - cook.now());
+    let duty = Derived::new(move || cook.duty());
+    let left = move || duty.read().as_ref().map(|duty| duty.from - cook.now());
     cook.each_second_while(move || {
         left().is_some_and(|left| left > Span::zero() && left <= BY_THE_SECOND)
     });
     let is_due = Derived::new(move || left().is_some_and(|left| left <= Span::zero()));
     let words = Derived::new(move || {
-        let state = cook.state().read();
-        cook.step().map(|step| {
-            let words = describe::step(&state, &step);
+        let seen = cook.seen().read();
+        duty.read().as_ref().map(|duty| {
+            let words = describe::duty(&seen, duty);
             (words.what, words.why)
         })
     });
     // Until the first forecast is there, pieces on the pit have no next step.
     let all_done =
         move || cook.state().read().pieces.iter().all(|piece| piece.stage == Stage::Packed);
+    let why = move || {
+        let overdue = duty.read().as_ref().and_then(|duty| describe::overdue(duty, cook.now()));
+        overdue.or_else(|| words.get().map(|words| words.1).filter(|_| is_due.get()))
+    };
     let then = move || {
-        let state = cook.state().read();
-        cook.step_after().map(|step| {
-            let what = describe::step(&state, &step).what;
-            if step.due <= cook.now() {
+        cook.duty_after().map(|after| {
+            let what = describe::duty(&cook.seen().read(), &after).what;
+            if after.from <= cook.now() {
                 say!("live-then-now", what = what)
             } else {
-                say!("live-then", what = what, time = show::clock(step.due))
+                say!("live-then", what = what, time = show::clock(after.from))
             }
         })
     };
@@ -54,7 +59,7 @@ pub fn NextStep() -> impl IntoView {
                         view! { <strong class="count">{say!("live-due-now")}</strong> }.into_any()
                     }
                     Some(left) => {
-                        let due = cook.step().map(|step| show::clock(step.due)).unwrap_or_default();
+                        let due = duty.read().as_ref().map(|duty| show::clock(duty.from));
                         view! {
                             <strong class="count">{count(left)}</strong>
                             <span class="at">{due}</span>
@@ -70,9 +75,7 @@ pub fn NextStep() -> impl IntoView {
                     None => say!("live-thinking"),
                 }}
             </h2>
-            <p class="why">
-                {move || is_due.get().then(|| words.get().map(|words| words.1))}
-            </p>
+            <p class="why">{move || why()}</p>
             <p class="then">{move || then()}</p>
             <p class="unseen" role="status">
                 {move || is_due.get().then(|| words.get().map(|words| words.0))}
@@ -86,36 +89,22 @@ fn count(left: Span) -> String {
     if left <= BY_THE_SECOND { show::countdown(left) } else { show::span(left) }
 }
 
-/// Does what the one button of a step says.
-pub fn perform(step: &Step, cook: OpenCook, navigation: Navigation) {
-    let each = |what: fn(cook_model::piece::PieceId) -> What| {
-        step.pieces.iter().copied().map(what).collect::<Vec<_>>()
-    };
-    let first = step.pieces.first().copied();
-    match &step.action {
-        Action::Check | Action::Prove => {
-            if let Some(piece) = first {
-                navigation.go(Screen::Piece(piece));
+/// Does a duty in its usual way: writes it down, or goes where it is typed.
+pub fn perform(duty: &Duty, cook: OpenCook, navigation: Navigation) {
+    match duty.doing().into_iter().next() {
+        _ if matches!(duty.act, Act::Answer { .. }) => navigation.go(Screen::Round),
+        Some(Doing::Write { entries }) => {
+            cook.record_all(entries);
+            if duty.act == Act::Check {
+                navigation.go(Screen::Round);
             }
         }
-        Action::ReadPit => navigation.go(Screen::Pit),
-        Action::SetOut => navigation.go(Screen::SetOut),
-        Action::TrySecondPlace { reading } => {
-            cook.record(What::SecondPlaceTried { reading: *reading });
+        Some(Doing::TypeCore { .. }) if duty.act == Act::KeepHot || duty.act == Act::HurryUp => {
+            duty.pieces.first().into_iter().for_each(|piece| navigation.go(Screen::Piece(*piece)));
         }
-        // One piece comes off, goes back or is re-seated at a time, each with its own tap.
-        Action::Pull => {
-            cook.record_all(first.map(|piece| What::Pulled { piece }).into_iter().collect())
-        }
-        Action::PutBack => {
-            cook.record_all(first.map(|piece| What::PutOn { piece }).into_iter().collect());
-        }
-        Action::Reseat => {
-            cook.record_all(first.map(|piece| What::LeaveInSeated { piece }).into_iter().collect());
-        }
-        Action::Chore { chore } => cook.record(What::ChoreDone { chore: *chore }),
-        Action::Cover => cook.record_all(each(|piece| What::Covered { piece })),
-        Action::PutOn => cook.record_all(each(|piece| What::PutOn { piece })),
-        Action::Pack => cook.record_all(each(|piece| What::Packed { piece })),
+        Some(Doing::TypeCore { .. }) => navigation.go(Screen::Round),
+        Some(Doing::TypePit) => navigation.go(Screen::Pit),
+        Some(Doing::TypePieces) => navigation.go(Screen::SetOut),
+        None => {}
     }
 }

@@ -1,0 +1,52 @@
+use cook_model::cook::duties::{Act, Doing, Duty};
+use cook_model::piece::PieceId;
+use leptos::prelude::*;
+
+use super::perform;
+use crate::derived::Derived;
+use crate::navigate::navigation;
+use crate::open_cook::open_cook;
+use crate::{describe, say, show};
+
+/// What is due of one piece, each with a button: the duties' own list, and nothing else.
+#[component]
+pub fn Offers(
+    /// Which piece.
+    piece: PieceId,
+) -> impl IntoView {
+    let cook = open_cook();
+    let navigation = navigation();
+    let due = Derived::new(move || {
+        let now = cook.now();
+        let duties = cook.duties().read();
+        let own = |duty: &&Duty| duty.is_due(now) && duty.pieces.contains(&piece);
+        duties.iter().filter(own).map(|duty| of_one(duty, piece)).collect::<Vec<_>>()
+    });
+    let buttons = move || {
+        let name = show::piece(&cook.state().read(), piece);
+        let button = |duty: Duty| {
+            let words = describe::offer(&duty.act)?;
+            let label = say!("offer-of", what = words.clone(), piece = name.clone());
+            Some(view! {
+                <button
+                    class="act"
+                    aria-label=label
+                    on:click=move |_| perform(&duty, cook, navigation)
+                >
+                    {words}
+                </button>
+            })
+        };
+        due.get().into_iter().filter_map(button).collect_view()
+    };
+    view! { {move || buttons()} }
+}
+
+/// The duty as it concerns one of its pieces alone. What is read is read in the duty's own order.
+fn of_one(duty: &Duty, piece: PieceId) -> Duty {
+    let typed = duty.doing().first().is_some_and(|doing| matches!(doing, Doing::TypeCore { .. }));
+    if typed || duty.act == Act::Check {
+        return duty.clone();
+    }
+    Duty { pieces: vec![piece], ..duty.clone() }
+}

@@ -1,0 +1,382 @@
+//! What the cook is told to do, from the states of a cook.
+#![allow(clippy::unwrap_used, reason = "in a test a failed unwrap is a failed test")]
+
+mod support;
+
+use cook_model::cook::duties::{Act, Duty, Why, duties, in_order};
+use cook_model::cook::{Chore, ROUND_LASTS, Seen, Stage, What};
+use cook_model::piece::PieceId;
+use cook_model::quantity::{Moment, Temperature, to_minutes};
+use support::{Cook, at, leave_in, packed, piece, pulled, put_on, read, set_out};
+
+impl Cook {
+    fn seen(&self) -> Seen {
+        Seen::of(&self.log, at(600.0))
+    }
+
+    /// What the card says at a minute.
+    fn card(&self, minute: f64) -> Duty {
+        let all = duties(&self.seen());
+        in_order(&all, at(minute)).first().map(|duty| (*duty).clone()).unwrap()
+    }
+
+    fn all(&self) -> Vec<Duty> {
+        duties(&self.seen())
+    }
+
+    /// When the core of a piece is likely at a temperature, in minutes.
+    fn likely_at(&self, number: u32, fahrenheit: f64) -> f64 {
+        let seen = self.seen();
+        let piece = seen.piece_forecast(piece(number)).unwrap();
+        to_minutes(piece.reaches(Temperature::from_f(fahrenheit)).unwrap() - at(0.0))
+    }
+}
+
+/// So many breasts of growing size, all on the pit since the start.
+fn on_the_pit(thickest_mm: &[f64]) -> Cook {
+    let mut cook = Cook::default();
+    for (number, mm) in (1..).zip(thickest_mm) {
+        cook.write(0.0, set_out(number, *mm));
+        cook.write(0.0, put_on(number));
+    }
+    cook.write(1.0, What::PitRead { temperature: Temperature::from_f(250.0) });
+    cook
+}
+
+fn acts(all: &[Duty]) -> Vec<&Act> {
+    all.iter().map(|duty| &duty.act).collect()
+}
+
+/// The round that the card asks for, gone through: each piece reads so much less than its likely pull.
+fn begin_round(cook: &mut Cook, minute: f64) -> Vec<PieceId> {
+    let card = cook.card(minute);
+    assert_eq!(card.act, Act::Check, "{card:?}");
+    cook.write(minute, What::RoundBegan { pieces: card.pieces.clone() });
+    card.pieces
+}
+
+#[test]
+fn an_empty_cook_asks_what_is_cooked() {
+    assert_eq!(Cook::default().card(600.0).act, Act::AddPieces);
+}
+
+#[test]
+fn a_cook_just_opened_has_no_forecast_and_guesses_nothing() {
+    let mut cook = on_the_pit(&[30.0, 38.0]);
+    cook.write(58.0, read(1, 166.0, 2));
+    cook.write(59.0, pulled(1));
+    let facts = Seen::facts(&cook.log, at(59.1));
+    let facts_only = duties(&facts);
+    for act in acts(&facts_only) {
+        assert!(
+            matches!(
+                act,
+                Act::Cover | Act::ReadPit | Act::Discard | Act::HurryUp | Act::Chore { .. }
+            ),
+            "{act:?} needs a forecast"
+        );
+    }
+    // No reading counts for a proof before a forecast found that it fits.
+    assert_eq!(facts.state.pieces[0].stage, Stage::Resting);
+}
+
+#[test]
+fn what_is_due_stays_due_while_time_goes_by() {
+    let cook = on_the_pit(&[30.0, 36.0, 40.0, 46.0]);
+    let check = cook.all().into_iter().find(|duty| duty.act == Act::Check).unwrap();
+    for minute in 0..90 {
+        let now = check.from + (at(f64::from(minute)) - at(0.0));
+        let all = cook.all();
+        let due: Vec<_> = in_order(&all, now).into_iter().filter(|d| d.is_due(now)).collect();
+        assert!(due.iter().any(|duty| duty.act == Act::Check), "minute {minute}: {due:?}");
+    }
+}
+
+#[test]
+fn one_opening_reads_the_piece_due_and_those_that_are_near() {
+    let cook = on_the_pit(&[36.0, 37.0, 38.0, 60.0]);
+    let check = cook.all().into_iter().find(|duty| duty.act == Act::Check).unwrap();
+    assert_eq!(check.pieces, [piece(1), piece(2), piece(3)], "the thick one is far from its pull");
+}
+
+#[test]
+fn nothing_interrupts_a_round_and_it_leads_from_piece_to_piece() {
+    let mut cook = on_the_pit(&[34.0, 36.0, 38.0]);
+    let due = cook.all().into_iter().find(|duty| duty.act == Act::Check).unwrap();
+    let minute = to_minutes(due.from - at(0.0)) + 0.01;
+    let pieces = begin_round(&mut cook, minute);
+    assert_eq!(pieces.len(), 3);
+    // The pit was read half an hour ago or more: it is read before the lid goes up.
+    assert_eq!(cook.card(minute + 0.1).act, Act::ReadPit);
+    cook.write(minute + 0.2, What::PitRead { temperature: Temperature::from_f(252.0) });
+    for (i, piece) in pieces.iter().enumerate() {
+        let now = minute + 0.4 + 0.2 * i as f64;
+        let card = cook.card(now);
+        assert_eq!((card.act, &card.pieces[..]), (Act::Read, &[*piece][..]));
+        let due: Vec<Duty> = cook.all().into_iter().filter(|duty| duty.is_due(at(now))).collect();
+        assert_eq!(due.len(), 1, "nothing else is asked meanwhile: {due:?}");
+        cook.write(now, read(piece.0, 130.0 - 2.0 * i as f64, 2));
+    }
+    let after = cook.card(minute + 1.2);
+    assert_ne!(after.act, Act::Read);
+    assert!(!after.is_due(at(minute + 1.2)) || after.act != Act::Check, "{after:?}");
+}
+
+#[test]
+fn a_round_that_nobody_goes_on_with_is_over_after_five_minutes() {
+    let mut cook = on_the_pit(&[34.0, 36.0]);
+    let due = cook.all().into_iter().find(|duty| duty.act == Act::Check).unwrap();
+    let minute = to_minutes(due.from - at(0.0)) + 0.01;
+    begin_round(&mut cook, minute);
+    cook.write(minute, What::PitRead { temperature: Temperature::from_f(250.0) });
+    cook.write(minute + 0.2, read(1, 150.0, 2));
+    assert_eq!(cook.card(minute + 4.0).act, Act::Read);
+    let later = minute + 0.3 + to_minutes(ROUND_LASTS);
+    assert_ne!(cook.card(later).act, Act::Read);
+    // And the log knows how long the lid was up: about as long as things were tapped.
+    let opening = cook.state().history.pit.lid[0];
+    assert!((0.2..1.0).contains(&to_minutes(opening.lasted)), "{opening:?}");
+}
+
+#[test]
+fn a_reading_at_the_pull_temperature_is_pulled_on_the_spot_in_a_round() {
+    let mut cook = on_the_pit(&[34.0, 36.0]);
+    let minute = cook.likely_at(1, 163.0);
+    let pieces = begin_round(&mut cook, minute);
+    cook.write(minute, What::PitRead { temperature: Temperature::from_f(250.0) });
+    cook.write(minute + 0.3, read(pieces[0].0, 165.0, 2));
+    let card = cook.card(minute + 0.4);
+    assert_eq!((card.act, card.pieces), (Act::Pull, vec![pieces[0]]));
+    cook.write(minute + 0.5, pulled(pieces[0].0));
+    assert_eq!(cook.card(minute + 0.6).act, Act::Read, "then the next piece");
+}
+
+#[test]
+fn a_doubted_reading_commands_nothing_until_it_is_vouched_for() {
+    // 160 typed for 106: the card asks, and no pull is called for.
+    let mut cook = on_the_pit(&[38.0]);
+    let minute = cook.likely_at(1, 106.0);
+    let reading = cook.write(minute, read(1, 160.0, 2));
+    let card = cook.card(minute + 0.1);
+    assert_eq!(card.act, Act::Answer { reading });
+    assert!(!acts(&cook.all()).contains(&&Act::Pull));
+    cook.write(minute + 0.5, What::ReadingVouched { reading });
+    assert!(!acts(&cook.all()).contains(&&Act::Answer { reading }));
+}
+
+#[test]
+fn no_forecast_alone_ever_means_pull_and_overdue_says_so() {
+    // Forgotten for three hours: the check is due, and likely past 175 F since some moment gone by.
+    let cook = on_the_pit(&[30.0, 38.0]);
+    let card = cook.card(180.0);
+    assert_eq!(card.act, Act::Check);
+    let Why::Forecast { past: Some(past), hot: Some(hot) } = card.why else { panic!("{card:?}") };
+    assert!(past < hot && hot < at(180.0));
+    assert!(!acts(&cook.all()).contains(&&Act::Pull));
+}
+
+#[test]
+fn the_default_pull_is_near_the_proof_and_higher_for_a_thin_piece() {
+    // Common practice, no source: carryover of a breast is 3 to 8 F, more in a thick one.
+    let pull_at = |mm| on_the_pit(&[mm]).seen().piece_forecast(piece(1)).unwrap().pull_at.f();
+    let mut before = 166.0;
+    for mm in [22.0, 30.0, 38.0, 50.0] {
+        assert!((157.0..=165.1).contains(&pull_at(mm)), "{mm} mm: {}", pull_at(mm));
+        assert!(pull_at(mm) <= before, "{mm} mm: {} after {before}", pull_at(mm));
+        before = pull_at(mm);
+    }
+}
+
+#[test]
+fn what_was_pulled_is_read_once_near_its_peak_and_then_left_alone() {
+    let mut cook = on_the_pit(&[38.0]);
+    cook.write(0.0, What::PullTargetSet { piece: None, target: Some(Temperature::from_f(162.0)) });
+    let minute = cook.likely_at(1, 162.0);
+    cook.write(minute, read(1, 162.0, 2));
+    cook.write(minute + 0.5, pulled(1));
+    cook.write(minute + 1.0, What::Covered { piece: piece(1) });
+    let prove = cook.all().into_iter().find(|duty| duty.act == Act::Prove).unwrap();
+    let wait = to_minutes(prove.from - at(minute));
+    assert!((1.0..20.0).contains(&wait), "asked for once, near the peak: {wait} min");
+    cook.write(minute + wait, read(1, 166.0, 2));
+    let left = cook.all();
+    assert!(!left.iter().any(|d| matches!(d.act, Act::Prove | Act::PutBack)), "{left:?}");
+}
+
+#[test]
+fn a_rest_that_fell_short_goes_back_on_and_its_target_is_the_proof_itself() {
+    let mut cook = on_the_pit(&[38.0]);
+    cook.write(0.0, What::PullTargetSet { piece: None, target: Some(Temperature::from_f(160.0)) });
+    let minute = cook.likely_at(1, 160.0);
+    cook.write(minute, read(1, 160.0, 2));
+    cook.write(minute + 0.5, pulled(1));
+    cook.write(minute + 1.0, What::Covered { piece: piece(1) });
+    cook.write(minute + 12.0, read(1, 162.0, 2));
+    assert_eq!(cook.card(minute + 13.0).act, Act::PutBack);
+    cook.write(minute + 14.0, put_on(1));
+    // At 162 F it would be pulled again by the old target.
+    cook.write(minute + 20.0, read(1, 162.0, 2));
+    assert!(!acts(&cook.all()).contains(&&Act::Pull));
+    assert_eq!(cook.seen().history(piece(1)).unwrap().pull_at, Temperature::from_f(165.0));
+}
+
+#[test]
+fn a_choice_that_will_go_back_is_told_before_the_pull() {
+    let mut cook = on_the_pit(&[38.0]);
+    let chance =
+        |cook: &Cook| cook.seen().piece_forecast(piece(1)).unwrap().goes_back.unwrap().value();
+    assert!(chance(&cook) <= 0.06, "the default: one in twenty, {}", chance(&cook));
+    cook.write(0.0, What::PullTargetSet { piece: None, target: Some(Temperature::from_f(155.0)) });
+    assert!(chance(&cook) > 0.9, "155 F hardly ever comes to 165: {}", chance(&cook));
+    cook.write(0.0, What::PullTargetSet { piece: None, target: None });
+    assert!(chance(&cook) <= 0.06);
+}
+
+#[test]
+fn a_fire_that_died_is_the_first_duty_and_spares_pointless_checks() {
+    let mut cook = on_the_pit(&[34.0, 36.0, 38.0, 40.0]);
+    let due = cook.all().into_iter().find(|duty| duty.act == Act::Check).unwrap();
+    let before = to_minutes(due.from - at(0.0)) - 12.0;
+    cook.write(before, What::PitRead { temperature: Temperature::from_f(150.0) });
+    cook.write(before + 10.0, What::PitRead { temperature: Temperature::from_f(128.0) });
+    for wait in [11.0, 13.0, 20.0] {
+        let card = cook.card(before + wait);
+        assert_eq!(card.act, Act::MendFire, "{card:?}");
+        let due = |duty: &&Duty| duty.act == Act::Check && duty.is_due(at(before + wait));
+        assert_eq!(cook.all().iter().filter(due).count(), 0);
+    }
+    let rings = cook.all().into_iter().find(|duty| duty.act == Act::MendFire).unwrap().bells;
+    assert_eq!(rings[0].at, at(before + 20.0), "read again in ten minutes");
+}
+
+#[test]
+fn a_pit_read_just_after_the_lid_was_up_is_no_dead_fire() {
+    let mut cook = on_the_pit(&[38.0]);
+    cook.write(20.0, What::LidOpened { seconds: 60 });
+    cook.write(22.0, What::PitRead { temperature: Temperature::from_f(205.0) });
+    assert!(!acts(&cook.all()).contains(&&Act::MendFire));
+}
+
+#[test]
+fn the_fire_is_fed_though_nobody_said_that_it_was_lit() {
+    let cook = on_the_pit(&[38.0]);
+    let feed = Act::Chore { chore: Chore::FeedFire };
+    let fed = cook.all().into_iter().find(|duty| duty.act == feed).unwrap();
+    assert_eq!(fed.from, at(45.0), "every 45 minutes unless the cook told otherwise");
+}
+
+/// A cook whose one piece was proved at a minute, covered, for dinner at another.
+fn proved(dinner: Option<f64>) -> (Cook, f64) {
+    let mut cook = on_the_pit(&[38.0]);
+    let dinner = dinner.map(at);
+    cook.write(0.0, What::DinnerSet { at: dinner });
+    let minute = cook.likely_at(1, 164.0);
+    cook.write(minute, read(1, 164.0, 2));
+    cook.write(minute + 0.5, pulled(1));
+    cook.write(minute + 1.0, What::Covered { piece: piece(1) });
+    cook.write(minute + 8.0, read(1, 167.0, 2));
+    (cook, minute + 8.0)
+}
+
+#[test]
+fn what_was_out_too_long_is_thrown_away_and_never_served() {
+    let (cook, minute) = proved(None);
+    // USDA: two hours out of the refrigerator, from when it was last known to be above 140 F.
+    assert_eq!(cook.card(minute + 60.0).act, Act::Serve);
+    assert_eq!(cook.card(minute + 110.0).act, Act::Chill, "twenty minutes before the limit");
+    let late = at(minute + 121.0);
+    let all = cook.all();
+    let left: Vec<&Act> = in_order(&all, late).into_iter().map(|duty| &duty.act).collect();
+    assert_eq!(left, [&Act::Discard]);
+}
+
+#[test]
+fn done_two_hours_early_is_kept_hot_and_read_again() {
+    let (mut cook, minute) = proved(None);
+    cook.write(minute + 1.0, What::DinnerSet { at: Some(at(minute + 130.0)) });
+    let card = cook.card(minute + 20.0);
+    assert_eq!(card.act, Act::KeepHot);
+    cook.write(minute + 21.0, read(1, 150.0, 1));
+    assert!(!cook.card(minute + 22.0).is_due(at(minute + 22.0)));
+    assert_eq!(cook.card(minute + 70.0).act, Act::KeepHot, "read again after 45 minutes");
+    cook.write(minute + 71.0, read(1, 147.0, 1));
+    assert_eq!(cook.card(minute + 121.0).act, Act::Serve);
+}
+
+#[test]
+fn a_piece_that_is_not_proved_keeps_dinner_waiting() {
+    let (cook, minute) = proved(None);
+    let mut two = cook.clone();
+    two.write(minute, set_out(2, 60.0));
+    two.write(minute, put_on(2));
+    assert!(!acts(&two.all()).contains(&&Act::Serve));
+    assert!(acts(&cook.all()).contains(&&Act::Serve));
+}
+
+#[test]
+fn a_second_place_is_asked_for_while_it_counts() {
+    let (cook, minute) = {
+        let mut cook = on_the_pit(&[38.0]);
+        let minute = cook.likely_at(1, 164.0);
+        cook.write(minute, read(1, 164.0, 2));
+        cook.write(minute + 0.5, pulled(1));
+        cook.write(minute + 1.0, What::Covered { piece: piece(1) });
+        cook.write(minute + 8.0, read(1, 166.0, 1));
+        (cook, minute + 8.0)
+    };
+    assert!(matches!(cook.card(minute + 1.0).act, Act::TrySecondPlace { .. }));
+    assert_eq!(cook.card(minute + 6.0).act, Act::Prove, "too late for a second place: read anew");
+}
+
+#[test]
+fn a_leave_in_that_missed_is_reseated_with_the_lid_up_and_commands_no_pull() {
+    let mut cook = on_the_pit(&[38.0]);
+    cook.write(0.0, What::LeaveInSeated { piece: piece(1) });
+    for (minute, shown) in [(20.0, 105.0), (30.0, 135.0), (40.0, 160.0), (45.0, 171.0)] {
+        cook.write(minute, leave_in(1, shown, 1));
+    }
+    assert!(!acts(&cook.all()).contains(&&Act::Pull));
+    let round = What::RoundBegan { pieces: vec![piece(1)] };
+    cook.write(46.0, round);
+    cook.write(46.1, What::PitRead { temperature: Temperature::from_f(250.0) });
+    let poked = cook.write(46.4, read(1, 132.0, 2));
+    cook.write(46.5, What::ReadingVouched { reading: poked });
+    assert_eq!(cook.card(46.6).act, Act::Reseat);
+}
+
+#[test]
+fn a_plan_says_when_the_fire_is_lit_and_when_each_piece_goes_on() {
+    let mut cook = Cook::default();
+    cook.write(0.0, set_out(1, 38.0));
+    cook.write(0.0, What::DinnerSet { at: Some(at(240.0)) });
+    let seen = cook.seen();
+    let plan = seen.plan.clone().unwrap();
+    let light = Act::Chore { chore: Chore::LightFire };
+    let all = cook.all();
+    let due = |act: &Act| all.iter().find(|duty| duty.act == *act).map(|duty| duty.from);
+    assert_eq!(due(&light), Some(plan.light));
+    assert_eq!(due(&Act::PutOn), Some(plan.first_on));
+    // Half an hour behind with the fire, dinner is half an hour later than it would be.
+    let on_time = seen.outlook(plan.out_of_fridge).unwrap().ready.middle;
+    let late = seen.outlook(plan.out_of_fridge + (at(30.0) - at(0.0))).unwrap().ready.middle;
+    assert!((to_minutes(late - on_time) - 30.0).abs() < 1.0, "{}", to_minutes(late - on_time));
+    cook.write(100.0, What::ChoreDone { chore: Chore::LightFire });
+    assert!(!acts(&cook.all()).contains(&&light));
+}
+
+#[test]
+fn once_everything_is_packed_nothing_is_left_to_do() {
+    let (mut cook, minute) = proved(None);
+    cook.write(minute + 20.0, packed(1));
+    let all = cook.all();
+    assert!(in_order(&all, at(minute + 600.0)).is_empty(), "{all:?}");
+}
+
+#[test]
+fn the_same_log_gives_the_same_look_whenever_it_is_taken() {
+    let mut cook = on_the_pit(&[34.0, 38.0]);
+    cook.write(40.0, read(1, 118.0, 2));
+    let at_once = Seen::of(&cook.log, at(40.0));
+    let later: Moment = at(75.0);
+    assert_eq!(at_once, Seen::of(&cook.log, later));
+}

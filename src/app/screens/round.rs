@@ -77,7 +77,10 @@ pub fn RoundScreen() -> impl IntoView {
         ahead.set(after(cook, piece.get_untracked(), typed));
     };
     view! {
-        <section class="screen reading round">
+        <section
+            class="screen reading round"
+            aria-busy=move || cook.is_thinking().to_string()
+        >
             <div class="sides">
                 <div class="side entry">
                     <header class="top">

@@ -89,7 +89,7 @@ pub(super) fn proved(seen: &Seen, history: &PieceHistory) -> Vec<Duty> {
     let wanted = seen.state.settings.dinner.map(|dinner| dinner - habits.carving);
     let serve = wanted.map_or(all_rested, |wanted| wanted.max(all_rested));
     let mut all = vec![Duty::of(Act::Serve, piece.clone(), serve, Why::Usual)];
-    if serve - rested > EARLY {
+    if serve - all_rested > EARLY {
         // What was found too cold is warmed, and read sooner; its limit out of the cold runs on.
         let kept = history.pokes().rfind(|reading| reading.at > rested);
         let again = kept.map_or(rested, |reading| {

@@ -78,7 +78,11 @@ impl Record {
         for (piece, pull) in rehearsed.pull.iter().enumerate() {
             let Some(pull) = pull else { continue };
             let (two, one) = AHEAD;
-            let ahead = if (piece as u64 + setup.seed).is_multiple_of(2) { two.to_vec() } else { vec![one] };
+            let ahead = if (piece as u64 + setup.seed).is_multiple_of(2) {
+                two.to_vec()
+            } else {
+                vec![one]
+            };
             plan.extend(ahead.iter().map(|ahead| (pull - ahead, piece)));
         }
         plan.retain(|(at, _)| *at >= SOONEST);

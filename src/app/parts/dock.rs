@@ -2,7 +2,7 @@ use cook_model::cook::duties::Act;
 use cook_model::cook::{Stage, What};
 use leptos::prelude::*;
 
-use super::{AlarmBar, LastDone, Question, Tab, perform};
+use super::{AlarmBar, LastDone, Prompts, Question, Tab, perform};
 use crate::derived::Derived;
 use crate::kitchen::KitchenDock;
 use crate::navigate::{Screen, navigation};
@@ -43,6 +43,9 @@ pub fn Dock() -> impl IntoView {
             </If>
             <If holds=move || at_the_cook() && asks.get()>
                 <Question />
+            </If>
+            <If holds=move || at_the_cook()>
+                <Prompts />
             </If>
             <If holds=move || at_the_cook() && !asks.get() && cook.duty().is_some()>
                 <CardButton />

@@ -28,7 +28,6 @@ pub fn PieceRow(
     let forecast = Derived::new(move || cook.piece_forecast(piece));
     let band_now = move || forecast.get().map(|forecast| forecast.core_at(cook.now()));
     let name = move || show::piece(&cook.state().read(), piece);
-    let weight = move || history.get().map(|history| show::mass(history.piece.weight));
     let core = move || band_now().map(|core| show::degrees(core.middle));
     let band = move || {
         band_now().map(|core| {
@@ -43,9 +42,7 @@ pub fn PieceRow(
                     level=move || level(history.get(), forecast.get(), cook.now())
                     stage=stage
                 />
-                <span class="name">
-                    {move || name()} " " <span class="weight">{move || weight()}</span>
-                </span>
+                <span class="name">{move || name()}</span>
                 <span class="window">
                     {move || window_words(stage.get(), forecast.get(), cook.now())}
                 </span>

@@ -9,7 +9,7 @@ use leptos::prelude::*;
 use crate::derived::Derived;
 use crate::navigate::{Screen, navigation};
 use crate::open_cook::open_cook;
-use crate::parts::{BackOn, Card, Each, Heading, If, NearClocks, PieceRow, Prompts, Rack, in_hand};
+use crate::parts::{BackOn, Card, Each, Heading, If, NearClocks, PieceRow, Rack, in_hand};
 use crate::words::wording;
 use crate::{describe, say, show};
 
@@ -43,13 +43,12 @@ pub fn Live() -> impl IntoView {
                     <Card />
                     <Rack in_hand=in_hand() />
                     <BackOnNow />
-                    <Prompts />
                     <NearClocks />
                     <CookFacts />
                 </div>
                 <div class="side">
                     <If holds=move || !order.read().0.is_empty()>
-                        <h2 class="list-name">{wording("live-order")}</h2>
+                        <h2 class="unseen">{wording("live-order")}</h2>
                         <ol class="rows pieces">
                             <Each each=move || drawn(order.get().0) key=|id| *id let:id>
                                 <PieceRow piece=id />

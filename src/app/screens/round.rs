@@ -117,7 +117,8 @@ fn asked(cook: OpenCook, ahead: Ahead) -> Option<Asked> {
         Ahead::Waits => return Some(Asked::Wait),
         Ahead::Nothing => {}
     }
-    let in_time = cook.seen().read().is_of(&cook.log().read());
+    // What was just tapped may not be in the log yet, or the look not be of it.
+    let in_time = cook.seen().read().is_of(&cook.log().read()) && !cook.has_unwritten();
     let duty = cook.duty().filter(|duty| duty.is_due(cook.now()));
     let Some(duty) = duty else { return (!in_time).then_some(Asked::Wait) };
     let first = duty.pieces.first().copied();

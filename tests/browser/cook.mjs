@@ -71,7 +71,13 @@ export class Person {
     if (!/^\d{3}$/.test(text)) await this.tap("Store reading");
   }
 
-  /** What the next-step card says once the forecast is fresh: what to do, and whether it is due. */
+  /** Says on the open number pad that the lowest of two places is typed, unless it says so already. */
+  async twoPlaces() {
+    const two = this.button("Lowest of two");
+    if ((await two.getAttribute("aria-pressed")) === "false") await this.tap("Lowest of two");
+  }
+
+  /** What the card says once the forecast is fresh: what to do, and whether it is due. */
   async nextStep() {
     const card = this.page.locator(".next[aria-busy=false]");
     const what = await card.getByRole("heading").innerText();

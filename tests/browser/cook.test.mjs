@@ -2,15 +2,12 @@
 
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { EVENING, FOUR, Person, coreOnThePit } from "./cook.mjs";
+import { EVENING, FOUR, Person } from "./cook.mjs";
+import { Follower } from "./follow.mjs";
 import { goOffline, keptOffline, openApp, siteAndPhone, started } from "./harness.mjs";
 
 /** Time constants of the four pieces, minutes: the thinnest is done in under an hour. */
 const SLOW = [32, 39, 45, 55];
-/** What carryover adds in this scenario, degrees Fahrenheit. */
-const CARRYOVER = 5;
-/** Longer than any cook of four breasts. */
-const MOST_MINUTES = 240;
 
 test("four breasts, each pulled in its own time, proved, with no network", async (t) => {
   const { site, phone } = await siteAndPhone(t, { time: EVENING });
@@ -24,73 +21,24 @@ test("four breasts, each pulled in its own time, proved, with no network", async
   await person.setOutAll(FOUR);
   await person.tap("Put all 4 on");
   await person.stored("on");
-  const pulled = await followAdvice(person, phone);
+  const before = person.taps;
+  const follower = new Follower(person, { slow: SLOW });
+  await follower.until(/^Serve/);
 
-  assert.deepEqual([...pulled.keys()], [1, 2, 3, 4], "the pull order follows the size");
+  const taps = person.taps - before;
+  t.diagnostic(`${taps} taps, ${follower.openings} openings, ${follower.proofs} readings at rest`);
+  assert.deepEqual([...follower.pulled.keys()], [1, 2, 3, 4], "the pull order follows the size");
+  assert.equal(follower.putBack, 0);
+  // What a person at the pit will bear: an opening for each piece and one or two more, and no more
+  // taps than the three digits of every reading and one to act on it.
+  assert.ok(follower.openings <= 7, `${follower.openings} openings`);
+  assert.ok(taps <= 80, `${taps} taps`);
   await person.goTo("Rest");
   const rows = await phone.page.locator(".piece").allInnerTexts();
   assert.equal(rows.length, 4);
   for (const row of rows) assert.match(row, /Proved: 16\d\s°F read at/);
   await person.picture("proved");
 });
-
-/**
- * Does what the app says until it says to serve or pack: types what the thermometers would show,
- * pulls, covers, proves. Returns the pieces in the order in which they came off, with the minute.
- */
-async function followAdvice(person, phone) {
-  const pulled = new Map();
-  let minute = 0;
-  for (let steps = 0; minute < MOST_MINUTES; steps += 1) {
-    assert.ok(steps < 400, "the advice leads nowhere");
-    const { what, due } = await person.nextStep();
-    const keep = person.button(/is right$/);
-    if (await keep.isVisible()) {
-      await keep.tap();
-      await person.stored("said to be right");
-      continue;
-    }
-    if (!due) {
-      await phone.context.clock.fastForward(60_000);
-      minute += 1;
-      if (minute === 45) await person.picture("live");
-      continue;
-    }
-    if (/^Serve or pack/.test(what)) {
-      assert.equal(await phone.page.locator(".piece.proved").count(), SLOW.length);
-      return pulled;
-    }
-    const piece = Number(/Pieces? (\d)/.exec(what)?.[1]);
-    if (/^Read the pit/.test(what)) {
-      await person.tap("Type the pit reading");
-      await person.typeReading("250");
-      await person.stored("Pit reads");
-    } else if (/^Check/.test(what)) {
-      await person.tap(`Read Piece ${piece}`);
-      if (minute > 40) await person.picture("reading");
-      await person.typeReading(String(Math.floor(coreOnThePit(minute, SLOW[piece - 1]))));
-      await person.stored(`Piece ${piece} reads`);
-    } else if (/^Pull/.test(what)) {
-      await person.tap(`Piece ${piece} is off`);
-      pulled.set(piece, minute);
-      await person.stored(`Piece ${piece} off`);
-    } else if (/^Cover/.test(what)) {
-      await person.tap(/covered$/);
-      await person.stored("covered");
-    } else if (/to prove it$/.test(what)) {
-      await person.tap(`Read Piece ${piece}`);
-      const peak = coreOnThePit(pulled.get(piece), SLOW[piece - 1]) + CARRYOVER;
-      await person.typeReading(String(Math.floor(Math.max(peak, 165))));
-      await person.stored(`Piece ${piece} reads`);
-    } else if (/^Try a second place/.test(what)) {
-      await person.tap("Second place reads no lower");
-      await person.stored("second place");
-    } else {
-      assert.fail(`what now? ${what}`);
-    }
-  }
-  return assert.fail("the cook never ended");
-}
 
 test("a leave-in that missed the middle is told, drawn and re-seated", async (t) => {
   const { site, phone } = await siteAndPhone(t, { time: EVENING });
@@ -123,8 +71,8 @@ test("a leave-in that missed the middle is told, drawn and re-seated", async (t)
   await page.locator(".cross-section").scrollIntoViewIfNeeded();
   await person.picture("missed");
   await person.tap("Back");
-  await page.getByRole("heading", { name: "Re-seat the leave-in of Piece 1" }).waitFor();
-  await person.tap("Leave-in re-seated");
+  await person.openPiece(1);
+  await person.tap("Leave-in seated here");
   await person.stored("seated in");
   await person.openPiece(1);
   await page.locator(".cross-section").waitFor({ state: "detached" });
@@ -165,18 +113,19 @@ test("killed and opened again at five moments, nothing is lost", async (t) => {
 
   await wait(25);
   await person.openPiece(1);
-  await person.typeReading("161");
-  await person.stored("Piece 1 reads 161");
-  await person.tap("Piece 1 is off");
+  await person.typeReading("164");
+  await person.stored("Piece 1 reads 164");
+  await person.openPiece(1);
+  await person.tap("Pull Piece 1");
   await person.stored("Piece 1 off");
   await killAndReopen("just after a pull");
 
   await person.goTo("Rest");
-  await person.tap("Cover", { exact: true });
+  await person.tap("Cover: Piece 1");
   await person.stored("covered");
   await wait(5);
   await person.tap("Read", { exact: true });
-  await person.tap("Lowest of two");
+  await person.twoPlaces();
   await person.typeReading("166");
   await person.stored("Piece 1 reads 166");
   await killAndReopen("just after a proof");

@@ -83,11 +83,7 @@ export class Follower {
       if (/^Pit$/.test(title)) {
         await this.person.typeReading(String(this.pit(this.minute)));
       } else if (piece) {
-        const two = this.person.button("Lowest of two");
-        if ((await two.getAttribute("aria-pressed")) === "false") {
-          await two.tap();
-          this.person.taps += 1;
-        }
+        await this.person.twoPlaces();
         if (this.pulled.has(piece)) this.proofs += 1;
         await this.person.typeReading(String(Math.floor(this.core(piece))));
       }

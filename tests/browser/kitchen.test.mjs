@@ -174,7 +174,7 @@ async function fourProved(person, phone) {
     // The list comes to rest with the forecast.
     await person.nextStep();
     await person.openPiece(piece);
-    await person.tap("Lowest of two");
+    await person.twoPlaces();
     await person.typeReading("167");
     await person.stored(`Piece ${piece} reads 167`);
     await person.nextStep();

@@ -30,7 +30,7 @@ async function onePieceOn(t, piece) {
     async read(reading) {
       await person.goTo("Cook");
       await person.openPiece(1);
-      await person.tap("Lowest of two");
+      await person.twoPlaces();
       await person.typeReading(reading);
       await person.stored(`Piece 1 reads ${reading}`);
       await sayItIsRight(person);
@@ -41,7 +41,7 @@ async function onePieceOn(t, piece) {
       await person.tap("Pull Piece 1");
       await person.stored("Piece 1 off");
       await person.goTo("Rest");
-      await person.tap("Cover", { exact: true });
+      await person.tap("Cover: Piece 1");
       await person.stored("covered");
     },
     async open(screen) {

@@ -30,7 +30,7 @@ export async function midCook(t) {
   await phone.page.locator("#dinner").blur();
   await person.goTo("Cook");
   for (const piece of [1, 2]) {
-    await person.tap(`Put Piece ${piece} on`);
+    await person.tap(`Put on: Piece ${piece}`);
     await person.stored(`Piece ${piece} on`);
   }
   await clock.fastForward("30:00");

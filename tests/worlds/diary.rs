@@ -8,6 +8,7 @@ use cook_model::history::{
 };
 use cook_model::piece::{Piece, PieceId, Shape};
 use cook_model::quantity::{Length, Mass, Moment, Temperature, TemperatureDifference, seconds};
+use cook_model::safety::ProofRule;
 
 use crate::draw::{Setup, Told};
 use crate::record::{Reading, Record};
@@ -57,6 +58,7 @@ impl Noted<'_> {
                     .collect(),
                 ambient: c(20.0),
             },
+            proof_rule: ProofRule::default(),
             tolerances: Tolerances {
                 instant_read: TemperatureDifference::from_f(1.0),
                 ..Tolerances::default()
@@ -77,6 +79,7 @@ impl Noted<'_> {
             id: PieceId(piece as u32 + 1),
             piece: raw(&setup.told[piece]),
             tonight: true,
+            pull_choice: Some(Temperature::from_c(setup.pull_at)),
             pull_at: Temperature::from_c(setup.pull_at),
             spells: vec![Spell {
                 on: moment(0.0),
@@ -87,6 +90,7 @@ impl Noted<'_> {
             placements: Vec::new(),
             last_put_on: None,
             packed: None,
+            discarded: false,
         }
     }
 }

@@ -8,7 +8,7 @@ use crate::navigate::navigation;
 use crate::open_cook::open_cook;
 use crate::{describe, say, show};
 
-/// What is due of one piece, each with a button: the duties' own list, and nothing else.
+/// What is to be done with one piece, each with a button: the duties' own list, and nothing else.
 #[component]
 pub fn Offers(
     /// Which piece.
@@ -19,7 +19,9 @@ pub fn Offers(
     let due = Derived::new(move || {
         let now = cook.now();
         let duties = cook.duties().read();
-        let own = |duty: &&Duty| duty.is_due(now) && duty.pieces.contains(&piece);
+        // A raw piece can go on before its time.
+        let offered = |duty: &&Duty| duty.is_due(now) || duty.act == Act::PutOn;
+        let own = |duty: &&Duty| offered(duty) && duty.pieces.contains(&piece);
         duties.iter().filter(own).map(|duty| of_one(duty, piece)).collect::<Vec<_>>()
     });
     let buttons = move || {

@@ -8,8 +8,6 @@ use twin::cooks;
 use twin::cores;
 use twin::study::conduct::{self, Day, Figures, Outcome};
 
-/// Cooks in the whole study.
-pub const COOKS: u64 = 300;
 /// First seed of the cooks by which the timing of the duties was chosen, and of those that judge it.
 const CHOSEN_BY: u64 = 2_000_000;
 const JUDGED_BY: u64 = 3_000_000;

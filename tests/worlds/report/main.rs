@@ -60,6 +60,9 @@ fn tables(cooks: &[(Setup, Record)]) -> String {
     format!("{}\n{}\n{}", table::all(&judged), table::worst(&judged), by.join("\n"))
 }
 
+/// A figure of one piece of a cook, if it has one.
+type Value<'a> = &'a dyn Fn(&(Setup, Record), usize) -> Option<f64>;
+
 /// Median true time to the pull, min, by world and setting; the rise after it, F; water lost, kg/m2.
 fn times(cooks: &[(Setup, Record)]) -> String {
     let mut text = String::new();
@@ -67,7 +70,7 @@ fn times(cooks: &[(Setup, Record)]) -> String {
         let _ = write!(text, "| {} |", kind.name);
         for set in SETTINGS {
             let of_it = || cooks.iter().filter(|(s, _)| s.world == world && s.set == set);
-            let median = |value: &dyn Fn(&(Setup, Record), usize) -> Option<f64>| {
+            let median = |value: Value<'_>| {
                 let mut all: Vec<f64> = of_it()
                     .flat_map(|cook| (0..cook.0.told.len()).filter_map(|piece| value(cook, piece)))
                     .collect();

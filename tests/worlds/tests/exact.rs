@@ -139,7 +139,7 @@ fn a_fire_that_forgets_keeps_its_spread_and_its_memory() {
                 (squares + after * after, products + before * after, count + 1.0);
         }
     }
-    let spread = (squares / count as f64).sqrt();
+    let spread = (squares / count).sqrt();
     assert!((spread - 5.0).abs() < 0.4, "{spread}");
     let kept = products / squares;
     assert!((kept - (-1.0_f64).exp()).abs() < 0.08, "{kept}");

@@ -1,34 +1,65 @@
 //! What a forecast may do to the proofs: take one away, never give one.
 
 use super::state::stage;
+use super::watch::low_side;
 use super::{CookState, EntryId};
 use crate::forecast::{Forecast, Surprise};
 use crate::history::Instrument;
-use crate::safety::prove;
+use crate::piece::PieceId;
+use crate::quantity::Moment;
+use crate::safety::{RunOut, Standing, standing};
 
 impl CookState {
     /// The same state with the forecast's surprises heeded: a reading that does not fit what is
     /// otherwise known proves nothing until the cook has vouched for it.
     #[must_use]
     pub fn heed(mut self, surprises: &[Surprise]) -> Self {
-        self.doubted.extend(surprises.iter().map(|surprise| surprise.entry));
-        self.doubted.sort_unstable();
-        self.doubted.dedup();
-        for (standing, piece) in self.pieces.iter_mut().zip(&self.history.pieces) {
-            standing.proof = prove(&self.history, piece, self.settings.proof_rule, &self.doubted);
-            standing.stage = stage(piece, standing.proof.is_some());
-        }
+        self.doubt(surprises.iter().map(|surprise| surprise.entry));
+        self.judge(None);
         self
     }
 
-    /// The same state with a forecast heeded: its surprises, and that it has not seen what was typed
-    /// after it was made. Such a reading proves nothing until a newer forecast finds that it fits.
+    /// The same state with a forecast heeded: its surprises, that it has not seen what was typed
+    /// after it was made, and what it says of the clocks. A reading it has not seen proves nothing
+    /// until a newer forecast finds that it fits.
     #[must_use]
     pub fn heed_forecast(mut self, forecast: &Forecast) -> Self {
         let readings = self.history.pieces.iter().flat_map(|piece| &piece.readings);
         let unseen = readings.filter(|reading| reading.typed > forecast.at);
-        self.doubted.extend(unseen.map(|reading| reading.entry));
-        self.heed(&forecast.surprises)
+        let unseen: Vec<EntryId> = unseen.map(|reading| reading.entry).collect();
+        self.doubt(unseen);
+        self.doubt(forecast.surprises.iter().map(|surprise| surprise.entry));
+        self.judge(Some(forecast));
+        self
+    }
+
+    /// The limit of a piece that has run out by a moment, if one has: what must then be done, or not
+    /// be done, stands in it. By readings alone, so that it never says less than they do.
+    pub fn run_out(&self, piece: PieceId, now: Moment) -> Option<RunOut> {
+        let (own, history) = self.piece(piece)?;
+        let rule = self.settings.proof_rule;
+        let by_readings = standing(&self.history, history, rule, &self.doubted, &[], Some(now));
+        own.run_out.or(by_readings.run_out)
+    }
+
+    fn doubt(&mut self, entries: impl IntoIterator<Item = EntryId>) {
+        self.doubted.extend(entries);
+        self.doubted.sort_unstable();
+        self.doubted.dedup();
+    }
+
+    /// Judges each piece anew, by what is doubted now and what is forecast of it.
+    fn judge(&mut self, forecast: Option<&Forecast>) {
+        let at = forecast.map(|forecast| forecast.at);
+        let rule = self.settings.proof_rule;
+        for (own, piece) in self.pieces.iter_mut().zip(&self.history.pieces) {
+            let coming = forecast.map(|forecast| low_side(forecast, piece.id)).unwrap_or_default();
+            let Standing { proof, run_out } =
+                standing(&self.history, piece, rule, &self.doubted, &coming, at);
+            own.proof = proof;
+            own.run_out = run_out;
+            own.stage = stage(piece, proof.is_some());
+        }
     }
 
     /// The latest reading that does not fit what is otherwise known, to be asked about until the cook

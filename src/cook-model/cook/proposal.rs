@@ -37,7 +37,10 @@ impl CookState {
         let on = history.spells.last()?.on;
         history.readings.iter().find(|reading| reading.at >= on)?;
         let after = after_pull(&self.history, piece, now)?;
-        let lowest = lowest_pull(self.settings.proof_rule, |pull| after.core(pull))?;
+        let lowest =
+            lowest_pull(self.settings.proof_rule, self.settings.tolerances.instant_read, |pull| {
+                after.core(pull)
+            })?;
         Some(PullProposal { lowest, chosen: history.pull_at })
     }
 

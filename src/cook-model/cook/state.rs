@@ -1,17 +1,17 @@
 use std::collections::BTreeMap;
 
-use super::clock::{clock_broke, clock_unwatched, mark_copies};
+use super::clock::{clock_jumps, clock_unwatched, mark_copies};
 use super::draft::Draft;
 use super::limits;
 use super::offset::Offsets;
 use super::problem::Ignored;
 use super::{Chore, Entry, EntryId, Log, Problem, Settings, Stage, What};
 use crate::history::{
-    CoreReading, History, LidOpening, PieceHistory, PitAim, PitHistory, PitReading,
+    ClockJump, CoreReading, History, LidOpening, PieceHistory, PitAim, PitHistory, PitReading,
 };
 use crate::piece::{Piece, PieceId};
 use crate::quantity::{Moment, seconds};
-use crate::safety::{Prompt, Proof, prove};
+use crate::safety::{Prompt, Proof, RunOut, Standing, standing};
 
 /// One piece: where it stands, and what has happened to it.
 #[derive(Clone, Debug, PartialEq)]
@@ -20,8 +20,18 @@ pub struct PieceState {
     pub name: String,
     /// Where it stands.
     pub stage: Stage,
-    /// The readings that prove it, if they do.
+    /// The readings that prove it, if they do and no limit has run out.
     pub proof: Option<Proof>,
+    /// The limit that ran out, if one did: whatever its stage, the piece is not food any more.
+    pub run_out: Option<RunOut>,
+}
+
+impl PieceState {
+    /// Whether it was served or packed and nothing proves it: it never was, its proof fell since, or
+    /// a limit had run out.
+    pub fn is_packed_unproved(&self) -> bool {
+        self.stage == Stage::Packed && self.proof.is_none()
+    }
 }
 
 /// Everything a log adds up to.
@@ -73,7 +83,7 @@ impl CookState {
 /// that was not on) changes nothing and is listed with the reason.
 pub fn fold(log: &Log) -> CookState {
     let mut folding = Folding {
-        clock_broke: clock_broke(log.entries()),
+        clock_jumps: clock_jumps(log.entries()),
         clock_unwatched: clock_unwatched(log.entries()),
         ..Folding::default()
     };
@@ -96,7 +106,7 @@ struct Folding {
     pit_readings: Vec<PitReading>,
     lid: Vec<LidOpening>,
     offsets: Offsets,
-    clock_broke: Option<EntryId>,
+    clock_jumps: Vec<ClockJump>,
     clock_unwatched: Vec<EntryId>,
     chores: Vec<(Moment, Chore)>,
     dismissed: Vec<Prompt>,
@@ -150,7 +160,14 @@ impl Folding {
                 *last = entry.id.max(*last);
                 self.draft(*piece)?.put_on(entry)?;
             }
-            What::ChoreDone { chore } => self.chores.push((at, *chore)),
+            What::ChoreDone { chore } => {
+                self.chores.push((at, *chore));
+                if *chore == Chore::OutOfFridge {
+                    self.take_all_out(at);
+                }
+            }
+            What::TakenOut { pieces } => self.each_raw(pieces, |piece| piece.take_out(at))?,
+            What::BackInFridge { pieces } => self.each_raw(pieces, |piece| piece.put_away(at))?,
             What::PitRead { temperature } => {
                 limits::check(*temperature, &limits::PIT)?;
                 self.pit_readings.push(PitReading { at, temperature: *temperature });
@@ -168,6 +185,7 @@ impl Folding {
                     places: *places,
                     vouched: false,
                     copied: false,
+                    barred: false,
                 };
                 self.draft(*piece)?.read_core(reading)?;
             }
@@ -179,15 +197,16 @@ impl Folding {
                 draft.reading(*reading).ok_or(Problem::UnknownReading)?.vouched = true;
             }
             What::ThermometerChecked { instrument, offset } => {
-                self.offsets.set(*instrument, limits::check(*offset, &limits::OFFSET)?);
+                self.offsets.set(*instrument, limits::check(*offset, &limits::FOUND_OFFSET)?);
             }
+            What::ThermometerReplaced { instrument } => self.offsets.replace(*instrument, at),
             What::LeaveInSeated { piece } => self.draft(*piece)?.placements.push(at),
             What::LidOpened { seconds: lasted } => {
                 self.lid.push(LidOpening { at, lasted: seconds(f64::from(*lasted)) });
             }
             What::Pulled { piece } => self.draft(*piece)?.pull(at)?,
             What::Covered { piece } => self.draft(*piece)?.cover(at)?,
-            What::Packed { piece } => self.draft(*piece)?.pack(entry.id)?,
+            What::Packed { piece } => self.draft(*piece)?.pack(entry)?,
             What::PromptDismissed { prompt } => self.dismissed.push(*prompt),
             What::PromptsSet { shown } => self.settings.prompts_shown = *shown,
             What::ClockJumped | What::ClockUnwatched | What::Noted { .. } | What::Undone { .. } => {
@@ -210,6 +229,27 @@ impl Folding {
                 self.pieces.insert(id, Draft::new(name.to_owned(), facts));
             }
         }
+    }
+
+    /// All pieces that are raw are out of the refrigerator.
+    fn take_all_out(&mut self, at: Moment) {
+        for piece in self.pieces.values_mut() {
+            // One that is on the pit already was out before.
+            let _ = piece.take_out(at);
+        }
+    }
+
+    /// Does something to each of these pieces; of those that it makes no sense for, says why.
+    fn each_raw(
+        &mut self,
+        pieces: &[PieceId],
+        what: impl Fn(&mut Draft) -> Result<(), Problem>,
+    ) -> Result<(), Problem> {
+        let mut problem = Ok(());
+        for piece in pieces {
+            problem = self.draft(*piece).and_then(&what).and(problem);
+        }
+        problem
     }
 
     fn take_away(&mut self, id: PieceId) -> Result<(), Problem> {
@@ -253,15 +293,16 @@ impl Folding {
             pit,
             tolerances: settings.tolerances,
             check_risk_percent: settings.check_risk_percent,
-            clock_broke: self.clock_broke,
+            clock_jumps: self.clock_jumps,
             clock_unwatched: self.clock_unwatched,
         };
         let pieces = names
             .into_iter()
             .zip(&history.pieces)
             .map(|(name, piece)| {
-                let proof = prove(&history, piece, settings.proof_rule, &[]);
-                PieceState { name, stage: stage(piece, proof.is_some()), proof }
+                let standing = standing(&history, piece, settings.proof_rule, &[], &[], None);
+                let Standing { proof, run_out } = standing;
+                PieceState { name, stage: stage(piece, proof.is_some()), proof, run_out }
             })
             .collect();
         let first_on = history.first_on();

@@ -95,11 +95,13 @@ impl Request {
             piece: wanted.piece,
             tonight: wanted.tonight,
             pull_at: self.pull_at,
+            raw_out: Vec::new(),
             spells: Vec::new(),
             readings: Vec::new(),
             placements: Vec::new(),
             last_put_on: None,
             packed: None,
+            packed_at: None,
         };
         History {
             pieces: self.pieces.iter().map(piece).collect(),
@@ -113,7 +115,7 @@ impl Request {
             },
             tolerances: Tolerances::default(),
             check_risk_percent: 10,
-            clock_broke: None,
+            clock_jumps: Vec::new(),
             clock_unwatched: Vec::new(),
         }
     }

@@ -2,7 +2,10 @@
 //! *proved*. Where a test first shows a proof, it is so that its withdrawal means something.
 #![allow(clippy::unwrap_used, reason = "in a test a failed unwrap is a failed test")]
 
+mod against;
+mod limits;
 mod logs;
+mod meters;
 mod readings;
 #[path = "../support/mod.rs"]
 mod support;

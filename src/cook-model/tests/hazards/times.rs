@@ -19,19 +19,19 @@ fn the_phone_clock_jumped() {
     // Ahead by 10 minutes between two readings: the phone noticed, ...
     let mut cook = Cook::two_on();
     cook.write(0.0, held_rule());
-    cook.write(75.0, read(1, 151.0, 2));
+    cook.write(75.0, read(1, 153.0, 2));
     let mut noticed = cook.clone();
     noticed.write(85.5, What::ClockJumped);
-    noticed.write(86.0, read(1, 151.0, 2));
+    noticed.write(86.0, read(1, 153.0, 2));
     assert!(!noticed.is_proved(1));
     // ... or it was set right again afterwards, ...
     let mut put_right = cook.clone();
-    put_right.write(86.0, read(1, 151.0, 2));
+    put_right.write(86.0, read(1, 153.0, 2));
     assert!(put_right.is_proved(1), "without a sign of the jump");
     put_right.write(77.0, pulled(1));
     assert!(!put_right.is_proved(1));
     // ... or it jumped by an hour.
-    cook.write(135.5, read(1, 151.0, 2));
+    cook.write(135.5, read(1, 153.0, 2));
     assert!(!cook.is_proved(1));
 }
 
@@ -39,13 +39,13 @@ fn the_phone_clock_jumped() {
 fn the_phone_clock_was_set_back_while_the_app_was_closed() {
     let mut cook = Cook::two_on();
     cook.write(0.0, held_rule());
-    cook.write(75.0, read(1, 151.0, 2));
+    cook.write(75.0, read(1, 153.0, 2));
     assert!(!was_set_back(&cook.log, at(75.0)) && !was_set_back(&cook.log, at(90.0)));
     // Opened again with the clock ten minutes back. By the times alone the two readings are ten
     // minutes apart; nobody knows how long it was.
     assert!(was_set_back(&cook.log, at(65.0)));
     cook.write(65.0, What::ClockJumped);
-    cook.write(85.0, read(1, 151.0, 2));
+    cook.write(85.0, read(1, 153.0, 2));
     assert!(!cook.is_proved(1));
     // Written down once, it is not asked about again.
     assert!(!was_set_back(&cook.log, at(86.0)));
@@ -57,7 +57,7 @@ fn the_phone_slept_or_its_clock_was_set_forward_unseen() {
     cook.write(0.0, held_rule());
     cook.write(70.0, read(1, 120.0, 2));
     assert!(!hold_may_be_under_way(&fold(&cook.log), at(71.0)), "nothing counts that cold");
-    cook.write(75.0, read(1, 151.0, 2));
+    cook.write(75.0, read(1, 153.0, 2));
     assert!(hold_may_be_under_way(&fold(&cook.log), at(85.0)));
     assert!(
         !hold_may_be_under_way(&fold(&cook.log), at(91.0)),
@@ -66,10 +66,10 @@ fn the_phone_slept_or_its_clock_was_set_forward_unseen() {
     assert!(!was_unwatched(&cook.log, at(75.4)) && was_unwatched(&cook.log, at(85.0)));
     // Ten minutes by the clock: slept through, or made by setting it forward.
     cook.write(85.0, What::ClockUnwatched);
-    cook.write(85.5, read(1, 151.0, 2));
+    cook.write(85.5, read(1, 153.0, 2));
     assert!(!cook.is_proved(1));
     // From there on time counts again.
-    cook.write(95.5, read(1, 151.0, 2));
+    cook.write(95.5, read(1, 153.0, 2));
     assert!(cook.is_proved(1));
     // What was proved by time that was watched stays proved.
     cook.write(97.0, What::ClockUnwatched);
@@ -82,22 +82,22 @@ fn too_little_was_read_in_a_hold() {
     for (gap, held) in [(14.0, true), (15.0, true), (15.1, false), (20.0, false)] {
         let mut cook = Cook::two_on();
         cook.write(0.0, held_rule());
-        cook.write(70.0, read(1, 151.0, 2));
-        cook.write(70.0 + gap, read(1, 151.0, 2));
+        cook.write(70.0, read(1, 153.0, 2));
+        cook.write(70.0 + gap, read(1, 153.0, 2));
         assert_eq!(cook.is_proved(1), held, "{gap} minutes");
     }
     // Some spot was colder in between, whatever it was read with.
     let mut cook = Cook::two_on();
     cook.write(0.0, held_rule());
-    cook.write(70.0, read(1, 151.0, 2));
+    cook.write(70.0, read(1, 153.0, 2));
     cook.write(73.0, leave_in(1, 148.5, 1));
-    cook.write(75.0, read(1, 151.0, 2));
+    cook.write(75.0, read(1, 153.0, 2));
     assert!(!cook.is_proved(1));
     // The core took more than six hours to get there.
     let mut cook = Cook::two_on();
     cook.write(0.0, held_rule());
-    cook.write(361.0, read(1, 151.0, 2));
-    cook.write(367.0, read(1, 151.0, 2));
+    cook.write(361.0, read(1, 153.0, 2));
+    cook.write(367.0, read(1, 153.0, 2));
     assert!(!cook.is_proved(1));
 }
 
@@ -110,7 +110,7 @@ fn stored_hold(first: &str, second: &str) -> Log {
     };
     let on = "2026-11-01T00:20:00-05:00";
     let facts = r#"{"weight_g":240,"thickest_mm":38,"start_c":3}"#;
-    let reading = r#"{"kind":"core_read","piece":1,"temperature_c":66.2,"instrument":"instant_read","places":2}"#;
+    let reading = r#"{"kind":"core_read","piece":1,"temperature_c":67.3,"instrument":"instant_read","places":2}"#;
     let rule = r#"{"kind":"proof_rule_set","rule":{"kind":"held","fat":"twelve"}}"#;
     let texts = [
         entry(1, on, &format!(r#"{{"kind":"piece_set_out","piece":1,"facts":{facts}}}"#)),
@@ -153,8 +153,8 @@ fn an_imported_file_has_false_times() {
     // Times stretched so that two readings seem five minutes apart; they were typed within two.
     let mut cook = Cook::two_on();
     cook.write(0.0, held_rule());
-    cook.write_as(PHONE, 70.0, 71.9, read(1, 151.0, 2));
-    cook.write_as(PHONE, 74.9, 74.0, read(1, 151.0, 2));
+    cook.write_as(PHONE, 70.0, 71.9, read(1, 153.0, 2));
+    cook.write_as(PHONE, 74.9, 74.0, read(1, 153.0, 2));
     assert!(!cook.is_proved(1));
     // An impossible value.
     let mut cook = Cook::two_on();

@@ -654,6 +654,9 @@ bag-facts = { $weight }, { $form }. { $packing }. { $place }. Cooked { $cooked }
 bag-eat-by = eat by { $day }
 bag-best-by = best by { $day }
 bag-past = Past its day: throw it away
+bag-does-not-keep = do not eat: throw it away
+bag-unproved = Nothing proves its meat any more: a reading of the cook was undone or corrected since. Do not eat it until the log is right again.
+bag-throw-which = Throw bag { $number } away
 bag-due = Eat it now: its days are nearly over.
 bag-used = Used
 bag-used-which = Bag { $number } was used
@@ -736,6 +739,8 @@ portions-type-pieces = Type in cooked pieces
 portions-how-many = How many
 portions-cooked-each = Cooked weight each ({ $unit })
 portions-add-cooked = Add cooked pieces
+portions-cooked-hours = Hours since it came off the heat
+portions-cooked-hours-hint = It must have been in the fridge within two hours and lain there since. Meat that was not does not keep: throw it away.
 portions-clear-typed = Take the typed pieces away
 portions-typed-piece = Typed piece { $number }
 portions-tap-hint = Tap a piece to move it to the next use. The others are shared out anew, with the least left over.
@@ -787,6 +792,8 @@ pack-all = { $count ->
    *[other] Pack { $count } bags
  }
 pack-done = These bags are in the stock.
+pack-too-late = Out of the cold too long: throw it away
+pack-unproved = { $pieces } went off the list of what is proved after it was served or packed, or was never on it. It goes into no bag: do not eat it unless the log is put right.
 pack-again = Pack them once more
 pack-demo = The demo packs no bags.
 
@@ -839,6 +846,12 @@ caution-two-hours = Into the cold within two hours of the pit; one hour where it
 caution-first-step = Takes more than two hours from 135 °F to 70 °F (57 °C to 21 °C): cut it up, spread it thinner, or use ice.
 caution-second-step = Takes more than six hours from 135 °F to 41 °F (57 °C to 5 °C) in all: use ice or a thinner bag.
 caution-past-eat-by = Past its eat-by day. Throw it away, whatever it smells like.
+caution-too-late = It came too late into the cold. Throw it away, whatever it smells like.
+caution-cooling-over = It has cooled too slowly already: two hours to 70 °F (21 °C), six to 41 °F (5 °C) in all. Throw it away.
+caution-middle-not-seen = It has been below 135 °F (57 °C) for more than two hours. If nobody read 70 °F (21 °C) in that time, throw it away.
+caution-slow-to-reheat = It warms for more than two hours. Thaw it first, or use a thinner bag or hotter water.
+caution-slow-to-thaw = That is too long in water warmer than a fridge. Thaw it in the fridge.
+caution-days-unknown = This label does not say for how many days it was in the fridge before it was frozen. Four days in all, before and after, is the most.
 caution-local-code = Your local food code comes before anything here.
 
 rub-title = Rub

@@ -654,6 +654,9 @@ bag-facts = { $weight }, { $form }. { $packing }. { $place }. Cocinado { $cooked
 bag-eat-by = comer antes del { $day }
 bag-best-by = mejor antes del { $day }
 bag-past = Pasada de fecha: tírala
+bag-does-not-keep = no la comas: tírala
+bag-unproved = Ya nada comprueba su carne: una lectura del asado se deshizo o se corrigió después. No la comas hasta que el registro esté bien.
+bag-throw-which = Tirar la bolsa { $number }
 bag-due = Cómela ya: sus días casi se acaban.
 bag-used = Usada
 bag-used-which = Usada: bolsa { $number }
@@ -736,6 +739,8 @@ portions-type-pieces = Escribir piezas cocinadas
 portions-how-many = Cuántas
 portions-cooked-each = Peso cocinado de cada una ({ $unit })
 portions-add-cooked = Añadir piezas cocinadas
+portions-cooked-hours = Horas desde que salió del calor
+portions-cooked-hours-hint = Tiene que haber llegado a la nevera en dos horas y haber quedado allí. La carne que no, no se guarda: tírala.
 portions-clear-typed = Quitar las piezas escritas
 portions-typed-piece = Pieza escrita { $number }
 portions-tap-hint = Toca una pieza para pasarla al uso siguiente. Las demás se reparten de nuevo, con lo mínimo de sobra.
@@ -787,6 +792,8 @@ pack-all = { $count ->
    *[other] Envasar { $count } bolsas
  }
 pack-done = Estas bolsas ya están guardadas.
+pack-too-late = Demasiado tiempo fuera del frío: tírala
+pack-unproved = { $pieces }: dejó de estar comprobada después de servirla o envasarla, o nunca lo estuvo. No va a ninguna bolsa: no la comas si no se corrige el registro.
 pack-again = Envasarlas una vez más
 pack-demo = La demostración no envasa bolsas.
 
@@ -839,6 +846,12 @@ caution-two-hours = Al frío dentro de dos horas desde el fuego; una hora si hac
 caution-first-step = Tarda más de dos horas de 135 °F a 70 °F (57 °C a 21 °C): córtala, extiéndela más fina, o usa hielo.
 caution-second-step = Tarda más de seis horas de 135 °F a 41 °F (57 °C a 5 °C) en total: usa hielo o una bolsa más fina.
 caution-past-eat-by = Pasó su fecha. Tírala, huela como huela.
+caution-too-late = Llegó al frío demasiado tarde. Tírala, huela como huela.
+caution-cooling-over = Ya se enfrió demasiado despacio: dos horas hasta 70 °F (21 °C), seis hasta 41 °F (5 °C) en total. Tírala.
+caution-middle-not-seen = Lleva más de dos horas por debajo de 135 °F (57 °C). Si nadie leyó 70 °F (21 °C) en ese tiempo, tírala.
+caution-slow-to-reheat = Tarda más de dos horas en calentarse. Descongélala antes, o usa una bolsa más fina o agua más caliente.
+caution-slow-to-thaw = Es demasiado tiempo en agua más caliente que una nevera. Descongélala en la nevera.
+caution-days-unknown = Esta etiqueta no dice cuántos días estuvo en la nevera antes de congelarse. Cuatro días en total, antes y después, es lo máximo.
 caution-local-code = Las normas sanitarias de tu lugar van antes que todo lo de aquí.
 
 rub-title = Adobo

@@ -268,4 +268,11 @@ impl log::Event for What {
             _ => None,
         }
     }
+
+    fn moments(&self) -> Vec<Moment> {
+        match self {
+            Self::DinnerSet { at } => at.iter().copied().collect(),
+            _ => Vec::new(),
+        }
+    }
 }

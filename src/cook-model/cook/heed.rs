@@ -7,7 +7,7 @@ use crate::forecast::{Forecast, Surprise};
 use crate::history::Instrument;
 use crate::piece::PieceId;
 use crate::quantity::Moment;
-use crate::safety::{RunOut, Standing, standing};
+use crate::safety::{Life, RunOut, Standing, life, standing};
 
 impl CookState {
     /// The same state with the forecast's surprises heeded: a reading that does not fit what is
@@ -40,6 +40,12 @@ impl CookState {
         let rule = self.settings.proof_rule;
         let by_readings = standing(&self.history, history, rule, &self.doubted, &[], Some(now));
         own.run_out.or(by_readings.run_out)
+    }
+
+    /// The life of a piece up to a moment, by readings alone: what it brings with it to its bag.
+    pub fn life(&self, piece: PieceId, now: Moment) -> Option<Life> {
+        let history = self.history.piece(piece)?;
+        Some(life(&self.history, history, &self.doubted, &[], now))
     }
 
     fn doubt(&mut self, entries: impl IntoIterator<Item = EntryId>) {

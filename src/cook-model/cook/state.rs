@@ -64,6 +64,13 @@ impl CookState {
         Some((self.pieces.get(place)?, self.history.pieces.get(place)?))
     }
 
+    /// Whether readings prove every one of these pieces, and no limit has run out. A bag is fit only as
+    /// long as this holds of what is in it.
+    pub fn are_proved(&self, pieces: &[PieceId]) -> bool {
+        let proved = |id: &PieceId| self.piece(*id).is_some_and(|(own, _)| own.proof.is_some());
+        pieces.iter().all(proved)
+    }
+
     /// The pieces at one stage, by number.
     pub fn at_stage(&self, stage: Stage) -> Vec<PieceId> {
         let at_stage = self.each_piece().filter(|(standing, _)| standing.stage == stage);

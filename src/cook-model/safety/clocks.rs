@@ -86,8 +86,8 @@ impl Clock {
 }
 
 /// How long a piece may be out of the refrigerator, raw or off the heat.
-pub fn longest_out(ambient: Temperature) -> Span {
-    if ambient > HEAT { LONGEST_OUT_IN_HEAT } else { LONGEST_OUT }
+pub const fn longest_out(ambient: Temperature) -> Span {
+    if ambient.c() > HEAT.c() { LONGEST_OUT_IN_HEAT } else { LONGEST_OUT }
 }
 
 /// The two steps of cooling cooked meat that was last known to be at 135 F or above at `hot`.

@@ -21,8 +21,10 @@ pub struct Life {
     pub run_out: Option<RunOut>,
     /// The clocks that run, and the one that ran out.
     pub clocks: Vec<Clock>,
-    /// The time between 41 and 140 F so far.
+    /// The time between 41 and 140 F so far, or until it was packed.
     pub warm: Span,
+    /// By when it must be, or had to be, in the cold; none before it came off the pit.
+    pub cold_by: Option<Moment>,
 }
 
 /// What can happen to a clock. The order is that of things of one moment.
@@ -124,6 +126,8 @@ struct Walk {
     raw_since: Option<Moment>,
     /// From when it must get into the refrigerator.
     off_since: Option<Moment>,
+    /// The last moment from which that counted.
+    cold_since: Option<Moment>,
     last_hot: Option<Moment>,
     on: Option<Moment>,
     is_on: bool,
@@ -141,6 +145,7 @@ impl Walk {
             raw_spent: Span::zero(),
             raw_since: None,
             off_since: None,
+            cold_since: None,
             last_hot: None,
             on: None,
             is_on: false,
@@ -199,6 +204,7 @@ impl Walk {
             Event::Off => {
                 self.is_on = false;
                 self.off_since = Some(at);
+                self.cold_since = Some(at);
                 self.may_be_hot = self.since.is_none();
                 self.since.get_or_insert(at);
             }
@@ -235,6 +241,7 @@ impl Walk {
         self.last_hot = Some(at);
         if let Some(off) = self.off_since {
             self.off_since = Some(off.max(at));
+            self.cold_since = self.off_since;
             self.since = Some(at);
             self.may_be_hot = true;
         }
@@ -285,6 +292,8 @@ impl Walk {
             clocks.push(clock(over.kind, over.since, over.deadline - over.since, None));
         }
         let running = self.since.map_or(Span::zero(), |since| until - since);
-        Life { run_out: self.run_out, clocks, warm: self.spent + running.max(Span::zero()) }
+        let warm = self.spent + running.max(Span::zero());
+        let cold_by = self.cold_since.map(|since| since + self.longest_out);
+        Life { run_out: self.run_out, clocks, warm, cold_by }
     }
 }

@@ -1,6 +1,8 @@
 //! When it was read: clocks that jump, zones that change, files with false times.
 
-use cook_model::cook::{Log, What, fold, hold_may_be_under_way, was_set_back, was_unwatched};
+use cook_model::cook::{
+    DeviceId, Log, What, fold, hold_may_be_under_way, was_set_back, was_unwatched,
+};
 use cook_model::safety::Shortfall;
 
 use crate::support::{Cook, PHONE, at, held_rule, leave_in, pulled, put_on, read};
@@ -99,6 +101,33 @@ fn too_little_was_read_in_a_hold() {
     cook.write(361.0, read(1, 153.0, 2));
     cook.write(367.0, read(1, 153.0, 2));
     assert!(!cook.is_proved(1));
+}
+
+#[test]
+fn a_time_or_a_count_out_of_all_reason_is_set_aside() {
+    let entry = |count: &str, happened: &str, typed: &str, what: &str| {
+        format!(
+            r#"{{"v":1,"id":{{"count":{count},"device":7}},"happened":"{happened}","typed":"{typed}","what":{what}}}"#
+        )
+    };
+    let (now, far) = ("2026-06-01T18:00:00Z", "+262142-01-01T00:00:00Z");
+    let on = r#"{"kind":"put_on","piece":1}"#;
+    let dinner = format!(r#"{{"kind":"dinner_set","at":"{far}"}}"#);
+    let odd = [
+        entry("2", far, now, on),
+        entry("3", now, far, on),
+        entry("4", "-262142-01-01T00:00:00Z", now, on),
+        entry("5", now, now, &dinner),
+        entry("18446744073709551615", now, now, on),
+    ];
+    let whole = entry("1", now, now, on);
+    let log = Log::from_stored(odd.iter().chain([&whole]).map(String::as_str));
+    assert_eq!((log.entries().len(), log.set_aside().len()), (1, 5));
+    assert!(log.set_aside().iter().all(|aside| aside.why.contains("not possible")));
+    // There is room for the next entry.
+    let next = log.next(DeviceId(7), at(0.0), at(0.0), What::ClockJumped);
+    assert_eq!(next.id.count, 2);
+    fold(&log);
 }
 
 /// A stored cook under the rule of time at temperature, with two readings at these local times.

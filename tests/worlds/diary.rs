@@ -62,7 +62,7 @@ impl Noted<'_> {
                 ..Tolerances::default()
             },
             check_risk_percent: 10,
-            clock_broke: None,
+            clock_jumps: Vec::new(),
             clock_unwatched: Vec::new(),
         }
     }
@@ -78,6 +78,7 @@ impl Noted<'_> {
             piece: raw(&setup.told[piece]),
             tonight: true,
             pull_at: Temperature::from_c(setup.pull_at),
+            raw_out: Vec::new(),
             spells: vec![Spell {
                 on: moment(0.0),
                 off: off.map(moment),
@@ -87,6 +88,7 @@ impl Noted<'_> {
             placements: Vec::new(),
             last_put_on: None,
             packed: None,
+            packed_at: None,
         }
     }
 }
@@ -114,5 +116,6 @@ fn core_reading(number: usize, reading: &Reading) -> CoreReading {
         places: 3,
         vouched: false,
         copied: false,
+        barred: false,
     }
 }

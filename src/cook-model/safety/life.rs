@@ -34,8 +34,8 @@ enum Event {
     Away,
     On,
     Off,
-    /// The pit was read colder than meat must be, and was last known to be hot then.
-    PitFell(Moment),
+    /// The pit was read colder than meat must be; and when it was last read to be hot, if it was.
+    PitFell(Option<Moment>),
     /// A reading that shows it to be colder than 140 F somewhere.
     Cold,
     /// A reading that could prove shows 140 F.
@@ -104,7 +104,7 @@ fn events(history: &History, piece: &PieceHistory, doubted: &[EntryId]) -> Vec<(
         if read.temperature >= HOT {
             well = Some(read.at);
         } else {
-            events.push((read.at, Event::PitFell(well.unwrap_or(read.at))));
+            events.push((read.at, Event::PitFell(well)));
         }
     }
     events.extend(piece.packed_at.map(|at| (at, Event::Packed)));
@@ -208,7 +208,9 @@ impl Walk {
                 self.may_be_hot = self.since.is_none();
                 self.since.get_or_insert(at);
             }
-            Event::PitFell(well) if self.is_on => self.may_have_cooled(well),
+            Event::PitFell(well) if self.is_on => {
+                self.may_have_cooled(well.or(self.on).unwrap_or(at));
+            }
             Event::PitFell(_) => {}
             Event::Cold => {
                 self.may_be_hot = false;

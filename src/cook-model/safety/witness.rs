@@ -7,6 +7,9 @@ use super::plausible::{coolest_after, coolest_on, warmest_after};
 use crate::history::{CoreReading, EntryId, History, Instrument, PieceHistory, Spell};
 use crate::quantity::{Moment, Span, Temperature, TemperatureDifference};
 
+/// The most that carryover adds at rest, where nothing heats a piece any more: 5 to 25 F are told, by
+/// size (encyclopedias; common practice).
+const CARRYOVER: TemperatureDifference = TemperatureDifference::from_f(25.0);
 /// In how many places of the thickest part a piece must be tried before the lowest counts.
 const PLACES_NEEDED: u8 = 2;
 /// A reading typed longer after it was taken is a memory, not a reading.
@@ -156,8 +159,10 @@ impl<'a> Witnesses<'a> {
             Some((other.at, waited, other.temperature))
         });
         raw.into_iter().chain(earlier).any(|(since, waited, from)| {
-            let warmest = warmest_after(from, since, waited, piece, &history.pit) + NOISE;
-            reading.for_proof > warmest
+            let by_pit = warmest_after(from, since, waited, piece, &history.pit);
+            let resting = self.spell.off.is_some_and(|off| since >= off);
+            let warmest = if resting { by_pit.min(from + CARRYOVER) } else { by_pit };
+            reading.for_proof > warmest + NOISE
         })
     }
 

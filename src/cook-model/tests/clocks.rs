@@ -91,6 +91,11 @@ fn a_pit_that_fell_or_a_forecast_below_starts_it_again() {
     let over = life_of(&cook, &[], 440.0).run_out.unwrap();
     assert_eq!((over.kind, over.deadline), (ClockKind::WarmUp, at(250.0)));
     assert_eq!(over.then, Then::ThrowAway);
+    // Not read before, it may have fallen just after the piece was read.
+    let mut cook = Cook::two_on();
+    cook.write(100.0, read(1, 141.0, 2));
+    cook.write(140.0, pit_read(100.0));
+    assert_eq!(warm(&cook, 150.0), minutes(150.0));
     // By the forecast's unfavourable side alone.
     let mut cook = Cook::two_on();
     cook.write(100.0, read(1, 141.0, 2));

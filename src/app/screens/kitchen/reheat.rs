@@ -78,8 +78,8 @@ pub fn Reheat(
                 <p class="caution">{move || words::caution(Caution::DaysUnknown)}</p>
             </If>
             // What is past its limit is not reheated.
-            <If holds=over otherwise=move || view! { <Minutes plan=plan /> }>
-                {()}
+            <If holds=move || !over()>
+                <Minutes plan=plan />
             </If>
             <Choice
                 name="reheat-from"

@@ -43,6 +43,19 @@ fn a_colder_reading_at_rest_that_cooling_cannot_explain() {
 }
 
 #[test]
+fn nothing_warms_a_resting_piece_by_more_than_carryover() {
+    // 5 to 25 F are told of carryover, by size: not 40.
+    let proved = |first: f64| {
+        let mut cook = Cook::two_on();
+        cook.write(75.0, pulled(1));
+        cook.write(76.0, read(1, first, 2));
+        cook.write(86.0, read(1, 166.0, 2));
+        cook.is_proved(1)
+    };
+    assert!(proved(150.0) && !proved(126.0));
+}
+
+#[test]
 fn to_vouch_for_the_hotter_does_not_silence_the_colder() {
     let mut cook = Cook::two_on();
     let hot = cook.write(75.0, read(1, 166.0, 2));

@@ -128,7 +128,8 @@ proptest! {
         let at = |mm, bath, core, from| {
             let bath = Temperature::from_f(bath);
             let core = Temperature::from_f(core);
-            bath_time(&BathPlan { portion: flat(500.0, mm), from, bath, core }).unwrap().likely
+            let plan = BathPlan { bath, core, ..plan(flat(500.0, mm), from) };
+            bath_time(&plan).unwrap().likely
         };
         let base = at(mm, bath, 135.0, Place::Fridge);
         prop_assert!(at(mm * 1.1, bath, 135.0, Place::Fridge) > base);

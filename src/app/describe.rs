@@ -99,6 +99,12 @@ pub fn entry(log: &Log, state: &CookState, entry: &Entry) -> String {
             span = show::countdown(cook_model::quantity::seconds(f64::from(*seconds)))
         ),
         What::Pulled { piece: id } => say!("entry-pulled", piece = piece(*id)),
+        What::TakenOut { pieces } => {
+            say!("entry-taken-out", piece = show::pieces(state, pieces))
+        }
+        What::BackInFridge { pieces } => {
+            say!("entry-back-in-fridge", piece = show::pieces(state, pieces))
+        }
         What::Covered { piece: id } => say!("entry-covered", piece = piece(*id)),
         What::ChoreDone { chore } => chore_done(*chore),
         What::PitKindSet { .. } => say!("entry-pit-kind"),
@@ -116,6 +122,9 @@ pub fn entry(log: &Log, state: &CookState, entry: &Entry) -> String {
             thermometer = safety_words::instrument(*instrument),
             offset = safety_words::offset(*offset)
         ),
+        What::ThermometerReplaced { instrument } => {
+            say!("entry-thermometer-replaced", thermometer = safety_words::instrument(*instrument))
+        }
         What::PromptDismissed { .. } => say!("entry-prompt-dismissed"),
         What::PromptsSet { shown: true } => say!("entry-prompts-on"),
         What::PromptsSet { shown: false } => say!("entry-prompts-off"),

@@ -61,7 +61,7 @@ impl OpenCook {
         let ticking = Ticking::start();
         let log = RwSignal::new(Log::default());
         let seen = RwSignal::new(Seen::facts(&Log::default(), clock::now()));
-        let state = Derived::new(move || seen.read().state.clone());
+        let state = Derived::new(move || seen.read().state_at(ticking.now()));
         let forecast = Derived::new(move || {
             let seen = seen.read();
             seen.forecast.clone().unwrap_or_else(|| Forecast::nothing(seen.at))

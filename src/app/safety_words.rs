@@ -5,7 +5,7 @@ use cook_model::history::{CoreReading, EntryId, Instrument, PieceHistory};
 use cook_model::quantity::{Moment, Temperature, TemperatureDifference};
 use cook_model::safety::{
     COOL_FIRST, COOL_FROM, COOL_SECOND, Clock, ClockKind, FatColumn, HOT, INSTANT_KILL, ProofRule,
-    Shortfall, shortfall,
+    RunOut, Shortfall, Then, shortfall,
 };
 
 use crate::{say, show};
@@ -48,8 +48,27 @@ pub fn offset(offset: TemperatureDifference) -> String {
     }
 }
 
+/// What a limit that ran out means for a piece, and where it comes from.
+pub fn run_out(run_out: &RunOut) -> String {
+    let time = show::clock(run_out.deadline);
+    let what = match run_out.kind {
+        ClockKind::RawOut => say!("over-raw", time = time),
+        ClockKind::WarmUp => say!("over-warm-up", time = time),
+        ClockKind::ToFridge => say!("over-fridge", time = time),
+        ClockKind::CoolTo70 | ClockKind::CoolTo41 => say!("over-cooling", time = time),
+    };
+    match run_out.then {
+        Then::ThrowAway => what,
+        Then::ThrowAwayUnlessProcessor => format!("{what} {}", say!("over-processor")),
+    }
+}
+
 /// Why the last reading of a piece does not prove it.
 pub fn why_unproved(state: &CookState, history: &PieceHistory) -> String {
+    let own = state.piece(history.id).and_then(|(own, _)| own.run_out);
+    if let Some(over) = own {
+        return run_out(&over);
+    }
     let Some(last) = history.readings.last() else { return say!("short-not-read") };
     let rule = state.settings.proof_rule;
     let why = shortfall(&state.history, history, rule, state.doubted(), last);
@@ -59,6 +78,7 @@ pub fn why_unproved(state: &CookState, history: &PieceHistory) -> String {
         Some(Shortfall::FromTheFuture) => say!("short-future"),
         Some(Shortfall::TypedLate) => say!("short-late"),
         Some(Shortfall::Copied) => say!("short-copied"),
+        Some(Shortfall::BadThermometer) => say!("short-bad-thermometer"),
         Some(Shortfall::LeaveIn) => say!("short-leave-in"),
         Some(Shortfall::TooCool) => {
             say!("short-cool", reading = for_proof(last), rule = show::temperature(rule.instant()))
@@ -114,6 +134,10 @@ pub fn clock(clock: &Clock, now: Moment) -> ClockWords {
     let to = |step: Temperature| show::temperature(step);
     let over = clock.has_run_out(now);
     let (what, why) = match clock.kind {
+        ClockKind::RawOut => (
+            say!("clock-raw", time = time),
+            if over { say!("clock-raw-over") } else { say!("clock-raw-why", since = since) },
+        ),
         ClockKind::WarmUp => (
             say!("clock-warm-up", hot = hot.clone(), time = time),
             if over {

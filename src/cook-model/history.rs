@@ -59,6 +59,17 @@ pub struct CoreReading {
     /// The same phone holds a reading of another piece typed at the same instant, which no person
     /// can do: one of them is a copy.
     pub copied: bool,
+    /// It was taken with a thermometer that a check found further out than can be made good.
+    pub barred: bool,
+}
+
+/// A time raw meat lay out of the refrigerator.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct RawOut {
+    /// From when.
+    pub from: Moment,
+    /// Until when it lay there, if it was put back into the refrigerator.
+    pub to: Option<Moment>,
 }
 
 /// One spell of a piece on the pit.
@@ -87,6 +98,8 @@ pub struct PieceHistory {
     /// The temperature at which to pull it: the choice, what proves a piece that was put back, or, once
     /// a forecast found it, the lowest after which the rest proves.
     pub pull_at: Temperature,
+    /// When it lay raw out of the refrigerator before it first went on, as far as that was told.
+    pub raw_out: Vec<RawOut>,
     /// Its spells on the pit, in order; none while it is raw, more than one if it was put back.
     pub spells: Vec<Spell>,
     /// The core temperatures read, in order of time.
@@ -100,6 +113,8 @@ pub struct PieceHistory {
     pub packed: Option<EntryId>,
     /// Whether it was thrown away.
     pub discarded: bool,
+    /// When it was served, packed or thrown away.
+    pub packed_at: Option<Moment>,
 }
 
 impl PieceHistory {
@@ -210,6 +225,17 @@ impl Default for Tolerances {
     }
 }
 
+/// A jump of a phone's clock.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct ClockJump {
+    /// The entry that shows it: the first written by the clock as it is since.
+    pub entry: EntryId,
+    /// What the clock showed at the last entry before it.
+    pub before: Moment,
+    /// What it showed at this one.
+    pub after: Moment,
+}
+
 /// What has happened in one cook.
 #[derive(Clone, Debug, PartialEq)]
 pub struct History {
@@ -224,9 +250,9 @@ pub struct History {
     /// The chance, in percent, that the cook accepts of finding a piece past its pull temperature
     /// at a check.
     pub check_risk_percent: u8,
-    /// The last sign in the log that a phone's clock jumped: spans of time that began before it
-    /// cannot be trusted.
-    pub clock_broke: Option<EntryId>,
+    /// Each sign in the log that a phone's clock jumped, in the order of writing: no span of time
+    /// across one can be trusted, nor any order by the clock.
+    pub clock_jumps: Vec<ClockJump>,
     /// Each note in the log that nobody watched a phone's clock for a while: no span of time across
     /// one can be trusted.
     pub clock_unwatched: Vec<EntryId>,

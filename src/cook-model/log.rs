@@ -1,8 +1,10 @@
 //! A log of things that happened, in a cook or in the kitchen: entries are only ever added, undoing
 //! is one more entry, and the logs of two phones can be merged.
 
+use core::ops::RangeInclusive;
 use std::collections::BTreeMap;
 
+use chrono::Datelike;
 use serde::de::DeserializeOwned;
 use serde::{Deserialize, Serialize};
 use serde_json::Value;
@@ -20,7 +22,18 @@ pub trait Event: Clone + PartialEq + Serialize + DeserializeOwned {
     /// The earlier entry that this undoes, if that is what it does. Undoing an undoing brings the
     /// entry back.
     fn undoes(&self) -> Option<EntryId>;
+
+    /// The moments it names, besides those at which it happened and was typed.
+    fn moments(&self) -> Vec<Moment> {
+        Vec::new()
+    }
 }
+
+/// The years for which a clock can be set: a phone that has lost its time begins in 1970.
+const YEARS: RangeInclusive<i32> = 1970..=2199;
+/// The highest count an entry can have: a thousand a second for thirty years. One at the top of its
+/// type would leave no room for any later one.
+const HIGHEST_COUNT: u64 = 1_000_000_000_000;
 
 /// One thing that happened. Never changed once written, only undone by a later entry.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
@@ -142,12 +155,26 @@ impl<E: Event> Log<E> {
     }
 }
 
+/// The entry, if its times and its count are sane: what is out of all reason would make every sum with
+/// it fail.
+fn check<E: Event>(entry: Entry<E>) -> Result<Entry<E>, String> {
+    let mut all = entry.what.moments().into_iter().chain([entry.happened, entry.typed]);
+    if let Some(odd) = all.find(|moment| !YEARS.contains(&moment.year())) {
+        return Err(format!("its time, in the year {}, is not possible", odd.year()));
+    }
+    if entry.id.count > HIGHEST_COUNT {
+        return Err(format!("its count, {}, is not possible", entry.id.count));
+    }
+    Ok(entry)
+}
+
 /// Reads one stored entry, or says why not.
 pub(crate) fn read<E: Event>(text: &str) -> Result<Entry<E>, String> {
     let value: Value = serde_json::from_str(text).map_err(|error| error.to_string())?;
     match value.get("v").and_then(Value::as_u64) {
         Some(v) if v == u64::from(E::VERSION) => {
-            serde_json::from_value(value).map_err(|error| error.to_string())
+            let entry = serde_json::from_value(value).map_err(|error| error.to_string())?;
+            check(entry)
         }
         Some(v) => Err(format!("version {v} is not known; versions up to {} are read", E::VERSION)),
         None => Err("it has no version".to_owned()),

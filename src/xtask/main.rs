@@ -12,6 +12,7 @@ mod finish;
 mod fuzz;
 mod licences;
 mod machine;
+mod mutants;
 mod serve;
 mod site;
 mod size;
@@ -34,6 +35,7 @@ cargo xtask build [--zip]               leave the finished site in dist/, and wi
 cargo xtask test [--only LAYER]         run every test; LAYER is tidy, native or browser
 cargo xtask bench                       time the heat model and the forecast, native and in Chromium
 cargo xtask fuzz [--runs N]             give each fuzz target N inputs (20,000 unless told)
+cargo xtask mutants [--file F]          change the rules of safety to see tests fail; takes hours
 cargo xtask size                        what the built files weigh, against the budget
 cargo xtask help                        this text
 
@@ -53,6 +55,7 @@ enum Task {
     Serve { port: u16, open: bool },
     Test { only: Option<testing::Layer> },
     Fuzz { runs: u32 },
+    Mutants { file: Option<String> },
     Bench,
     Size,
 }
@@ -79,6 +82,7 @@ fn parse(mut arguments: lexopt::Parser) -> Result<Task> {
                 "test" => Task::Test { only: None },
                 "fuzz" => Task::Fuzz { runs: fuzz::USUAL_RUNS },
                 "bench" => Task::Bench,
+                "mutants" => Task::Mutants { file: None },
                 "size" => Task::Size,
                 other => bail!("there is no command `{other}`; `cargo xtask help` lists them"),
             },
@@ -92,6 +96,9 @@ fn parse(mut arguments: lexopt::Parser) -> Result<Task> {
             }
             (Long("runs"), Some(Task::Fuzz { .. })) => {
                 Task::Fuzz { runs: arguments.value()?.parse()? }
+            }
+            (Long("file"), Some(Task::Mutants { .. })) => {
+                Task::Mutants { file: Some(arguments.value()?.string()?) }
             }
             (other, _) => return Err(other.unexpected().into()),
         });
@@ -115,6 +122,7 @@ fn run(task: Task) -> Result<()> {
         }
         Task::Test { only } => testing::run(&machine, only)?,
         Task::Fuzz { runs } => fuzz::run(&machine, runs)?,
+        Task::Mutants { file } => mutants::run(&machine, file.as_deref())?,
         Task::Bench => bench::run(&machine)?,
         Task::Size => {
             site::build(&machine)?;
@@ -144,6 +152,12 @@ mod command_line {
             Task::Serve { port: 9000, open: true }
         );
         assert_eq!(parsed(&["fuzz", "--runs", "7"]).unwrap(), Task::Fuzz { runs: 7 });
+        assert_eq!(parsed(&["mutants"]).unwrap(), Task::Mutants { file: None });
+        let file = Some("safety/held.rs".to_owned());
+        assert_eq!(
+            parsed(&["mutants", "--file", "safety/held.rs"]).unwrap(),
+            Task::Mutants { file }
+        );
         assert_eq!(
             parsed(&["test", "--only=browser"]).unwrap(),
             Task::Test { only: Some(testing::Layer::Browser) }

@@ -26,6 +26,11 @@ pub fn cargo_fuzz(machine: &Machine) -> Result<PathBuf> {
     by_cargo(machine, "cargo-fuzz", versions::CARGO_FUZZ, "cargo-fuzz")
 }
 
+/// cargo-mutants, for mutation testing only.
+pub fn cargo_mutants(machine: &Machine) -> Result<PathBuf> {
+    by_cargo(machine, "cargo-mutants", versions::CARGO_MUTANTS, "cargo-mutants")
+}
+
 /// wasm-opt, from npm's `binaryen`.
 pub fn wasm_opt(machine: &Machine) -> Result<PathBuf> {
     let name = format!("binaryen-{}", versions::BINARYEN);

@@ -12,6 +12,9 @@ pub const BINARYEN: &str = "132.0.0";
 /// cargo-fuzz, which builds and runs the fuzz targets (crates.io).
 pub const CARGO_FUZZ: &str = "0.13.2";
 
+/// cargo-mutants, which changes the rules of safety to see a test fail (crates.io).
+pub const CARGO_MUTANTS: &str = "27.1.0";
+
 /// The version of wasm-bindgen in Cargo.lock. The tool writes code for one version of the library
 /// only, so it is not pinned a second time here.
 pub fn wasm_bindgen(cargo_lock: &str) -> Result<String> {

@@ -64,7 +64,7 @@ impl Noted<'_> {
                 ..Tolerances::default()
             },
             check_risk_percent: 10,
-            clock_broke: None,
+            clock_jumps: Vec::new(),
             clock_unwatched: Vec::new(),
         }
     }
@@ -81,6 +81,7 @@ impl Noted<'_> {
             tonight: true,
             pull_choice: Some(Temperature::from_c(setup.pull_at)),
             pull_at: Temperature::from_c(setup.pull_at),
+            raw_out: Vec::new(),
             spells: vec![Spell {
                 on: moment(0.0),
                 off: off.map(moment),
@@ -91,6 +92,7 @@ impl Noted<'_> {
             last_put_on: None,
             packed: None,
             discarded: false,
+            packed_at: None,
         }
     }
 }
@@ -118,5 +120,6 @@ fn core_reading(number: usize, reading: &Reading) -> CoreReading {
         places: 3,
         vouched: false,
         copied: false,
+        barred: false,
     }
 }

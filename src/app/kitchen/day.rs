@@ -3,11 +3,11 @@
 use cook_model::cook::{CookState, Stage};
 use cook_model::history::PieceHistory;
 use cook_model::kitchen::cooked_weight::{CookedWeight, OwnLoss};
-use cook_model::kitchen::log::Bag;
+use cook_model::kitchen::log::{Bag, Brings};
 use cook_model::kitchen::portions::{CookedPiece, Share};
 use cook_model::kitchen::storage::Place;
 use cook_model::piece::{Piece, PieceId, Shape};
-use cook_model::quantity::{Mass, Moment, Temperature};
+use cook_model::quantity::{Mass, Moment, Span, Temperature};
 use cook_model::safety::COOL_FROM;
 
 use super::{Draft, LotDraft, Wanted};
@@ -34,6 +34,10 @@ pub struct DayPiece {
     pub end: Temperature,
     /// When it was last known to be at 135 F or above, from where the two steps of cooling count.
     pub hot: Moment,
+    /// By when it must be in the cold; none for what lies there already.
+    pub cold_by: Option<Moment>,
+    /// How long it was between 41 and 140 F.
+    pub warm: Span,
 }
 
 /// All of them.
@@ -41,6 +45,8 @@ pub struct DayPiece {
 pub struct Day {
     /// The pieces: the cook's, then those typed in.
     pub pieces: Vec<DayPiece>,
+    /// Pieces of the cook that were served or packed and that nothing proves: they go into no bag.
+    pub unproved: Vec<PieceId>,
     /// Their estimated weight with its spread; none where they were weighed.
     pub estimate: Option<CookedWeight>,
 }
@@ -72,11 +78,11 @@ pub fn typed_place(id: PieceId) -> Option<usize> {
     id.0.checked_sub(TYPED_FROM).map(|place| place as usize)
 }
 
-/// The proved and packed pieces of the open cook, and those typed in.
+/// The pieces of the open cook that readings prove, and those typed in.
 pub fn day(state: &CookState, draft: &Draft, own: OwnLoss, now: Moment) -> Day {
     let mut pieces: Vec<DayPiece> = state
         .each_piece()
-        .filter(|(standing, _)| matches!(standing.stage, Stage::Proved | Stage::Packed))
+        .filter(|(standing, _)| standing.proof.is_some() && standing.stage >= Stage::Proved)
         .map(|(standing, history)| {
             let read = history.readings.iter().map(|reading| reading.temperature);
             let proof = standing.proof.as_ref().map(|proof| proof.temperature);
@@ -86,25 +92,36 @@ pub fn day(state: &CookState, draft: &Draft, own: OwnLoss, now: Moment) -> Day {
             let off = history.off().unwrap_or(now);
             let hot = history.readings.iter().filter(|reading| reading.for_proof >= COOL_FROM);
             let hot = hot.map(|reading| reading.at).max().unwrap_or(off);
-            DayPiece { id: history.id, facts, cooked, off, end, hot }
+            let life = state.life(history.id, now);
+            let warm = life.as_ref().map_or(Span::zero(), |life| life.warm);
+            let cold_by = life.and_then(|life| life.cold_by);
+            DayPiece { id: history.id, facts, cooked, off, end, hot, cold_by, warm }
         })
         .collect();
+    let unproved: Vec<PieceId> = state
+        .each_piece()
+        .filter(|(standing, _)| standing.is_packed_unproved())
+        .map(|(_, history)| history.id)
+        .collect();
+    let typed_off = draft.typed_off.unwrap_or(now);
     let typed = (TYPED_FROM..).zip(&draft.typed).map(|(id, cooked)| DayPiece {
         id: PieceId(id),
         facts: plain(*cooked * (1.0 / share_left(own, USUAL_END))),
         cooked: *cooked,
-        off: now,
+        off: typed_off,
         end: USUAL_END,
-        hot: now,
+        hot: typed_off,
+        cold_by: None,
+        warm: Span::zero(),
     });
     let estimate = estimate(&pieces, own);
     pieces.extend(typed);
-    let Some(weighed) = draft.weighed else { return Day { pieces, estimate } };
+    let Some(weighed) = draft.weighed else { return Day { pieces, unproved, estimate } };
     let guessed: Mass = pieces.iter().map(|piece| piece.cooked).sum();
     for piece in &mut pieces {
         piece.cooked = piece.cooked * (weighed.g() / guessed.g());
     }
-    Day { pieces, estimate: None }
+    Day { pieces, unproved, estimate: None }
 }
 
 /// What the pieces not proved yet will weigh, cooked to their pull temperature or as far as they
@@ -112,7 +129,7 @@ pub fn day(state: &CookState, draft: &Draft, own: OwnLoss, now: Moment) -> Day {
 pub fn to_come(state: &CookState, own: OwnLoss) -> Option<(usize, CookedWeight)> {
     let coming: Vec<&PieceHistory> = state
         .each_piece()
-        .filter(|(standing, _)| !matches!(standing.stage, Stage::Proved | Stage::Packed))
+        .filter(|(own, _)| own.stage < Stage::Proved && own.run_out.is_none())
         .map(|(_, history)| history)
         .collect();
     let end = |history: &&PieceHistory| {
@@ -160,7 +177,7 @@ pub struct PlannedBag {
 }
 
 /// The bags of one use: a whole piece to a bag where the numbers agree, else equal weights.
-pub fn bags_of(lot: &LotDraft, share: &Share, day: &Day) -> Vec<PlannedBag> {
+pub fn bags_of(cook: Option<u64>, lot: &LotDraft, share: &Share, day: &Day) -> Vec<PlannedBag> {
     let taken: Vec<&DayPiece> = share.pieces.iter().filter_map(|id| day.piece(*id)).collect();
     let Some(off) = taken.iter().map(|piece| piece.off).min() else { return Vec::new() };
     let hot = taken.iter().map(|piece| piece.hot).min().unwrap_or(off);
@@ -177,6 +194,7 @@ pub fn bags_of(lot: &LotDraft, share: &Share, day: &Day) -> Vec<PlannedBag> {
         Some(piece) if count == taken.len() && !lot.form.lies_flat() => piece.cooked,
         _ => share.weight * (1.0 / count as f64),
     };
+    let brings = brings(cook, &taken, off, hot);
     let bag = |number| Bag {
         name: lot.name.clone(),
         form: lot.form,
@@ -184,6 +202,23 @@ pub fn bags_of(lot: &LotDraft, share: &Share, day: &Day) -> Vec<PlannedBag> {
         thickness: lot.thickness,
         packing: lot.packing,
         cooked: off,
+        brings: brings.clone(),
     };
     (0..count).map(|number| PlannedBag { bag: bag(number), place, hot }).collect()
+}
+
+/// What a bag of these pieces brings with it: of each clock the worst of them.
+fn brings(cook: Option<u64>, taken: &[&DayPiece], off: Moment, hot: Moment) -> Brings {
+    let of_the_cook = taken.iter().map(|piece| piece.id).filter(|id| id.0 < TYPED_FROM);
+    let pieces: Vec<PieceId> = of_the_cook.collect();
+    let cold_by = taken.iter().filter_map(|piece| piece.cold_by).min();
+    Brings {
+        hot: Some(hot),
+        cold_by,
+        // What was typed in lies in the cold already.
+        cold_at: cold_by.is_none().then_some(off),
+        warm: taken.iter().map(|piece| piece.warm).max().unwrap_or(Span::zero()),
+        cook: cook.filter(|_| !pieces.is_empty()),
+        pieces,
+    }
 }

@@ -129,6 +129,8 @@ pub struct Draft {
     pub chosen: Vec<(PieceId, u32)>,
     /// Cooked pieces that are of no cook here, by weight.
     pub typed: Vec<Mass>,
+    /// When the first of them came off the heat.
+    pub typed_off: Option<Moment>,
     /// Weight of all pieces together on the scale, if weighed.
     pub weighed: Option<Mass>,
     /// When the bags were packed from it, if they were.
@@ -157,6 +159,7 @@ impl Draft {
         self.cook = cook;
         self.chosen.clear();
         self.typed.clear();
+        self.typed_off = None;
         self.weighed = None;
         self.packed = None;
     }

@@ -1,6 +1,7 @@
 //! A bag's label: the lines to write by hand or print, and the code that opens its reheat screen.
 
 use cook_model::kitchen::card::Card;
+use cook_model::kitchen::card_limit::Limit;
 use cook_model::kitchen::log::BagState;
 use cook_model::kitchen::qr::{QrPath, qr_path};
 use cook_model::kitchen::reheat::{BathPlan, USUAL_BATH, USUAL_CORE};
@@ -35,9 +36,15 @@ pub fn label_of(kitchen: OpenKitchen, state: &BagState) -> Option<Label> {
         say!("label-cooked", cooked = words::day(bag.cooked)),
         show::capital(words::keeps(state)),
     ];
-    let plan =
-        BathPlan { portion: bag.portion(), from: card.place, bath: USUAL_BATH, core: USUAL_CORE };
-    if let Some(time) = kitchen.bath_time(&plan) {
+    let plan = BathPlan {
+        portion: bag.portion(),
+        from: card.place,
+        bath: USUAL_BATH,
+        core: USUAL_CORE,
+        warm: bag.brings.warm,
+    };
+    let keeps = !matches!(card.limit, Limit::ThrowAway(_));
+    if let Some(time) = kitchen.bath_time(&plan).filter(|_| keeps) {
         let (bath, minutes) = (show::temperature(USUAL_BATH), rounded_up(time.surely));
         lines.push(if bag.form.lies_flat() {
             say!("label-bath-flat", bath = bath, minutes = minutes)

@@ -76,6 +76,7 @@ pub fn keeps(state: &BagState) -> String {
     match state.keeps() {
         Some(Keeps::Fridge { eat_by, .. }) => say!("bag-eat-by", day = day(eat_by)),
         Some(Keeps::Freezer { best_by, .. }) => say!("bag-best-by", day = day(best_by)),
+        Some(Keeps::ThrowAway { .. }) => say!("bag-does-not-keep"),
         None => String::new(),
     }
 }
@@ -132,6 +133,12 @@ pub fn caution(caution: Caution) -> String {
         Caution::FirstStepSlow => say!("caution-first-step"),
         Caution::SecondStepSlow => say!("caution-second-step"),
         Caution::PastEatBy => say!("caution-past-eat-by"),
+        Caution::TooLateIntoCold => say!("caution-too-late"),
+        Caution::CoolingOver => say!("caution-cooling-over"),
+        Caution::MiddleNotSeen => say!("caution-middle-not-seen"),
+        Caution::SlowToReheat => say!("caution-slow-to-reheat"),
+        Caution::SlowToThaw => say!("caution-slow-to-thaw"),
+        Caution::DaysUnknown => say!("caution-days-unknown"),
         _ => say!("caution-local-code"),
     }
 }

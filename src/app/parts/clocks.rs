@@ -30,7 +30,7 @@ pub fn PieceClocks(
         let own = state.clocks(&forecast).into_iter().filter(|(id, _)| *id == piece);
         let mut clocks: Vec<Clock> = own.map(|(_, clock)| clock).collect();
         if let Some(history) = state.history.piece(piece) {
-            clocks.extend(cooling_steps(history, &forecast));
+            clocks.extend(cooling_steps(history, &forecast, cook.now()));
         }
         clocks
     });
@@ -126,7 +126,7 @@ fn will_stall(state: &CookState, forecast: &Forecast, piece: PieceId, clock: &Cl
 
 /// The two steps of cooling of a piece off the pit, once a reading or the forecast has it below the
 /// temperature from which they count. What they expect is the forecast's warm side.
-fn cooling_steps(history: &PieceHistory, forecast: &Forecast) -> Vec<Clock> {
+fn cooling_steps(history: &PieceHistory, forecast: &Forecast, now: Moment) -> Vec<Clock> {
     let Some(off) = history.off().filter(|_| history.packed.is_none()) else { return Vec::new() };
     let coming = forecast.piece(history.id);
     let readings: Vec<_> = history
@@ -143,7 +143,7 @@ fn cooling_steps(history: &PieceHistory, forecast: &Forecast) -> Vec<Clock> {
     let curve = coming.map(|coming| coming.curve.as_slice()).unwrap_or_default();
     let warm: Vec<_> =
         curve.iter().filter(|(at, _)| *at >= off).map(|(at, core)| (*at, core.high)).collect();
-    cooling(off, &readings, &warm).into_iter().filter(|step| step.done.is_none()).collect()
+    cooling(off, &readings, &warm).into_iter().filter(|step| step.matters(now)).collect()
 }
 
 /// Ticks every second while a clock is about to run out.

@@ -42,6 +42,9 @@ pub fn HabitsScreen() -> impl IntoView {
     }
 }
 
+/// The habit of which safety sets the limit.
+const OUT: &str = "fridge";
+
 /// One way to read and to change one of the habits.
 type Part = (fn(&Habits) -> Span, fn(&mut Habits, Span));
 
@@ -50,12 +53,13 @@ type Part = (fn(&Habits) -> Span, fn(&mut Habits, Span));
 fn Times() -> impl IntoView {
     let cook = open_cook();
     let field = move |name: &'static str, label: Words, (get, set): Part| {
+        let raw = name == OUT;
         view! {
             <SettingField
                 name=name
                 label=label
                 value=move || get(&cook.state().read().settings.habits)
-                limits=limits::HABIT
+                limits=if raw { limits::OUT_OF_FRIDGE } else { limits::HABIT }
                 on_set=move |span: Span| {
                     let mut habits = cook.state().read_untracked().settings.habits;
                     set(&mut habits, span);
@@ -79,7 +83,7 @@ fn Times() -> impl IntoView {
                 (|h| h.fire.feed_every, |h, span| h.fire.feed_every = span),
             )}
             {field(
-                "fridge",
+                OUT,
                 wording("habits-fridge"),
                 (|h| h.out_of_fridge, |h, span| h.out_of_fridge = span),
             )}

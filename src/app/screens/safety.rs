@@ -72,7 +72,7 @@ fn ToleranceFields() -> impl IntoView {
                     name="tolerance-pit"
                     label=move || say!("safety-tolerance-pit", unit = unit())
                     value=move || held.get().pit
-                    limits=limits::TOLERANCE
+                    limits=limits::PIT_TOLERANCE
                     on_set=set(|all, typed| all.pit = typed)
                 />
             </div>

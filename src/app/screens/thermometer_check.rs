@@ -8,7 +8,7 @@ use leptos::prelude::*;
 
 use crate::derived::Derived;
 use crate::open_cook::open_cook;
-use crate::parts::{Choice, Field, Heading};
+use crate::parts::{Choice, Field, Heading, If};
 use crate::typed::{Altitude, Typed, quantity, quantity_or_blank};
 use crate::words::wording;
 use crate::{safety_words, say, show};
@@ -48,6 +48,15 @@ pub fn ThermometerCheck() -> impl IntoView {
         (Some(one), Some(other)) => Some(lower_offset(one, other)),
         (one, other) => one.or(other),
     });
+    let too_far = move || {
+        let by_altitude = altitude.get().ok().map(|Altitude(altitude)| altitude);
+        let boiling_bath = by_altitude.map(|altitude| Bath::BoilingWater { altitude });
+        far_off(&ice.read(), Bath::IceWater)
+            .or_else(|| boiling_bath.and_then(|bath| far_off(&boiling.read(), bath)))
+    };
+    let replaced = move |_| {
+        cook.record(What::ThermometerReplaced { instrument: instrument.get_untracked() });
+    };
     let take = move |_| {
         bad_height.set(altitude.get_untracked().err());
         bad_ice.set(untrack(in_ice).err());
@@ -55,10 +64,14 @@ pub fn ThermometerCheck() -> impl IntoView {
         let any_bad = [bad_height, bad_ice, bad_boiling]
             .into_iter()
             .any(|bad: RwSignal<Option<String>>| bad.read_untracked().is_some());
+        let instrument = instrument.get_untracked();
+        if let Some(offset) = untrack(too_far) {
+            // What is wrong is said beside the field, and it stays there.
+            cook.record(What::ThermometerChecked { instrument, offset });
+        }
         match found.get_untracked() {
             _ if any_bad => {}
             Some(offset) => {
-                let instrument = instrument.get_untracked();
                 cook.record(What::ThermometerChecked { instrument, offset });
                 ice.set(String::new());
                 boiling.set(String::new());
@@ -126,10 +139,23 @@ pub fn ThermometerCheck() -> impl IntoView {
                     {move || told()}
                 </p>
                 {move || over_allowed()}
+                <If holds=move || state.read().is_barred(instrument.get())>
+                    <p class="caution" role="alert">
+                        {wording("check-barred")}
+                    </p>
+                    <button on:click=replaced>{wording("check-replaced")}</button>
+                </If>
                 <button on:click=take>{wording("check-use")}</button>
             </div>
         </section>
     }
+}
+
+/// How far off the thermometer is in one water, if that is further than can be made good.
+fn far_off(text: &str, bath: Bath) -> Option<TemperatureDifference> {
+    let shown = quantity_or_blank(text, &SHOWN, ICE).ok()??;
+    let offset = bath.temperature().ok()? - shown;
+    (bath.offset(shown) == Err(CheckProblem::TooFarOff)).then_some(offset)
 }
 
 /// The offset that one water gives, from what was typed.

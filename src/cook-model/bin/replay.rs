@@ -113,8 +113,9 @@ fn row(log: &Log, at: Moment) -> Row {
     let by_then = log.entries().iter().filter(|entry| entry.happened <= at);
     let after = by_then.clone().map(|entry| entry.id).max();
     let seen = Seen::of(&Log::from_entries(by_then.cloned()), at);
-    let each = seen.state.each_piece();
-    let stages = each.map(|(standing, history)| (history.id, standing.stage)).collect();
+    let state = seen.state_at(at);
+    let stages =
+        state.each_piece().map(|(standing, history)| (history.id, standing.stage)).collect();
     let all = duties(&seen);
     let told = |duty: &Duty| Told { due: duty.is_due(at), doing: duty.doing(), duty: duty.clone() };
     Row {

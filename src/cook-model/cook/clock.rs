@@ -3,7 +3,7 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use super::{CookState, DeviceId, Entry, EntryId, Log, Stage, What};
-use crate::history::{CoreReading, PieceHistory};
+use crate::history::{ClockJump, CoreReading, PieceHistory};
 use crate::piece::PieceId;
 use crate::quantity::{Moment, Span};
 use crate::safety::{LONGEST_GAP, LOWEST_HELD};
@@ -36,21 +36,20 @@ pub fn hold_may_be_under_way(state: &CookState, now: Moment) -> bool {
     })
 }
 
-/// The last entry at which a phone's clock is known to have jumped: it noticed so itself, or
-/// typed an entry at an earlier time than the one it had written before.
+/// Each entry at which a phone's clock is known to have jumped: it noticed so itself, or typed an
+/// entry at an earlier time than the one it had written before.
 ///
 /// `entries` are in the order of their ids, undone ones among them: a clock that ran back stays
 /// one that ran back.
-pub(super) fn clock_broke(entries: &[Entry]) -> Option<EntryId> {
+pub(super) fn clock_jumps(entries: &[Entry]) -> Vec<ClockJump> {
     let mut last_typed: BTreeMap<DeviceId, Moment> = BTreeMap::new();
-    entries
-        .iter()
-        .filter(|entry| {
-            let before = last_typed.insert(entry.id.device, entry.typed);
-            matches!(entry.what, What::ClockJumped) || before > Some(entry.typed)
-        })
-        .map(|entry| entry.id)
-        .last()
+    let jump = |entry: &Entry| {
+        let before = last_typed.insert(entry.id.device, entry.typed);
+        let jumped = matches!(entry.what, What::ClockJumped) || before > Some(entry.typed);
+        let before = before.unwrap_or(entry.typed);
+        jumped.then_some(ClockJump { entry: entry.id, before, after: entry.typed })
+    };
+    entries.iter().filter_map(jump).collect()
 }
 
 /// The entries that tell of time that nobody watched, undone ones among them.

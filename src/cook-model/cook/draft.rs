@@ -1,7 +1,7 @@
 //! One piece while the log is folded: what each entry does to it, and when it makes no sense.
 
 use super::{Entry, EntryId, Problem, Settings};
-use crate::history::{CoreReading, PieceHistory, Spell};
+use crate::history::{CoreReading, PieceHistory, RawOut, Spell};
 use crate::piece::{Piece, PieceId};
 use crate::quantity::{Moment, Span, Temperature};
 use crate::safety::pull_target;
@@ -18,9 +18,10 @@ pub(super) struct Draft {
     pub(super) own_pull_target: Option<Option<Temperature>>,
     pub(super) placements: Vec<Moment>,
     pub(super) later: bool,
+    raw_out: Vec<RawOut>,
     spells: Vec<Spell>,
     readings: Vec<CoreReading>,
-    packed: Option<EntryId>,
+    packed: Option<(EntryId, Moment)>,
     discarded: bool,
 }
 
@@ -32,6 +33,7 @@ impl Draft {
             own_pull_target: None,
             placements: Vec::new(),
             later: false,
+            raw_out: Vec::new(),
             spells: Vec::new(),
             readings: Vec::new(),
             packed: None,
@@ -45,6 +47,28 @@ impl Draft {
 
     fn is_on(&self) -> bool {
         self.spells.last().is_some_and(|spell| spell.off.is_none())
+    }
+
+    /// It lies raw out of the refrigerator from now on; nothing new if it did already.
+    pub(super) fn take_out(&mut self, at: Moment) -> Result<(), Problem> {
+        if !self.spells.is_empty() {
+            return Err(Problem::AlreadyOn);
+        }
+        if self.raw_out.last().is_none_or(|out| out.to.is_some()) {
+            self.raw_out.push(RawOut { from: at, to: None });
+        }
+        Ok(())
+    }
+
+    /// It is back in the refrigerator, raw.
+    pub(super) fn put_away(&mut self, at: Moment) -> Result<(), Problem> {
+        if !self.spells.is_empty() {
+            return Err(Problem::AlreadyOn);
+        }
+        if let Some(out) = self.raw_out.last_mut().filter(|out| out.to.is_none()) {
+            out.to = Some(at);
+        }
+        Ok(())
     }
 
     pub(super) fn put_on(&mut self, entry: &Entry) -> Result<(), Problem> {
@@ -109,14 +133,14 @@ impl Draft {
         Ok(())
     }
 
-    pub(super) fn pack(&mut self, id: EntryId) -> Result<(), Problem> {
+    pub(super) fn pack(&mut self, entry: &Entry) -> Result<(), Problem> {
         if self.spells.is_empty() {
             return Err(Problem::NotOnYet);
         }
         if self.is_on() {
             return Err(Problem::AlreadyOn);
         }
-        self.packed.get_or_insert(id);
+        self.packed.get_or_insert((entry.id, entry.happened));
         Ok(())
     }
 
@@ -125,7 +149,7 @@ impl Draft {
         if let Some(spell) = self.spells.last_mut() {
             spell.off.get_or_insert(entry.happened);
         }
-        self.packed.get_or_insert(entry.id);
+        self.packed.get_or_insert((entry.id, entry.happened));
         self.discarded = true;
     }
 
@@ -144,11 +168,13 @@ impl Draft {
             tonight: !self.later,
             pull_choice,
             pull_at: pull_target(settings.proof_rule, self.spells.len() > 1, pull_choice, None),
+            raw_out: self.raw_out,
             spells: self.spells,
             readings: self.readings,
             placements: self.placements,
             last_put_on,
-            packed: self.packed,
+            packed: self.packed.map(|(entry, _)| entry),
+            packed_at: self.packed.map(|(_, at)| at),
             discarded: self.discarded,
         };
         (self.name, history)

@@ -18,7 +18,8 @@ pub type Log = log::Log<What>;
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]
 pub enum Chore {
-    /// Take the meat from the refrigerator.
+    /// Take the meat from the refrigerator: all pieces that are raw then. Pieces taken out at
+    /// different times have [`What::TakenOut`].
     OutOfFridge,
     /// Season it.
     Season,
@@ -117,6 +118,16 @@ pub enum What {
         /// Which piece.
         piece: PieceId,
     },
+    /// Raw pieces were taken out of the refrigerator: their time above 41 F counts from here.
+    TakenOut {
+        /// Which pieces.
+        pieces: Vec<PieceId>,
+    },
+    /// Raw pieces were put back into the refrigerator. The time they were out stays with them.
+    BackInFridge {
+        /// Which pieces.
+        pieces: Vec<PieceId>,
+    },
     /// A piece went on the pit, for the first time or again.
     PutOn {
         /// Which piece.
@@ -167,6 +178,12 @@ pub enum What {
         /// What to add to what it shows: negative where it reads high.
         #[serde(rename = "offset_c")]
         offset: TemperatureDifference,
+    },
+    /// A thermometer got a new battery, or another one took its place: what was found of it before
+    /// does not hold of it any more.
+    ThermometerReplaced {
+        /// Which thermometer.
+        instrument: Instrument,
     },
     /// A hygiene prompt was seen to, or waved away.
     PromptDismissed {
@@ -268,6 +285,13 @@ impl log::Event for What {
         match self {
             Self::Undone { entry } => Some(*entry),
             _ => None,
+        }
+    }
+
+    fn moments(&self) -> Vec<Moment> {
+        match self {
+            Self::DinnerSet { at } => at.iter().copied().collect(),
+            _ => Vec::new(),
         }
     }
 }

@@ -1,52 +1,91 @@
 //! What a forecast may do to the proofs: take one away, never give one.
 
 use super::state::stage;
-use super::{CookState, EntryId, Stage};
+use super::watch::low_side;
+use super::{CookState, EntryId};
 use crate::forecast::{Forecast, Surprise};
 use crate::history::Instrument;
-use crate::safety::prove;
+use crate::piece::PieceId;
+use crate::quantity::Moment;
+use crate::safety::{Life, RunOut, Standing, life, standing};
 
 impl CookState {
-    /// The same state with a forecast's surprises heeded: a reading that does not fit what is
-    /// otherwise known proves nothing until the cook has vouched for it.
+    /// The same state with a forecast of it heeded: a reading that does not fit what is otherwise known
+    /// proves nothing until the cook has vouched for it; and what it says of the clocks.
     #[must_use]
-    pub fn heed(self, surprises: &[Surprise]) -> Self {
-        self.doubting(surprises.iter().map(|surprise| surprise.entry).collect())
+    pub fn heed(mut self, forecast: &Forecast) -> Self {
+        self.doubt(forecast.surprises.iter().map(|surprise| surprise.entry).collect());
+        self.judge(Some(forecast));
+        self
     }
 
     /// The same state before any forecast: no reading proves anything until one finds that it fits, or
     /// the cook has vouched for it.
     #[must_use]
-    pub fn doubt_all(self) -> Self {
+    pub fn doubt_all(mut self) -> Self {
         let readings = self.history.pieces.iter().flat_map(|piece| &piece.readings);
         let all = readings.map(|reading| reading.entry).collect();
-        self.doubting(all)
+        self.doubt(all);
+        self.judge(None);
+        self
     }
 
-    fn doubting(mut self, mut doubted: Vec<EntryId>) -> Self {
-        doubted.sort_unstable();
-        doubted.dedup();
-        self.doubted = doubted;
-        for (standing, piece) in self.pieces.iter_mut().zip(&self.history.pieces) {
-            standing.proof = prove(&self.history, piece, self.settings.proof_rule, &self.doubted);
-            standing.stage = stage(piece, standing.proof.is_some());
-        }
+    /// The same state as it stands at a later moment, by the same forecast: limits may have run out.
+    #[must_use]
+    pub fn at(mut self, forecast: Option<&Forecast>, now: Moment) -> Self {
+        self.judge_at(forecast, Some(now));
         self
+    }
+
+    /// The limit of a piece that has run out by a moment, if one has: what must then be done, or not
+    /// be done, stands in it. By readings alone, so that it never says less than they do.
+    pub fn run_out(&self, piece: PieceId, now: Moment) -> Option<RunOut> {
+        let (own, history) = self.piece(piece)?;
+        let rule = self.settings.proof_rule;
+        let by_readings = standing(&self.history, history, rule, &self.doubted, &[], Some(now));
+        own.run_out.or(by_readings.run_out)
+    }
+
+    /// The life of a piece up to a moment, by readings alone: what it brings with it to its bag.
+    pub fn life(&self, piece: PieceId, now: Moment) -> Option<Life> {
+        let history = self.history.piece(piece)?;
+        Some(life(&self.history, history, &self.doubted, &[], now))
+    }
+
+    fn doubt(&mut self, mut entries: Vec<EntryId>) {
+        entries.sort_unstable();
+        entries.dedup();
+        self.doubted = entries;
+    }
+
+    /// Judges each piece anew, by what is doubted now and what is forecast of it.
+    fn judge(&mut self, forecast: Option<&Forecast>) {
+        self.judge_at(forecast, forecast.map(|forecast| forecast.at));
+    }
+
+    fn judge_at(&mut self, forecast: Option<&Forecast>, at: Option<Moment>) {
+        let rule = self.settings.proof_rule;
+        for (own, piece) in self.pieces.iter_mut().zip(&self.history.pieces) {
+            let coming = forecast.map(|forecast| low_side(forecast, piece.id)).unwrap_or_default();
+            let Standing { proof, run_out } =
+                standing(&self.history, piece, rule, &self.doubted, &coming, at);
+            own.proof = proof;
+            own.run_out = run_out;
+            own.stage = stage(piece, proof.is_some());
+        }
     }
 
     /// The latest reading that does not fit what is otherwise known, to be asked about until the cook
     /// has said that it is right or typed it again. Nothing is asked of what a leave-in showed that is
-    /// likely misplaced: that is the answer, and to re-seat it the advice. Nor of a piece that is proved:
-    /// how it is kept since, no forecast knows.
+    /// likely misplaced: that is the answer, and to re-seat it the advice.
     pub fn question(&self, forecast: &Forecast) -> Option<Surprise> {
         let open = |surprise: &&Surprise| {
             let reading = self.reading(surprise.entry);
-            let standing = self.piece(surprise.piece).map(|(standing, _)| standing.stage);
             let seating = forecast.piece(surprise.piece).and_then(|piece| piece.seating);
             let misplaced = seating.is_some_and(|seating| seating.is_suspect());
             reading.is_some_and(|reading| {
                 let told = misplaced && reading.instrument == Instrument::LeaveIn;
-                !reading.vouched && !told && standing < Some(Stage::Proved)
+                !reading.vouched && !told
             })
         };
         forecast.surprises.iter().rfind(open).copied()

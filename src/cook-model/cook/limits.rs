@@ -30,8 +30,12 @@ pub const START: RangeInclusive<Temperature> =
 pub const WEIGHT: RangeInclusive<Mass> = Mass::from_g(50.0)..=Mass::from_g(1000.0);
 /// The thickest part of a boneless breast.
 pub const THICKEST: RangeInclusive<Length> = Length::from_mm(8.0)..=Length::from_mm(90.0);
-/// A thermometer's tolerance: from better than any sold to useless.
+/// A food thermometer's tolerance: from better than any sold to more than twice what a food business
+/// may use (FDA Food Code 2022, 4-203.11, from memory: 2 F).
 pub const TOLERANCE: RangeInclusive<TemperatureDifference> =
+    TemperatureDifference::from_f(0.1)..=TemperatureDifference::from_f(5.0);
+/// A pit thermometer's: a dial in a lid can be far off (common practice, no source).
+pub const PIT_TOLERANCE: RangeInclusive<TemperatureDifference> =
     TemperatureDifference::from_f(0.1)..=TemperatureDifference::from_f(30.0);
 /// The chance, in percent, that a piece may be past its pull temperature at a check.
 pub const CHECK_RISK: RangeInclusive<u8> = 1..=50;
@@ -40,6 +44,11 @@ pub const CHECK_RISK: RangeInclusive<u8> = 1..=50;
 /// correction.
 pub const OFFSET: RangeInclusive<TemperatureDifference> =
     TemperatureDifference::from_f(-5.0)..=TemperatureDifference::from_f(5.0);
+
+/// What a check can find, however wrong the thermometer is: one beyond [`OFFSET`] bars it from
+/// proving until it is replaced.
+pub const FOUND_OFFSET: RangeInclusive<TemperatureDifference> =
+    TemperatureDifference::from_f(-300.0)..=TemperatureDifference::from_f(300.0);
 
 /// The value, if it lies within the limits.
 ///
@@ -69,7 +78,7 @@ pub fn check_piece(piece: &Piece) -> Result<(), Problem> {
 pub fn check_tolerances(tolerances: &Tolerances) -> Result<(), Problem> {
     check(tolerances.instant_read, &TOLERANCE)?;
     check(tolerances.leave_in, &TOLERANCE)?;
-    check(tolerances.pit, &TOLERANCE)?;
+    check(tolerances.pit, &PIT_TOLERANCE)?;
     Ok(())
 }
 
@@ -78,7 +87,9 @@ pub const PLACE: RangeInclusive<TemperatureDifference> =
     TemperatureDifference::from_f(-60.0)..=TemperatureDifference::from_f(60.0);
 /// The most places a rack can have.
 pub const PLACES: usize = 40;
-/// How long any one habit can take.
+/// How long raw meat can be meant to lie out before it goes on. Source: USDA consumer advice, 2 h.
+pub const OUT_OF_FRIDGE: RangeInclusive<Span> = Span::zero()..=Span::hours(2);
+/// How long any other habit can take.
 pub const HABIT: RangeInclusive<Span> = Span::zero()..=Span::hours(8);
 
 /// Checks the places of a rack.
@@ -97,7 +108,8 @@ pub fn check_rack(places: &[TemperatureDifference]) -> Result<&[TemperatureDiffe
 /// [`Problem::ImpossibleValue`] if one is outside its limits.
 pub fn check_habits(habits: &Habits) -> Result<Habits, Problem> {
     let Habits { fire, out_of_fridge, seasoning, rest, carving } = *habits;
-    [fire.preheat, fire.feed_every, out_of_fridge, seasoning, rest, carving]
+    check(out_of_fridge, &OUT_OF_FRIDGE)?;
+    [fire.preheat, fire.feed_every, seasoning, rest, carving]
         .into_iter()
         .try_for_each(|span| check(span, &HABIT).map(|_| ()))?;
     Ok(*habits)

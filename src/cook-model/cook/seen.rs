@@ -52,8 +52,13 @@ impl Seen {
                 piece.pull_at = told.pull_at;
             }
         }
-        self.state = self.state.heed(&forecast.surprises);
+        self.state = self.state.heed(&forecast);
         Self { forecast: Some(forecast), plan, ..self }
+    }
+
+    /// The state as it stands at a moment: a limit that has run out since takes a proof away.
+    pub fn state_at(&self, now: Moment) -> CookState {
+        self.state.clone().at(self.forecast.as_ref(), now.max(self.at))
     }
 
     /// What is likely to happen to one piece, if that is known.

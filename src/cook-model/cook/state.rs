@@ -1,6 +1,6 @@
 use std::collections::BTreeMap;
 
-use super::clock::{clock_broke, clock_unwatched, mark_copies};
+use super::clock::{clock_jumps, clock_unwatched, mark_copies};
 use super::draft::Draft;
 use super::limits;
 use super::offset::Offsets;
@@ -8,11 +8,11 @@ use super::problem::Ignored;
 use super::round::Round;
 use super::{Chore, Entry, EntryId, Log, Problem, Settings, Stage, What};
 use crate::history::{
-    CoreReading, History, LidOpening, PieceHistory, PitAim, PitHistory, PitReading,
+    ClockJump, CoreReading, History, LidOpening, PieceHistory, PitAim, PitHistory, PitReading,
 };
 use crate::piece::{Piece, PieceId};
 use crate::quantity::{Moment, seconds};
-use crate::safety::{Prompt, Proof, prove};
+use crate::safety::{Prompt, Proof, RunOut, Standing, standing};
 use crate::sorting::sort_by_key;
 
 /// One piece: where it stands, and what has happened to it.
@@ -22,8 +22,18 @@ pub struct PieceState {
     pub name: String,
     /// Where it stands.
     pub stage: Stage,
-    /// The readings that prove it, if they do.
+    /// The readings that prove it, if they do and no limit has run out.
     pub proof: Option<Proof>,
+    /// The limit that ran out, if one did: whatever its stage, the piece is not food any more.
+    pub run_out: Option<RunOut>,
+}
+
+impl PieceState {
+    /// Whether it was served or packed and nothing proves it: it never was, its proof fell since, or
+    /// a limit had run out.
+    pub fn is_packed_unproved(&self) -> bool {
+        self.stage == Stage::Packed && self.proof.is_none()
+    }
 }
 
 /// Everything a log adds up to.
@@ -74,6 +84,13 @@ impl CookState {
         self.chores.iter().rfind(|(_, done)| *done == chore).map(|(at, _)| *at)
     }
 
+    /// Whether readings prove every one of these pieces, and no limit has run out. A bag is fit only as
+    /// long as this holds of what is in it.
+    pub fn are_proved(&self, pieces: &[PieceId]) -> bool {
+        let proved = |id: &PieceId| self.piece(*id).is_some_and(|(own, _)| own.proof.is_some());
+        pieces.iter().all(proved)
+    }
+
     /// The pieces at one stage, by number.
     pub fn at_stage(&self, stage: Stage) -> Vec<PieceId> {
         let at_stage = self.each_piece().filter(|(standing, _)| standing.stage == stage);
@@ -93,7 +110,7 @@ impl CookState {
 /// that was not on) changes nothing and is listed with the reason.
 pub fn fold(log: &Log) -> CookState {
     let mut folding = Folding {
-        clock_broke: clock_broke(log.entries()),
+        clock_jumps: clock_jumps(log.entries()),
         clock_unwatched: clock_unwatched(log.entries()),
         ..Folding::default()
     };
@@ -116,7 +133,7 @@ struct Folding {
     pit_readings: Vec<PitReading>,
     lid: Vec<LidOpening>,
     offsets: Offsets,
-    clock_broke: Option<EntryId>,
+    clock_jumps: Vec<ClockJump>,
     clock_unwatched: Vec<EntryId>,
     chores: Vec<(Moment, Chore)>,
     dismissed: Vec<Prompt>,
@@ -174,7 +191,14 @@ impl Folding {
                 *last = entry.id.max(*last);
                 self.draft(*piece)?.put_on(entry)?;
             }
-            What::ChoreDone { chore } => self.chores.push((at, *chore)),
+            What::ChoreDone { chore } => {
+                self.chores.push((at, *chore));
+                if *chore == Chore::OutOfFridge {
+                    self.take_all_out(at);
+                }
+            }
+            What::TakenOut { pieces } => self.each_raw(pieces, |piece| piece.take_out(at))?,
+            What::BackInFridge { pieces } => self.each_raw(pieces, |piece| piece.put_away(at))?,
             What::PitRead { temperature } => {
                 limits::check(*temperature, &limits::PIT)?;
                 self.pit_readings.push(PitReading { at, temperature: *temperature });
@@ -192,6 +216,7 @@ impl Folding {
                     places: *places,
                     vouched: false,
                     copied: false,
+                    barred: false,
                 };
                 self.draft(*piece)?.read_core(reading)?;
             }
@@ -203,8 +228,9 @@ impl Folding {
                 draft.reading(*reading).ok_or(Problem::UnknownReading)?.vouched = true;
             }
             What::ThermometerChecked { instrument, offset } => {
-                self.offsets.set(*instrument, limits::check(*offset, &limits::OFFSET)?);
+                self.offsets.set(*instrument, limits::check(*offset, &limits::FOUND_OFFSET)?);
             }
+            What::ThermometerReplaced { instrument } => self.offsets.replace(*instrument, at),
             What::LeaveInSeated { piece } => self.draft(*piece)?.placements.push(at),
             What::RoundBegan { pieces } => self.rounds.push(Round::begin(entry.id, at, pieces)),
             What::LidOpened { seconds: lasted } => {
@@ -212,7 +238,7 @@ impl Folding {
             }
             What::Pulled { piece } => self.draft(*piece)?.pull(at)?,
             What::Covered { piece } => self.draft(*piece)?.cover(at)?,
-            What::Packed { piece } => self.draft(*piece)?.pack(entry.id)?,
+            What::Packed { piece } => self.draft(*piece)?.pack(entry)?,
             What::Discarded { piece } => self.draft(*piece)?.discard(entry),
             What::PromptDismissed { prompt } => self.dismissed.push(*prompt),
             What::PromptsSet { shown } => self.settings.prompts_shown = *shown,
@@ -241,6 +267,27 @@ impl Folding {
                 self.pieces.insert(id, Draft::new(name.to_owned(), facts));
             }
         }
+    }
+
+    /// All pieces that are raw are out of the refrigerator.
+    fn take_all_out(&mut self, at: Moment) {
+        for piece in self.pieces.values_mut() {
+            // One that is on the pit already was out before.
+            let _ = piece.take_out(at);
+        }
+    }
+
+    /// Does something to each of these pieces; of those that it makes no sense for, says why.
+    fn each_raw(
+        &mut self,
+        pieces: &[PieceId],
+        what: impl Fn(&mut Draft) -> Result<(), Problem>,
+    ) -> Result<(), Problem> {
+        let mut problem = Ok(());
+        for piece in pieces {
+            problem = self.draft(*piece).and_then(&what).and(problem);
+        }
+        problem
     }
 
     fn take_away(&mut self, id: PieceId) -> Result<(), Problem> {
@@ -285,15 +332,16 @@ impl Folding {
             proof_rule: settings.proof_rule,
             tolerances: settings.tolerances,
             check_risk_percent: settings.check_risk_percent,
-            clock_broke: self.clock_broke,
+            clock_jumps: self.clock_jumps,
             clock_unwatched: self.clock_unwatched,
         };
         let pieces = names
             .into_iter()
             .zip(&history.pieces)
             .map(|(name, piece)| {
-                let proof = prove(&history, piece, settings.proof_rule, &[]);
-                PieceState { name, stage: stage(piece, proof.is_some()), proof }
+                let standing = standing(&history, piece, settings.proof_rule, &[], &[], None);
+                let Standing { proof, run_out } = standing;
+                PieceState { name, stage: stage(piece, proof.is_some()), proof, run_out }
             })
             .collect();
         let first_on = history.first_on();

@@ -1,27 +1,24 @@
 //! What safety asks to be watched at a moment: clocks and prompts.
 
-use super::{CookState, Stage};
+use super::CookState;
 use crate::forecast::Forecast;
 use crate::piece::PieceId;
 use crate::quantity::{Moment, Temperature};
-use crate::safety::{Clock, Lethality, Prompt, SALMONELLA_IN_CHICKEN, prompts};
-use crate::safety::{to_fridge, warm_up};
+use crate::safety::{Clock, Lethality, Prompt, SALMONELLA_IN_CHICKEN, life, prompts};
 use crate::sorting::sort_by_key;
 
 impl CookState {
-    /// The clocks that run, each with its piece, the one that runs out first at the front. What
-    /// they expect is the forecast's unfavourable side.
+    /// The clocks that run, each with its piece, the one that runs out first at the front; one that
+    /// ran out stays. What they expect is the forecast's unfavourable side.
     pub fn clocks(&self, forecast: &Forecast) -> Vec<(PieceId, Clock)> {
         let mut clocks: Vec<(PieceId, Clock)> = self
-            .each_piece()
-            .flat_map(|(standing, history)| {
-                let core = low_side(forecast, history.id);
-                let warming = matches!(standing.stage, Stage::On | Stage::Resting)
-                    .then(|| warm_up(history, &core))
-                    .flatten()
-                    .filter(|clock| clock.done.is_none());
-                let fridge = to_fridge(history, self.settings.ambient, &core);
-                warming.into_iter().chain(fridge).map(|clock| (history.id, clock))
+            .history
+            .pieces
+            .iter()
+            .flat_map(|piece| {
+                let coming = low_side(forecast, piece.id);
+                let life = life(&self.history, piece, &self.doubted, &coming, forecast.at);
+                life.clocks.into_iter().map(|clock| (piece.id, clock))
             })
             .collect();
         sort_by_key(&mut clocks, |(piece, clock)| (clock.deadline, *piece));
@@ -48,7 +45,7 @@ pub fn forecast_lethality(forecast: &Forecast, piece: PieceId, now: Moment) -> L
 }
 
 /// The core over time, one chance in ten that it is colder.
-fn low_side(forecast: &Forecast, piece: PieceId) -> Vec<(Moment, Temperature)> {
+pub(super) fn low_side(forecast: &Forecast, piece: PieceId) -> Vec<(Moment, Temperature)> {
     let curve = forecast.piece(piece).map(|piece| piece.curve.as_slice()).unwrap_or_default();
     curve.iter().map(|(at, core)| (*at, core.low)).collect()
 }

@@ -69,7 +69,8 @@ impl ForecastInParts {
             risk: self.risk(),
             pull: None,
         };
-        let pull = view.where_to_pull(self.history.proof_rule);
+        let pull =
+            view.where_to_pull(self.history.proof_rule, self.history.tolerances.instant_read);
         let at = pull.as_ref().map_or(history.pull_at, |pull| pull.at);
         let history = PieceHistory { pull_at: at, ..history.clone() };
         let view = View { history: &history, pull: pull.as_ref(), ..view };

@@ -28,12 +28,16 @@ pub(super) struct Pull {
 
 impl View<'_> {
     /// At what temperature to pull the piece; none once it is off, for then it is too late to choose.
-    pub(super) fn where_to_pull(&self, rule: ProofRule) -> Option<Pull> {
+    pub(super) fn where_to_pull(
+        &self,
+        rule: ProofRule,
+        tolerance: TemperatureDifference,
+    ) -> Option<Pull> {
         let PieceHistory { pull_choice, .. } = *self.history;
         if self.history.off().is_some() {
             return None;
         }
-        let lowest = lowest_pull(rule, |pull| self.core_after(pull));
+        let lowest = lowest_pull(rule, tolerance, |pull| self.core_after(pull));
         let put_back = self.history.was_put_back();
         let at = pull_target(rule, put_back, pull_choice, lowest);
         let proving = pull_target(rule, put_back, None, lowest);

@@ -11,7 +11,8 @@ pub enum Caution {
     LeftoversTo165,
     /// Food must not be held for long below 130 F: serve at once, or hold at 135 F or above.
     NoHoldBelow130,
-    /// The core is under 130 F for more than four hours: thaw it first, or use a thinner bag.
+    /// With what it brings it is between 41 and 130 F for more than four hours: thaw it first, or use a
+    /// thinner bag.
     SlowToWarm,
     /// Vacuum-sealed: without air *Clostridium botulinum* can grow above 38 F, without a smell.
     /// Keep it at or below 38 F or frozen, and open the bag before it thaws.
@@ -24,6 +25,18 @@ pub enum Caution {
     SecondStepSlow,
     /// Past its eat-by date: throw it away, whatever it smells like.
     PastEatBy,
+    /// It came too late into the cold: throw it away.
+    TooLateIntoCold,
+    /// It cooled too slowly already: throw it away.
+    CoolingOver,
+    /// It is under 70 F after more than two hours, and nothing here shows that it was in time.
+    MiddleNotSeen,
+    /// Reheating takes more than two hours.
+    SlowToReheat,
+    /// It takes more than three hours to thaw in water that is warmer than a refrigerator.
+    SlowToThaw,
+    /// The label does not say for how many days it was in the refrigerator.
+    DaysUnknown,
 }
 
 impl Caution {
@@ -41,9 +54,19 @@ impl Caution {
             Self::Vacuum => {
                 "FDA Food Code 2022, 3-502.12 and 3-501.13 (reduced oxygen packaging, thawing)"
             }
-            Self::TwoHours => "USDA consumer advice (two-hour rule)",
-            Self::FirstStepSlow | Self::SecondStepSlow => "FDA Food Code 2022, 3-501.14 (cooling)",
-            Self::PastEatBy => "FoodSafety.gov cold food storage chart",
+            Self::TwoHours | Self::TooLateIntoCold => "USDA consumer advice (two-hour rule)",
+            Self::FirstStepSlow
+            | Self::SecondStepSlow
+            | Self::CoolingOver
+            | Self::MiddleNotSeen => "FDA Food Code 2022, 3-501.14 (cooling)",
+            Self::SlowToReheat => {
+                "FDA Food Code 2022, 3-403.11 (reheating for hot holding within 2 hours)"
+            }
+            Self::SlowToThaw => {
+                "USDA consumer advice on thawing (two to three hours in cold water at the most); FDA \
+                 Food Code 2022, 3-501.13 (from memory)"
+            }
+            Self::PastEatBy | Self::DaysUnknown => "FoodSafety.gov cold food storage chart",
         }
     }
 }

@@ -8,6 +8,7 @@ pub mod amounts;
 mod area;
 pub mod brine;
 pub mod card;
+pub mod card_limit;
 pub mod caution;
 pub mod chill;
 pub mod cooked_weight;

@@ -36,6 +36,9 @@ const MARGIN: f64 = 1.12;
 const LONGEST: Span = Span::hours(24);
 /// How far the traces go, one after another, until one is long enough.
 const UNTIL: [Span; 3] = [Span::hours(1), Span::hours(5), LONGEST];
+/// The longest that reheating may take. Source: FDA Food Code 2022, 3-403.11; COMAR 10.15.03.11: 165 F
+/// within 2 h.
+const LONGEST_REHEAT: Span = Span::hours(2);
 /// Under it food must not be for long on its way up.
 const DANGER_TOP: Temperature = Temperature::from_f(130.0);
 
@@ -50,6 +53,8 @@ pub struct BathPlan {
     pub bath: Temperature,
     /// The core temperature wanted.
     pub core: Temperature,
+    /// How long the meat was between 41 and 140 F before, as far as that is known.
+    pub warm: Span,
 }
 
 /// How long a bag needs in the bath.
@@ -59,7 +64,7 @@ pub struct BathTime {
     pub likely: Span,
     /// By then even a bag an eighth thicker is there.
     pub surely: Span,
-    /// How long the core is under 130 F of that.
+    /// How long the core is under 130 F of the time that is sure.
     pub warming: Span,
     /// What to say beside it.
     pub cautions: Vec<Caution>,
@@ -110,7 +115,7 @@ pub fn bath_time(plan: &BathPlan) -> Result<BathTime, ReheatProblem> {
     };
     let likely = to(&plan.portion, plan.core)?;
     let surely = to(&plan.portion.thicker(MARGIN), plan.core)?;
-    let warming = to(&plan.portion, DANGER_TOP)?;
+    let warming = to(&plan.portion.thicker(MARGIN), DANGER_TOP)?;
     Ok(BathTime { likely, surely, warming, cautions: cautions(plan, warming) })
 }
 
@@ -138,8 +143,10 @@ fn cautions(plan: &BathPlan, warming: Span) -> Vec<Caution> {
         cautions.push(Caution::LeftoversTo165);
     }
     cautions.push(Caution::NoHoldBelow130);
-    if warming > LONGEST_WARM_UP {
+    if plan.warm + warming > LONGEST_WARM_UP {
         cautions.push(Caution::SlowToWarm);
+    } else if warming > LONGEST_REHEAT {
+        cautions.push(Caution::SlowToReheat);
     }
     if plan.portion.packing == Packing::Vacuum {
         cautions.push(Caution::Vacuum);
@@ -170,6 +177,10 @@ pub const fn guidance(form: Form) -> [Guidance; 2] {
     ]
 }
 
+/// The longest in tap water. Source: USDA consumer advice on thawing (as extensions repeat it): even a
+/// package of three to four pounds thaws in two to three hours.
+const LONGEST_IN_WATER: Span = Span::hours(3);
+
 /// Where frozen bags thaw.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Thawing {
@@ -179,12 +190,22 @@ pub enum Thawing {
     ColdWater,
 }
 
-/// How long a frozen bag needs to thaw to the middle.
+/// How long a frozen bag needs to thaw.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Thaw {
+    /// Until the middle is thawed.
+    pub time: Span,
+    /// What to say beside it.
+    pub cautions: Vec<Caution>,
+}
+
+/// How long a frozen bag needs to thaw to the middle. In tap water its outside is warmer than a
+/// refrigerator all the while.
 ///
 /// # Errors
 /// [`ReheatProblem::Bag`] for a weight or thickness no bag has, [`ReheatProblem::TooLong`] where
 /// it takes more than four days.
-pub fn thaw_time(portion: &Portion, thawing: Thawing) -> Result<Span, ReheatProblem> {
+pub fn thaw_time(portion: &Portion, thawing: Thawing) -> Result<Thaw, ReheatProblem> {
     /// The middle gives way to a finger: next to no ice is left (common practice, no source).
     const THAWED: Temperature = Temperature::from_c(-0.9);
     if !portion.is_possible() {
@@ -194,6 +215,12 @@ pub fn thaw_time(portion: &Portion, thawing: Thawing) -> Result<Span, ReheatProb
         Thawing::Fridge => super::chill::fridge_air(),
         Thawing::ColdWater => super::chill::cold_tap_water(),
     };
-    let layer = portion.layer();
-    layer.reaches(FROZEN, &bath, THAWED, Span::days(4)).ok_or(ReheatProblem::TooLong)
+    let thawed = |portion: &Portion| {
+        let layer = portion.layer();
+        layer.reaches(FROZEN, &bath, THAWED, Span::days(4)).ok_or(ReheatProblem::TooLong)
+    };
+    let time = thawed(portion)?;
+    let slow =
+        thawing == Thawing::ColdWater && thawed(&portion.thicker(MARGIN))? > LONGEST_IN_WATER;
+    Ok(Thaw { time, cautions: slow.then_some(Caution::SlowToThaw).into_iter().collect() })
 }

@@ -67,6 +67,22 @@ pub enum Keeps {
         /// Days it may still spend in the refrigerator once thawed there.
         fridge_left: Span,
     },
+    /// It does not keep at all, wherever it is: to be thrown away.
+    ThrowAway {
+        /// Since when.
+        since: Moment,
+        /// Why.
+        why: Spoiled,
+    },
+}
+
+/// Why a bag is to be thrown away.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Spoiled {
+    /// It came too late into the cold. Source: USDA consumer advice, two hours, one above 90 F.
+    TooLateIntoCold,
+    /// Its days in the refrigerator were over before it was frozen. Freezing kills nothing.
+    DaysOver,
 }
 
 /// How long a bag keeps that has been in these places, in order of time; none without any.
@@ -77,9 +93,18 @@ pub fn keeps(cooked: Moment, stays: &[Stay], packing: Packing) -> Option<Keeps> 
     let last = stays.last()?;
     let mut spent = (stays[0].from - cooked).max(Span::zero());
     let mut first_frozen = None;
+    if spent > FRIDGE_THROW_AFTER {
+        return Some(days_over(cooked + FRIDGE_THROW_AFTER));
+    }
     for (stay, next) in stays.iter().zip(&stays[1..]) {
         match stay.place {
-            Place::Fridge => spent += next.from - stay.from,
+            Place::Fridge => {
+                let left = FRIDGE_THROW_AFTER - spent;
+                spent += next.from - stay.from;
+                if spent > FRIDGE_THROW_AFTER {
+                    return Some(days_over(stay.from + left));
+                }
+            }
             Place::Freezer => {
                 first_frozen.get_or_insert(stay.from);
             }
@@ -104,12 +129,18 @@ pub fn keeps(cooked: Moment, stays: &[Stay], packing: Packing) -> Option<Keeps> 
     })
 }
 
+fn days_over(since: Moment) -> Keeps {
+    Keeps::ThrowAway { since, why: Spoiled::DaysOver }
+}
+
 impl Keeps {
-    /// The date that counts: eat by in the refrigerator, best by in the freezer.
+    /// The date that counts: eat by in the refrigerator, best by in the freezer; from when it was to be
+    /// thrown away.
     pub const fn until(self) -> Moment {
         match self {
             Self::Fridge { eat_by, .. } => eat_by,
             Self::Freezer { best_by, .. } => best_by,
+            Self::ThrowAway { since, .. } => since,
         }
     }
 }
@@ -159,6 +190,25 @@ mod tests {
         };
         assert_eq!(fridge_left, Span::days(2));
         assert_eq!(best_by, day(10, 3));
+    }
+
+    #[test]
+    fn freezing_brings_nothing_back() {
+        // FoodSafety.gov chart: four days in the refrigerator at the most. USDA: freezing does not
+        // destroy bacteria.
+        let cooked = day(6, 1);
+        let late = [stay(Place::Fridge, cooked), stay(Place::Freezer, day(6, 7))];
+        let over = Keeps::ThrowAway { since: day(6, 5), why: Spoiled::DaysOver };
+        assert_eq!(keeps(cooked, &late, Packing::Plain), Some(over));
+        let again = [late[0], late[1], stay(Place::Fridge, day(6, 20))];
+        assert_eq!(keeps(cooked, &again, Packing::Plain), Some(over));
+        let in_time = [late[0], stay(Place::Freezer, day(6, 5))];
+        let kept = keeps(cooked, &in_time, Packing::Plain);
+        assert!(matches!(kept, Some(Keeps::Freezer { fridge_left, .. }) if fridge_left.is_zero()));
+        // Frozen a week after it was cooked, wherever it was meanwhile.
+        let straight = keeps(cooked, &[stay(Place::Freezer, day(6, 8))], Packing::Plain);
+        assert_eq!(straight, Some(over));
+        assert_eq!(over.until(), day(6, 5));
     }
 
     #[test]

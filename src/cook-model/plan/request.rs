@@ -100,12 +100,14 @@ impl Request {
             tonight: wanted.tonight,
             pull_choice: self.pull_choice,
             pull_at: pull_target(self.proof_rule, false, self.pull_choice, None),
+            raw_out: Vec::new(),
             spells: Vec::new(),
             readings: Vec::new(),
             placements: Vec::new(),
             last_put_on: None,
             packed: None,
             discarded: false,
+            packed_at: None,
         };
         History {
             pieces: self.pieces.iter().map(piece).collect(),
@@ -120,7 +122,7 @@ impl Request {
             proof_rule: self.proof_rule,
             tolerances: Tolerances::default(),
             check_risk_percent: 10,
-            clock_broke: None,
+            clock_jumps: Vec::new(),
             clock_unwatched: Vec::new(),
         }
     }

@@ -10,6 +10,7 @@ use super::waves::best_waves;
 use crate::forecast::{Band, Forecast, Probability, forecast};
 use crate::piece::PieceId;
 use crate::quantity::{Moment, Span, minutes, to_minutes};
+use crate::safety::longest_out;
 use crate::sorting::sort_by_key;
 
 /// When one piece goes on, is checked, comes off and is ready.
@@ -23,6 +24,8 @@ pub struct PiecePlan {
     pub place: usize,
     /// Whether it is for tonight.
     pub tonight: bool,
+    /// When it leaves the refrigerator: each wave by itself.
+    pub out_of_fridge: Moment,
     /// When it goes on.
     pub on: Moment,
     /// Its pull window. The first check is at its beginning.
@@ -36,7 +39,7 @@ pub struct PiecePlan {
 pub struct Plan {
     /// How the pieces of a wave follow each other.
     pub style: Style,
-    /// When meat leaves the refrigerator.
+    /// When the first meat leaves the refrigerator; see [`PiecePlan::out_of_fridge`].
     pub out_of_fridge: Moment,
     /// When to season.
     pub season: Moment,
@@ -113,6 +116,8 @@ fn check(request: &Request) -> Result<(), PlanProblem> {
 /// The plan for loads whose cost is known.
 fn timetable(request: &Request, setting: &Setting<'_>, loads: &[Vec<Slot>], cost: Cost) -> Plan {
     let habits = &request.habits;
+    // No habit takes raw meat out for longer than it may lie there.
+    let out = habits.out_of_fridge.max(habits.seasoning).min(longest_out(request.ambient));
     let first_on = request.dinner - minutes(cost.lead);
     let light = first_on - habits.fire.preheat;
     let ends = first_on + minutes(cost.fuel);
@@ -123,6 +128,7 @@ fn timetable(request: &Request, setting: &Setting<'_>, loads: &[Vec<Slot>], cost
             wave: times.wave,
             place: times.slot.place,
             tonight: setting.tonight[times.slot.piece],
+            out_of_fridge: first_on + minutes(times.on) - out,
             on: first_on + minutes(times.on),
             pull: Band {
                 low: first_on + minutes(times.off.low),
@@ -135,7 +141,7 @@ fn timetable(request: &Request, setting: &Setting<'_>, loads: &[Vec<Slot>], cost
     sort_by_key(&mut pieces, |piece| (piece.on, piece.pull.middle, piece.piece));
     Plan {
         style: request.style,
-        out_of_fridge: first_on - habits.out_of_fridge.max(habits.seasoning),
+        out_of_fridge: first_on - out,
         season: first_on - habits.seasoning,
         light,
         first_on,

@@ -1,20 +1,18 @@
-//! The clocks that matter: when each began, when it runs out, and what a forecast expects.
-//!
-//! Only readings start or stop a clock, each at its unfavourable end; a forecast given along is
-//! for saying what to expect, and is to be labelled as one.
+//! The limits of time: when each began, when it runs out, and what a forecast expects.
 
 use serde::Serialize;
 
-use super::witness::is_from_the_future;
-use crate::history::{CoreReading, PieceHistory};
 use crate::quantity::{Moment, Span, Temperature};
 
 /// From here up bacteria do not grow; the danger zone is 40 to 140 F. Source: USDA FSIS.
 pub const HOT: Temperature = Temperature::from_f(140.0);
-/// The longest in all between the two on the way up: four hours (common practice, no source; the
-/// FDA Food Code 2022, 3-501.19, from memory, has the same figure for time as a control).
+/// The longest in all between the two over the life of a piece: four hours. Source: FDA Food Code
+/// 2022, 3-501.19(B), time as the only control (from memory).
 pub const LONGEST_WARM_UP: Span = Span::hours(4);
-/// From the heat to the refrigerator. Source: USDA consumer advice: 2 h, and 1 h above 90 F.
+/// The call comes this long before a limit, so that there is time to do something about it.
+const CALL_BEFORE: Span = Span::minutes(20);
+/// Raw or off the heat, out of the refrigerator. Source: USDA consumer advice: 2 h, and 1 h above
+/// 90 F.
 const LONGEST_OUT: Span = Span::hours(2);
 const LONGEST_OUT_IN_HEAT: Span = Span::hours(1);
 const HEAT: Temperature = Temperature::from_f(90.0);
@@ -30,7 +28,10 @@ pub const COOL_SECOND: (Temperature, Span) = (Temperature::from_f(41.0), Span::h
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize)]
 #[serde(rename_all = "snake_case")]
 pub enum ClockKind {
-    /// Between 40 and 140 F on the way up: a stalled or dying pit.
+    /// Raw and out of the refrigerator.
+    RawOut,
+    /// Between 41 and 140 F, over the whole life of the piece: raw, on a slow or dying pit, and once
+    /// it fell below 140 F again.
     WarmUp,
     /// Off the heat and not known to be above 140 F: it must be in the refrigerator by the end.
     ToFridge,
@@ -67,70 +68,26 @@ impl Clock {
         self.left(now) < Span::zero()
     }
 
+    /// When to call for it: well before it runs out, and again as it does, whether or not the first
+    /// call was answered.
+    pub fn calls(&self) -> [Moment; 2] {
+        [self.deadline - CALL_BEFORE, self.deadline]
+    }
+
+    /// Whether it is to be shown: until it is done in time. One that ran out stays.
+    pub fn matters(&self, now: Moment) -> bool {
+        self.done.is_none() || self.has_run_out(now)
+    }
+
     /// Whether its end is not expected within the time.
     pub fn is_expected_to_run_out(&self) -> bool {
         self.done.is_none() && self.expected.is_none_or(|expected| expected > self.deadline)
     }
 }
 
-/// How long a piece may be out of the refrigerator once it is off the heat.
-pub fn longest_out(ambient: Temperature) -> Span {
-    if ambient > HEAT { LONGEST_OUT_IN_HEAT } else { LONGEST_OUT }
-}
-
-/// The time a piece spends between 40 and 140 F from when it first went on, over all its spells,
-/// until a reading shows 140 F. It counts from going on, though the core may be colder then.
-///
-/// `forecast` is the core to come on the unfavourable side. None before the piece went on.
-pub fn warm_up(piece: &PieceHistory, forecast: &[(Moment, Temperature)]) -> Option<Clock> {
-    let mut since = Some(piece.on()?);
-    let (mut spent, mut last) = (Span::zero(), piece.on()?);
-    for reading in &piece.readings {
-        match since {
-            Some(from) if shows_hot(reading) => {
-                spent += reading.at - from;
-                since = None;
-            }
-            // It fell at some moment since the last reading: at its beginning, for all we know.
-            None if reading.for_proof < HOT => since = Some(last),
-            _ => {}
-        }
-        last = reading.at;
-    }
-    let from = since.unwrap_or(last);
-    Some(Clock {
-        kind: ClockKind::WarmUp,
-        since: from - spent,
-        deadline: from - spent + LONGEST_WARM_UP,
-        done: since.is_none().then_some(last),
-        expected: first(forecast, |core| core >= HOT),
-    })
-}
-
-/// The time a piece may still be out once it is off the heat: from the pull, or from the last
-/// reading at or above 140 F after it. None while it is on, or once it is packed.
-///
-/// `forecast` is the core to come on the unfavourable side; the clock's end is the refrigerator,
-/// so what is expected here is the moment at which it falls below 140 F.
-pub fn to_fridge(
-    piece: &PieceHistory,
-    ambient: Temperature,
-    forecast: &[(Moment, Temperature)],
-) -> Option<Clock> {
-    if piece.packed.is_some() {
-        return None;
-    }
-    let off = piece.off()?;
-    let hot = piece.readings.iter().filter(|reading| shows_hot(reading));
-    let since = hot.map(|reading| reading.at).next_back().map_or(off, |at| at.max(off));
-    let after = forecast.iter().position(|(at, _)| *at >= off).unwrap_or(forecast.len());
-    Some(Clock {
-        kind: ClockKind::ToFridge,
-        since,
-        deadline: since + longest_out(ambient),
-        done: None,
-        expected: first(&forecast[after..], |core| core < HOT),
-    })
+/// How long a piece may be out of the refrigerator, raw or off the heat.
+pub const fn longest_out(ambient: Temperature) -> Span {
+    if ambient.c() > HEAT.c() { LONGEST_OUT_IN_HEAT } else { LONGEST_OUT }
 }
 
 /// The two steps of cooling cooked meat that was last known to be at 135 F or above at `hot`.
@@ -157,12 +114,10 @@ pub fn cooling(
     [step(ClockKind::CoolTo70, COOL_FIRST), step(ClockKind::CoolTo41, COOL_SECOND)]
 }
 
-/// Whether a reading may stop a clock: one from the future tells nothing of the time before it.
-fn shows_hot(reading: &CoreReading) -> bool {
-    reading.for_proof >= HOT && !is_from_the_future(reading)
-}
-
 /// The first moment at which the core is as asked.
-fn first(core: &[(Moment, Temperature)], is_so: impl Fn(Temperature) -> bool) -> Option<Moment> {
+pub(super) fn first(
+    core: &[(Moment, Temperature)],
+    is_so: impl Fn(Temperature) -> bool,
+) -> Option<Moment> {
     core.iter().find(|(_, core)| is_so(*core)).map(|(at, _)| *at)
 }

@@ -5,8 +5,8 @@ use serde::Serialize;
 use super::dwell::{DwellRow, FatColumn, dwell_rows};
 use super::proof::Proof;
 use super::witness::Witnesses;
-use crate::history::{CoreReading, EntryId, History, PieceHistory};
-use crate::quantity::{Moment, Span, Temperature};
+use crate::history::{CoreReading, EntryId, History, Instrument, PieceHistory};
+use crate::quantity::{Moment, Span, Temperature, TemperatureDifference};
 
 /// Readings further apart say too little of what was in between.
 pub const LONGEST_GAP: Span = Span::minutes(15);
@@ -59,7 +59,7 @@ pub fn hold_progress(
     current
         .filter(|hold| hold.last.entry == last)
         .map(|hold| HoldProgress {
-            at_least: hold.row.at_least,
+            at_least: hold.row.at_least + tolerance(history, Instrument::InstantRead),
             since: hold.first.at,
             complete_at: hold.last.at + (hold.row.dwell - hold.credited).max(Span::zero()),
             read_by: hold.last.at + LONGEST_GAP,
@@ -97,7 +97,7 @@ fn holds_at(witnesses: Witnesses<'_>, row: DwellRow) -> Vec<Hold<'_>> {
             };
             run = grown.or((!too_slow).then_some(begun));
             states.extend(run);
-        } else if reading.for_proof < row.at_least || witnesses.doubts(reading) {
+        } else if surely(witnesses, reading) < row.at_least || witnesses.doubts(reading) {
             // Whatever it was read with, some spot was colder; or it ends the run as it would if it
             // were right and could not be joined to it, for to doubt a reading may prove nothing.
             run = None;
@@ -106,9 +106,23 @@ fn holds_at(witnesses: Witnesses<'_>, row: DwellRow) -> Vec<Hold<'_>> {
     states
 }
 
-fn counts(witnesses: Witnesses<'_>, reading: &CoreReading, claim: Temperature) -> bool {
+fn counts(witnesses: Witnesses<'_>, reading: &CoreReading, row: Temperature) -> bool {
     (reading.typed - reading.at).abs() <= TYPED_WITHIN
-        && witnesses.shortfall(reading, claim).is_none()
+        && surely(witnesses, reading) >= row
+        && witnesses.shortfall(reading, row).is_none()
+}
+
+/// What the core surely was: the agency's times are for the true temperature, and a thermometer may
+/// show as much more as its maker says.
+fn surely(witnesses: Witnesses<'_>, reading: &CoreReading) -> Temperature {
+    reading.for_proof - tolerance(witnesses.history, reading.instrument)
+}
+
+fn tolerance(history: &History, instrument: Instrument) -> TemperatureDifference {
+    match instrument {
+        Instrument::InstantRead => history.tolerances.instant_read,
+        Instrument::LeaveIn => history.tolerances.leave_in,
+    }
 }
 
 /// The run with one more reading, if the time between is to be trusted: one phone wrote both, in
@@ -125,11 +139,12 @@ fn grow<'a>(
     let span = read.min(typed);
     let trusted = last.entry.device == next.entry.device
         && last.entry < next.entry
-        && history.clock_broke.is_none_or(|broke| broke < last.entry)
+        && history.clock_jumps.last().is_none_or(|jump| jump.entry < last.entry)
         && !history.clock_unwatched.iter().any(|note| (last.entry..next.entry).contains(note))
         // A colder one between them by its time, though by its id it is of another spell.
         && !piece.readings.iter().any(|r| {
-            (last.at..=next.at).contains(&r.at) && r.for_proof < run.row.at_least
+            let surely = r.for_proof - tolerance(history, r.instrument);
+            (last.at..=next.at).contains(&r.at) && surely < run.row.at_least
         })
         && span > Span::zero()
         && read.max(typed) <= LONGEST_GAP;

@@ -10,7 +10,7 @@
 //! hotter than the piece can have become, and not be contradicted by a colder one.
 //!
 //! `proof` and `held` apply the rules of `rule` to them, with the table of `dwell`; `clocks` has the
-//! limits of time, `lethality` and `pull_target` what a forecast is good for.
+//! limits of time, `life` adds them up, `run_out` says what one that ran out means; `lethality` and `pull_target` what a forecast is good for.
 
 mod cautions;
 mod clocks;
@@ -18,24 +18,29 @@ mod dwell;
 mod held;
 mod hygiene;
 mod lethality;
+mod life;
+mod order;
 mod plausible;
 mod proof;
 mod pull_target;
 mod rule;
+mod run_out;
 mod thermometer;
 mod witness;
 
 pub use cautions::Caution;
 pub use clocks::{
     COOL_FIRST, COOL_FROM, COOL_SECOND, Clock, ClockKind, HOT, LONGEST_WARM_UP, cooling,
-    longest_out, to_fridge, warm_up,
+    longest_out,
 };
 pub use dwell::{DwellRow, FatColumn, LOWEST_HELD, dwell_at, dwell_rows};
 pub use held::{HoldProgress, LONGEST_GAP, hold_progress};
 pub use hygiene::{Prompt, prompts};
 pub use lethality::{ASKED_OF_POULTRY, DeathKinetics, Lethality, SALMONELLA_IN_CHICKEN};
+pub use life::{Life, life};
 pub use proof::{Proof, prove, shortfall};
 pub use pull_target::{lowest_pull, pull_target};
 pub use rule::{INSTANT_KILL, ProofRule, RuleCaution};
+pub use run_out::{COME_UP, RunOut, Standing, Then, standing};
 pub use thermometer::{ALLOWED, Bath, CheckProblem, boiling_point, lower_offset};
 pub use witness::Shortfall;

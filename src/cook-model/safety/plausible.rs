@@ -5,8 +5,10 @@
 //! a generous heat-transfer coefficient this bounds the core without any forecast, so it can
 //! only catch gross mistakes: another piece's reading, another unit, a spot already cooked.
 
-use crate::history::{PieceHistory, PitHistory};
-use crate::quantity::{Length, Span, Temperature, TemperatureDifference, to_seconds};
+use crate::history::{CoreReading, PieceHistory, PitHistory};
+use crate::quantity::{
+    Length, Moment, Span, Temperature, TemperatureDifference, seconds, to_seconds,
+};
 
 /// Density times specific heat, J/(m3 K): 1050 kg/m3 (from memory) and 3.39 kJ/(kg K)
 /// (Morley, in James & James, Meat Refrigeration, table 13.2).
@@ -18,21 +20,77 @@ const WARMING: f64 = 40.0;
 const COOLING: f64 = 20.0;
 /// Surface over that of the two broad faces alone: the edges warm too.
 const EDGES: f64 = 1.5;
-/// The air at the grate over what the dial ever showed, at the most.
-const DIAL_ERROR: TemperatureDifference = TemperatureDifference::from_f(50.0);
+/// The air at the grate over what was aimed for, at the most, where nobody read it.
+const AIM_ERROR: TemperatureDifference = TemperatureDifference::from_f(50.0);
+/// The air at the piece over what the pit thermometer showed: the hotter end of a rack and a dial
+/// that reads low (common practice, no source).
+const DIAL_ERROR: TemperatureDifference = TemperatureDifference::from_f(20.0);
+/// A pit that was not read for longer than this may have been as hot as was aimed for.
+const PIT_UNREAD: Span = Span::minutes(45);
+/// The warmest a room is in which meat is set out, where the air outside is colder, and how far
+/// either may be off (common practice, no source).
+const ROOM: Temperature = Temperature::from_f(75.0);
+const ROOM_ERROR: TemperatureDifference = TemperatureDifference::from_f(5.0);
+/// The warmest a refrigerator may be. Source: FDA Food Code 2022, 3-501.16 (cold holding).
+const COLD: Temperature = Temperature::from_f(41.0);
+/// Meat as warm as the air has been in it for longer than any limit.
+const FOR_EVER: Span = Span::hours(24);
 /// A thickness no boneless breast is under at its thickest, where none was measured.
 const THINNEST: Length = Length::from_mm(20.0);
 
-/// The hottest the core can be this long after it was at `from`.
+/// The hottest the core can be this long after it was at `from`, at the moment `since`.
 pub(super) fn warmest_after(
     from: Temperature,
+    since: Moment,
     waited: Span,
     piece: &PieceHistory,
     pit: &PitHistory,
 ) -> Temperature {
-    let dial = pit.readings.iter().fold(pit.target, |top, read| top.max(read.temperature));
-    let air = (dial + DIAL_ERROR).max(from);
+    let air = hottest_air(since, since + waited, pit).max(from);
     relax(from, air, waited, time_constant(piece, WARMING))
+}
+
+/// The hottest the air at a piece can have been between two moments: by what the pit thermometer
+/// showed, and where it was not read for long, by what was aimed for.
+fn hottest_air(since: Moment, until: Moment, pit: &PitHistory) -> Temperature {
+    let read = || pit.readings.iter().filter(|read| (since..=until).contains(&read.at));
+    let times: Vec<Moment> =
+        [since].into_iter().chain(read().map(|read| read.at)).chain([until]).collect();
+    let unread = times.windows(2).any(|pair| pair[1] - pair[0] > PIT_UNREAD) || times.len() == 2;
+    let aims = pit.aims.iter().map(|aim| aim.temperature).fold(pit.target, Temperature::max);
+    let aimed = unread.then(|| aims + AIM_ERROR);
+    read().map(|read| read.temperature + DIAL_ERROR).chain(aimed).fold(COLD, Temperature::max)
+}
+
+/// The coldest the core can be after so long on the pit since a reading: as it was, unless the pit was
+/// read to be colder than it.
+pub(super) fn coolest_on(
+    reading: &CoreReading,
+    until: Moment,
+    waited: Span,
+    piece: &PieceHistory,
+    pit: &PitHistory,
+) -> Temperature {
+    let before = pit.readings.iter().rfind(|read| read.at <= reading.at);
+    let since = pit.readings.iter().filter(|read| read.at > reading.at && read.at <= until);
+    let coldest = before.into_iter().chain(since).map(|read| read.temperature);
+    let air = coldest.fold(reading.for_proof, Temperature::min);
+    relax(reading.for_proof, air, waited, time_constant(piece, COOLING))
+}
+
+/// How long raw meat must have been out of the refrigerator, at the least, to be as warm as it is
+/// said to be as it goes on. Never less than nothing; a day where no time would do.
+pub(super) fn least_out(piece: &PieceHistory, pit: &PitHistory) -> Span {
+    let start = piece.piece.start;
+    if start <= COLD {
+        return Span::zero();
+    }
+    let air = pit.ambient.max(ROOM) + ROOM_ERROR;
+    if start >= air {
+        return FOR_EVER;
+    }
+    let times = libm::log((air - COLD).c() / (air - start).c());
+    seconds(times * time_constant(piece, COOLING)).min(FOR_EVER)
 }
 
 /// The coldest the core can be, resting in the open this long after it was at `from`.

@@ -2,7 +2,7 @@
 
 use super::dwell::dwell_rows;
 use super::rule::ProofRule;
-use crate::quantity::{Span, Temperature};
+use crate::quantity::{Span, Temperature, TemperatureDifference};
 
 /// The temperatures looked at, whole degrees Fahrenheit.
 const LOWEST_F: i32 = 140;
@@ -13,15 +13,21 @@ const FOR_READING: Span = Span::minutes(2);
 /// The lowest whole Fahrenheit degree at which to pull so that the core, as `core_after` gives it
 /// minute by minute on the unfavourable side, satisfies the rule. Pulling hotter never makes the
 /// core after it colder. None if no pull up to 185 F is sure enough, or the core does not get there.
+/// A hold must be read hotter than the table says by the thermometer's `tolerance`.
 pub fn lowest_pull(
     rule: ProofRule,
+    tolerance: TemperatureDifference,
     core_after: impl Fn(Temperature) -> Option<Vec<(Span, Temperature)>>,
 ) -> Option<Temperature> {
     let (mut low, mut high) = (LOWEST_F, HIGHEST_F + 1);
     while low < high {
         let middle = (low + high) / 2;
         let pull = Temperature::from_f(f64::from(middle));
-        if satisfies(rule, &core_after(pull)?) { high = middle } else { low = middle + 1 }
+        if satisfies(rule, tolerance, &core_after(pull)?) {
+            high = middle
+        } else {
+            low = middle + 1
+        }
     }
     (low <= HIGHEST_F).then(|| Temperature::from_f(f64::from(low)))
 }
@@ -42,13 +48,17 @@ pub fn pull_target(
 }
 
 /// Whether readings along this core could prove the piece.
-fn satisfies(rule: ProofRule, core: &[(Span, Temperature)]) -> bool {
+fn satisfies(
+    rule: ProofRule,
+    tolerance: TemperatureDifference,
+    core: &[(Span, Temperature)],
+) -> bool {
     let at_once = core.iter().any(|(_, core)| *core >= rule.instant());
     at_once
         || match rule {
             ProofRule::Held { fat } => dwell_rows(fat)
                 .iter()
-                .any(|row| longest_at(core, row.at_least) >= row.dwell + FOR_READING),
+                .any(|row| longest_at(core, row.at_least + tolerance) >= row.dwell + FOR_READING),
             ProofRule::Instant | ProofRule::Stricter { .. } => false,
         }
 }
@@ -69,7 +79,7 @@ fn longest_at(core: &[(Span, Temperature)], at_least: Temperature) -> Span {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::quantity::{TemperatureDifference, minutes};
+    use crate::quantity::minutes;
     use crate::safety::FatColumn;
 
     /// A core that is so much hotter than at the pull five minutes later, at its peak, and goes up
@@ -85,7 +95,7 @@ mod tests {
     }
 
     fn f(rule: ProofRule, by_f: f64) -> Option<f64> {
-        lowest_pull(rule, rising(by_f)).map(|pull| pull.f().round())
+        lowest_pull(rule, TemperatureDifference::ZERO, rising(by_f)).map(|pull| pull.f().round())
     }
 
     #[test]
@@ -99,7 +109,7 @@ mod tests {
         assert_eq!(f(own, 4.0), Some(171.0));
         let impossible = ProofRule::Stricter { at_least: Temperature::from_f(200.0) };
         assert_eq!(f(impossible, 4.0), None);
-        assert_eq!(lowest_pull(ProofRule::Instant, |_| None), None);
+        assert_eq!(lowest_pull(ProofRule::Instant, TemperatureDifference::ZERO, |_| None), None);
     }
 
     #[test]
@@ -109,5 +119,9 @@ mod tests {
         let held = ProofRule::Held { fat: FatColumn::Twelve };
         assert_eq!(f(held, 4.0), Some(149.0));
         assert!(f(held, 0.0) <= f(held, -3.0));
+        // A thermometer that may read 2 F high must show 2 F more.
+        let two = TemperatureDifference::from_f(2.0);
+        let sure = lowest_pull(held, two, rising(4.0)).map(|pull| pull.f().round());
+        assert_eq!(sure, Some(151.0));
     }
 }

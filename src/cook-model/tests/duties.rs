@@ -290,16 +290,22 @@ fn what_was_out_too_long_is_thrown_away_and_never_served() {
     assert_eq!(left, [&Act::Discard]);
 }
 
+/// A reading of what is kept hot, which no forecast of a rest may expect, and which is right.
+fn keep(cook: &mut Cook, minute: f64, fahrenheit: f64) {
+    let reading = cook.write(minute, read(1, fahrenheit, 2));
+    cook.write(minute + 0.2, What::ReadingVouched { reading });
+}
+
 #[test]
 fn done_two_hours_early_is_kept_hot_and_read_again() {
     let (mut cook, minute) = proved(None);
     cook.write(minute + 1.0, What::DinnerSet { at: Some(at(minute + 130.0)) });
     let card = cook.card(minute + 20.0);
     assert_eq!(card.act, Act::KeepHot);
-    cook.write(minute + 21.0, read(1, 150.0, 1));
+    keep(&mut cook, minute + 21.0, 150.0);
     assert!(!cook.card(minute + 22.0).is_due(at(minute + 22.0)));
     assert_eq!(cook.card(minute + 70.0).act, Act::KeepHot, "read again after 45 minutes");
-    cook.write(minute + 71.0, read(1, 147.0, 1));
+    keep(&mut cook, minute + 71.0, 147.0);
     assert_eq!(cook.card(minute + 121.0).act, Act::Serve);
 }
 

@@ -9,7 +9,7 @@ use cook_model::kitchen::chill::{Cooling, chill, into_cold_by};
 use cook_model::kitchen::cooked_weight::OwnLoss;
 use cook_model::kitchen::form::Form;
 use cook_model::kitchen::label_sheet::{Sheet, fill};
-use cook_model::kitchen::log::{Bag, KitchenLog, KitchenWhat, fold};
+use cook_model::kitchen::log::{Bag, Brings, KitchenLog, KitchenWhat, fold};
 use cook_model::kitchen::packing_order::{ToPack, packing_order};
 use cook_model::kitchen::portions::{Amount, CookedPiece, Lot, allot};
 use cook_model::kitchen::qr::qr_path;
@@ -77,6 +77,7 @@ fn from_the_board_to_the_bath() {
         thickness: portion.thickness,
         packing: Packing::Plain,
         cooked: off,
+        brings: Brings::default(),
     };
     let packed = KitchenWhat::BagPacked { bag, place: Place::Freezer };
     let entry = log.next(DeviceId(3), turns[0].done, turns[0].done, packed);
@@ -84,7 +85,13 @@ fn from_the_board_to_the_bath() {
     log.insert(entry);
     let kitchen = fold(&log);
     let state = kitchen.bag(id).unwrap();
-    let plan = |portion, from| BathPlan { portion, from, bath: USUAL_BATH, core: USUAL_CORE };
+    let plan = |portion, from| BathPlan {
+        portion,
+        from,
+        bath: USUAL_BATH,
+        core: USUAL_CORE,
+        warm: Span::zero(),
+    };
     let told = bath_time(&plan(state.bag.portion(), Place::Freezer)).unwrap();
     let until = state.keeps().unwrap().until();
     assert_eq!(until, at("2026-10-07T22:36:00Z"), "four months in the freezer (FoodSafety.gov)");
@@ -120,6 +127,7 @@ fn a_bag_past_its_days_says_so() {
         thickness: None,
         packing: Packing::Vacuum,
         cooked,
+        brings: Brings::default(),
     };
     let packed = KitchenWhat::BagPacked { bag, place: Place::Fridge };
     let entry = log.next(DeviceId(3), cooked, cooked, packed);

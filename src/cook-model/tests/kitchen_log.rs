@@ -5,7 +5,7 @@ use cook_model::history::DeviceId;
 use cook_model::kitchen::cooked_weight::{Weighing, WeightProblem};
 use cook_model::kitchen::form::Form;
 use cook_model::kitchen::log::{
-    Bag, BagId, Ending, KitchenLog, KitchenWhat, Problem, ReminderKind, fold, reminders,
+    Bag, BagId, Brings, Ending, KitchenLog, KitchenWhat, Problem, ReminderKind, fold, reminders,
 };
 use cook_model::kitchen::rub::{Ingredient, Measure, Recipe, RubProblem};
 use cook_model::kitchen::spice::Spice;
@@ -27,6 +27,7 @@ fn bag(name: &str, cooked: Moment) -> Bag {
         thickness: Some(Length::from_mm(22.0)),
         packing: Packing::Plain,
         cooked,
+        brings: Brings::default(),
     }
 }
 

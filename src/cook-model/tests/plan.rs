@@ -240,7 +240,7 @@ fn a_piece_that_rests_only_waits_for_its_rest() {
         120.0,
         What::CoreRead {
             piece: PieceId(1),
-            temperature: Temperature::from_f(160.0),
+            temperature: Temperature::from_f(165.0),
             instrument: Instrument::InstantRead,
             places: 2,
         },

@@ -113,6 +113,22 @@ fn the_deadline_is_the_sooner_of_the_two_limits() {
 }
 
 #[test]
+fn time_already_spent_cooling_counts_whatever_is_read_now() {
+    // FDA Food Code 2022, 3-501.14: from 135 to 70 F within two hours, to 41 F within six in all.
+    let portion = whole(190.0);
+    let told = |core: f64, hours: i64| {
+        let core = Temperature::from_f(core);
+        chill(&portion, core, Span::hours(hours), Cooling::OnIce).unwrap().cautions
+    };
+    // 69 F after five hours, put on ice: nobody saw it at 70 F in time.
+    assert!(told(69.0, 5).contains(&Caution::MiddleNotSeen));
+    assert!(told(80.0, 5).contains(&Caution::CoolingOver));
+    assert!(told(45.0, 7).contains(&Caution::CoolingOver));
+    assert_eq!(told(69.0, 1), [Caution::TwoHours]);
+    assert_eq!(told(150.0, 5), [Caution::TwoHours], "hot again, it begins anew");
+}
+
+#[test]
 fn what_cannot_be_cooled_is_said() {
     let cold = Temperature::from_f(40.0);
     let portion = whole(190.0);

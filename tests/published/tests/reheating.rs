@@ -1,5 +1,6 @@
 //! Reheating and thawing times against published figures and facts of the trade.
 
+use cook_model::kitchen::caution::Caution;
 use cook_model::kitchen::form::Form;
 use cook_model::kitchen::reheat::{
     BathPlan, ReheatProblem, Thawing, USUAL_BATH, USUAL_CORE, bath_time, thaw_time,
@@ -24,7 +25,7 @@ fn flat(grams: f64, mm: f64) -> Portion {
 }
 
 fn plan(portion: Portion, from: Place) -> BathPlan {
-    BathPlan { portion, from, bath: USUAL_BATH, core: USUAL_CORE }
+    BathPlan { portion, from, bath: USUAL_BATH, core: USUAL_CORE, warm: Span::zero() }
 }
 
 #[test]
@@ -65,12 +66,43 @@ fn thawing_times_are_those_usda_tells() {
     // hour or less, one of three to four pounds in two to three hours; in the refrigerator a pound
     // of boneless breasts can need a full day. USDA gives no thickness: an inch for a pound lying flat,
     // two inches for a large package are ours.
-    let water = |grams, mm| to_minutes(thaw_time(&flat(grams, mm), Thawing::ColdWater).unwrap());
-    let fridge = thaw_time(&flat(454.0, 25.4), Thawing::Fridge).unwrap();
+    let water =
+        |grams, mm| to_minutes(thaw_time(&flat(grams, mm), Thawing::ColdWater).unwrap().time);
+    let fridge = thaw_time(&flat(454.0, 25.4), Thawing::Fridge).unwrap().time;
     assert!((20.0..=60.0).contains(&water(454.0, 25.4)), "{}", water(454.0, 25.4));
     let large = water(1600.0, 50.8);
     assert!((120.0..=190.0).contains(&large), "{large}");
     assert!((Span::hours(6)..=Span::hours(24)).contains(&fridge), "{fridge}");
+}
+
+#[test]
+fn thawing_for_longer_than_usda_tells_is_said() {
+    // "A package of three to four pounds in two to three hours": 100 mm takes far longer.
+    let cautions = |mm, how| thaw_time(&flat(1000.0, mm), how).unwrap().cautions;
+    assert_eq!(cautions(100.0, Thawing::ColdWater), [Caution::SlowToThaw]);
+    assert_eq!(cautions(40.0, Thawing::ColdWater), []);
+    assert_eq!(cautions(100.0, Thawing::Fridge), []);
+}
+
+#[test]
+fn reheating_for_more_than_two_hours_is_said_and_what_went_before_counts() {
+    // Food Code 2022, 3-403.11: within two hours. 3-501.19(B), from memory: four hours in all.
+    let told = |mm: f64, warm: Span| {
+        let plan = BathPlan { warm, ..plan(flat(800.0, mm), Place::Fridge) };
+        let time = bath_time(&plan).unwrap();
+        let slow = [Caution::SlowToReheat, Caution::SlowToWarm]
+            .map(|caution| time.cautions.contains(&caution));
+        (to_minutes(time.warming), slow)
+    };
+    let zero = Span::zero();
+    let (quick, none) = told(25.0, zero);
+    assert!(quick < 110.0 && none == [false, false], "{quick}");
+    let (slow, two_hours) = told(44.0, zero);
+    assert!((120.0..239.0).contains(&slow) && two_hours == [true, false], "{slow}");
+    let (longer, four_hours) = told(70.0, zero);
+    assert!(longer > 240.0 && four_hours == [false, true], "{longer}");
+    assert_eq!(told(25.0, Span::hours(4)).1, [false, true]);
+    assert_eq!(told(25.0, Span::hours(2)).1, [false, false]);
 }
 
 #[test]
@@ -96,7 +128,8 @@ proptest! {
         let at = |mm, bath, core, from| {
             let bath = Temperature::from_f(bath);
             let core = Temperature::from_f(core);
-            bath_time(&BathPlan { portion: flat(500.0, mm), from, bath, core }).unwrap().likely
+            let plan = BathPlan { bath, core, ..plan(flat(500.0, mm), from) };
+            bath_time(&plan).unwrap().likely
         };
         let base = at(mm, bath, 135.0, Place::Fridge);
         prop_assert!(at(mm * 1.1, bath, 135.0, Place::Fridge) > base);

@@ -40,11 +40,12 @@ pub fn Bag(
     };
     let cautions = move || {
         let state = state.get()?;
-        let told = state.cautions(cook.now()).into_iter();
-        Some(
-            told.map(|caution| view! { <p class="caution">{words::caution(caution)}</p> })
-                .collect_view(),
-        )
+        let told = state.cautions(cook.now()).into_iter().map(words::caution);
+        let from_here = state.bag.brings.cook == cook.id().map(|id| id.0);
+        let pieces = &state.bag.brings.pieces;
+        let fell = from_here && !cook.state().read().are_proved(pieces);
+        let fell = fell.then(|| say!("bag-unproved"));
+        Some(told.chain(fell).map(|text| view! { <p class="caution">{text}</p> }).collect_view())
     };
     view! {
         <section class="screen bag">
@@ -82,9 +83,14 @@ fn Acts(
     /// Which bag.
     bag: BagId,
 ) -> impl IntoView {
-    let kitchen = open_kitchen();
+    let (kitchen, cook) = (open_kitchen(), open_cook());
     let navigation = navigation();
     let card = Derived::new(move || Card::of(kitchen.state().read().bag(bag)?));
+    // What is past a limit is thrown away, and nothing else.
+    let keeps = Derived::new(move || {
+        let now = cook.now();
+        kitchen.state().read().bag(bag).is_some_and(|state| !state.is_past(now))
+    });
     let other = move || match card.get().map(|card| card.place) {
         Some(Place::Fridge) => Place::Freezer,
         _ => Place::Fridge,
@@ -95,21 +101,25 @@ fn Acts(
         }
     };
     view! {
-        <button class="main-action" on:click=reheat>
-            {wording("bag-reheat")}
-        </button>
+        <If holds=move || keeps.get()>
+            <button class="main-action" on:click=reheat>
+                {wording("bag-reheat")}
+            </button>
+        </If>
         <div class="row-acts bag-acts">
-            <button on:click=move |_| kitchen.record(vec![KitchenWhat::BagUsed { bag }])>
-                {wording("bag-used")}
-            </button>
-            <button on:click=move |_| {
-                kitchen.record(vec![KitchenWhat::BagMoved { bag, to: untrack(other) }]);
-            }>
-                {move || match other() {
-                    Place::Fridge => say!("bag-to-fridge"),
-                    Place::Freezer => say!("bag-to-freezer"),
-                }}
-            </button>
+            <If holds=move || keeps.get()>
+                <button on:click=move |_| kitchen.record(vec![KitchenWhat::BagUsed { bag }])>
+                    {wording("bag-used")}
+                </button>
+                <button on:click=move |_| {
+                    kitchen.record(vec![KitchenWhat::BagMoved { bag, to: untrack(other) }]);
+                }>
+                    {move || match other() {
+                        Place::Fridge => say!("bag-to-fridge"),
+                        Place::Freezer => say!("bag-to-freezer"),
+                    }}
+                </button>
+            </If>
             <button on:click=move |_| kitchen.record(vec![KitchenWhat::BagThrownAway { bag }])>
                 {wording("bag-throw-away")}
             </button>

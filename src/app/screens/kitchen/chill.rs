@@ -32,6 +32,8 @@ struct Batch {
     count: usize,
     /// When it was last known to be hot; none once it is in the cold.
     hot: Option<Moment>,
+    /// The same of what is in the cold.
+    was_hot: Moment,
 }
 
 impl Batch {
@@ -42,7 +44,7 @@ impl Batch {
 
     /// Since when its core is under 135 F, on the unfavourable side, if it reads `core` now.
     fn under_hot_since(&self, core: Temperature, now: Moment) -> Moment {
-        if core >= COOL_FROM { now } else { self.hot.unwrap_or(now) }
+        if core >= COOL_FROM { now } else { self.hot.unwrap_or(self.was_hot) }
     }
 
     fn name(&self) -> String {
@@ -106,6 +108,7 @@ fn batches(kitchen: OpenKitchen, today: Today, now: Moment) -> Vec<Batch> {
     }
     let mut batches: Vec<Batch> = Vec::new();
     for (bag, hot) in bags {
+        let was_hot = hot.or(bag.brings.hot).unwrap_or(bag.cooked);
         let alike = |batch: &&mut Batch| {
             let like = &batch.like;
             like.name == bag.name
@@ -118,8 +121,9 @@ fn batches(kitchen: OpenKitchen, today: Today, now: Moment) -> Vec<Batch> {
             batch.like.weight = heavier(batch.like.weight, bag.weight);
             batch.like.cooked = batch.like.cooked.min(bag.cooked);
             batch.hot = batch.hot.min(hot);
+            batch.was_hot = batch.was_hot.min(was_hot);
         } else {
-            batches.push(Batch { like: bag, count: 1, hot });
+            batches.push(Batch { like: bag, count: 1, hot, was_hot });
         }
     }
     batches
@@ -171,13 +175,14 @@ fn in_words(chilled: &Chilled) -> String {
         cold = show::temperature(COOL_SECOND.0),
         second = show::span(chilled.to_cold)
     );
-    let broken = if chilled.cautions.contains(&Caution::FirstStepSlow) {
-        words::caution(Caution::FirstStepSlow)
-    } else if chilled.cautions.contains(&Caution::SecondStepSlow) {
-        words::caution(Caution::SecondStepSlow)
-    } else {
-        say!("chill-keeps")
-    };
+    let worst_first = [
+        Caution::CoolingOver,
+        Caution::MiddleNotSeen,
+        Caution::FirstStepSlow,
+        Caution::SecondStepSlow,
+    ];
+    let broken = worst_first.into_iter().find(|caution| chilled.cautions.contains(caution));
+    let broken = broken.map_or_else(|| say!("chill-keeps"), words::caution);
     format!("{times} {broken}")
 }
 

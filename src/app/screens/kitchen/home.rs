@@ -120,13 +120,28 @@ fn BagRow(
                     <span class="bad">{wording("bag-past")}</span>
                 </If>
             </button>
-            <button
-                class="small"
-                aria-label=move || say!("bag-used-which", number = bag.count)
-                on:click=move |_| kitchen.record(vec![KitchenWhat::BagUsed { bag }])
+            <If
+                holds=move || past.get()
+                otherwise=move || {
+                    view! {
+                        <button
+                            class="small"
+                            aria-label=move || say!("bag-used-which", number = bag.count)
+                            on:click=move |_| kitchen.record(vec![KitchenWhat::BagUsed { bag }])
+                        >
+                            {wording("bag-used")}
+                        </button>
+                    }
+                }
             >
-                {wording("bag-used")}
-            </button>
+                <button
+                    class="small"
+                    aria-label=move || say!("bag-throw-which", number = bag.count)
+                    on:click=move |_| kitchen.record(vec![KitchenWhat::BagThrownAway { bag }])
+                >
+                    {wording("bag-throw-away")}
+                </button>
+            </If>
         </li>
     }
 }

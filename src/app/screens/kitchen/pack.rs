@@ -1,4 +1,5 @@
 use cook_model::kitchen::log::KitchenWhat;
+use cook_model::quantity::Moment;
 use leptos::prelude::*;
 
 use super::portions::Today;
@@ -16,7 +17,12 @@ pub fn planned(kitchen: OpenKitchen, today: Today) -> Vec<PlannedBag> {
     let Ok(allotment) = today.allotment.get() else { return Vec::new() };
     let (draft, day) = (kitchen.draft().read(), today.day.read());
     let uses = draft.lots.iter().zip(&allotment.shares);
-    uses.flat_map(|(lot, share)| bags_of(lot, share, &day)).collect()
+    uses.flat_map(|(lot, share)| bags_of(draft.cook, lot, share, &day)).collect()
+}
+
+/// Whether its meat had to be in the cold before now: it goes into no stock.
+fn is_too_late(planned: &PlannedBag, now: Moment) -> bool {
+    planned.bag.brings.cold_by.is_some_and(|by| now > by)
 }
 
 /// Whether the draft's bags are in the stock already.
@@ -35,7 +41,8 @@ pub fn Pack(
     let bags = Derived::new(move || planned(kitchen, today));
     let pack = move |_| {
         kitchen.draft().update(|draft| draft.packed = Some(clock::now()));
-        let packed = bags.get_untracked().into_iter();
+        let now = clock::now();
+        let packed = bags.get_untracked().into_iter().filter(|bag| !is_too_late(bag, now));
         let one = |planned: PlannedBag| {
             let PlannedBag { bag, place, .. } = planned;
             KitchenWhat::BagPacked { bag, place }
@@ -44,16 +51,23 @@ pub fn Pack(
     };
     let rows = move || {
         let bags = bags.get();
-        let rows = bags.iter().map(|PlannedBag { bag, place, .. }| {
+        let rows = bags.iter().map(|planned| {
+            let PlannedBag { bag, place, .. } = planned;
             let what = format!("{}, {}", words::form(bag.form), show::mass(bag.weight));
+            let late = is_too_late(planned, cook.now());
             view! {
                 <li>
                     <span class="what">{bag.name.clone()}</span>
                     <span class="last">{what} ", " {words::place(*place)}</span>
+                    {late.then(|| view! { <span class="bad">{say!("pack-too-late")}</span> })}
                 </li>
             }
         });
         rows.collect_view()
+    };
+    let in_time = move || {
+        let now = cook.now();
+        bags.read().iter().filter(|bag| !is_too_late(bag, now)).count()
     };
     view! {
         <If holds=move || !bags.read().is_empty()>
@@ -70,9 +84,11 @@ pub fn Pack(
                 holds=move || is_packed(kitchen)
                 otherwise=move || {
                     view! {
-                        <button class="main-action" on:click=pack>
-                            {move || say!("pack-all", count = bags.read().len())}
-                        </button>
+                        <If holds=move || 0 < in_time()>
+                            <button class="main-action" on:click=pack>
+                                {move || say!("pack-all", count = in_time())}
+                            </button>
+                        </If>
                     }
                 }
             >

@@ -2,11 +2,12 @@ use cook_model::history::EntryId;
 use cook_model::kitchen::cooked_weight::Weighing;
 use cook_model::kitchen::log::{KitchenEntry, KitchenWhat};
 use cook_model::piece::PieceId;
-use cook_model::quantity::{Mass, Temperature};
+use cook_model::quantity::{Mass, Span, Temperature};
 use leptos::prelude::*;
 
 use super::portions::Today;
 use crate::derived::Derived;
+use crate::device::clock;
 use crate::kitchen::{Count, LotDraft, open_kitchen, to_come, words};
 use crate::open_cook::open_cook;
 use crate::parts::{Field, If, OptionalField};
@@ -20,6 +21,8 @@ const TOGETHER: core::ops::RangeInclusive<Mass> = Mass::from_g(50.0)..=Mass::fro
 const ONE: core::ops::RangeInclusive<Mass> = Mass::from_g(30.0)..=Mass::from_g(1000.0);
 const USUAL: Mass = Mass::from_g(180.0);
 const COUNTS: core::ops::RangeInclusive<Count> = Count(1)..=Count(40);
+/// Hours since it came off the heat: what keeps four days is not kept for longer.
+const HOURS: core::ops::RangeInclusive<Count> = Count(0)..=Count(96);
 
 /// What there is to share out: estimated, or weighed; and pieces of no cook here.
 #[component]
@@ -43,6 +46,18 @@ pub fn Pieces(
             _ => say!("portions-weighed", count = count, weight = show::mass(day.weight())),
         }
     };
+    let cook = open_cook();
+    let unproved = move || {
+        let unproved = today.day.get().unproved;
+        (!unproved.is_empty()).then(|| {
+            let pieces = show::pieces(&cook.state().read(), &unproved);
+            view! {
+                <p class="caution" role="alert">
+                    {say!("pack-unproved", pieces = pieces)}
+                </p>
+            }
+        })
+    };
     let weighed = move |typed: Option<Mass>| {
         draft.update(|draft| draft.weighed = typed);
         let new = typed.and_then(|cooked| weighing(today, cooked));
@@ -53,6 +68,7 @@ pub fn Pieces(
     };
     view! {
         <p class="lead">{move || summary()}</p>
+        {move || unproved()}
         <ToCome today=today />
         <If holds=move || !today.day.read().pieces.is_empty()>
             <OptionalField
@@ -143,16 +159,21 @@ fn AddCooked() -> impl IntoView {
     let open = RwSignal::new(false);
     let (count, weight) = (RwSignal::new("1".to_owned()), RwSignal::new(String::new()));
     let (bad_count, bad_weight) = (RwSignal::new(None), RwSignal::new(None));
+    let (hours, bad_hours) = (RwSignal::new(String::new()), RwSignal::new(None));
     let add = move |_| {
         let number = quantity(&count.get_untracked(), &COUNTS, Count(1));
         let each = quantity(&weight.get_untracked(), &ONE, USUAL);
-        match (number, each) {
-            (Ok(number), Ok(each)) => draft.update(|draft| {
+        let since = quantity(&hours.get_untracked(), &HOURS, Count(20));
+        match (number, each, since) {
+            (Ok(number), Ok(each), Ok(since)) => draft.update(|draft| {
+                let off = clock::now() - Span::hours(since.0.into());
+                draft.typed_off = Some(draft.typed_off.map_or(off, |known| known.min(off)));
                 draft.typed.extend((0..number.0).map(|_| each));
             }),
-            (number, each) => {
+            (number, each, since) => {
                 bad_count.set(number.err());
                 bad_weight.set(each.err());
+                bad_hours.set(since.err());
             }
         }
     };
@@ -182,11 +203,23 @@ fn AddCooked() -> impl IntoView {
                         bad=bad_weight
                     />
                 </div>
+                <Field
+                    name="cooked-hours"
+                    label=wording("portions-cooked-hours")
+                    text=hours
+                    bad=bad_hours
+                    hint=wording("portions-cooked-hours-hint")
+                />
                 <button on:click=add>{wording("portions-add-cooked")}</button>
                 <If holds=move || !draft.read().typed.is_empty()>
                     <button
                         class="plain"
-                        on:click=move |_| draft.update(|draft| draft.typed.clear())
+                        on:click=move |_| {
+                            draft.update(|draft| {
+                                draft.typed.clear();
+                                draft.typed_off = None;
+                            });
+                        }
                     >
                         {wording("portions-clear-typed")}
                     </button>

@@ -47,7 +47,18 @@ pub fn Reheat(
         from: from.get(),
         bath: bath.get(),
         core: core.get(),
+        warm: known.get().map_or(card.warm, |bag| bag.bag.brings.warm),
     });
+    let cook = open_cook();
+    let cautions = Derived::new(move || match known.get() {
+        Some(state) => state.cautions(cook.now()),
+        None => card.cautions(cook.now()),
+    });
+    let over = move || {
+        let refused = [Caution::PastEatBy, Caution::TooLateIntoCold];
+        cautions.read().iter().any(|caution| refused.contains(caution))
+    };
+    let unsure = move || cautions.read().contains(&Caution::DaysUnknown);
     let title = move || match known.get() {
         Some(state) => say!("reheat-which", bag = words::bag(&state)),
         None => say!("reheat-which", bag = say!("bag-number", number = card.bag.count)),
@@ -62,8 +73,14 @@ pub fn Reheat(
         <section class="screen reheat">
             <Heading text=title />
             <p>{move || facts()}</p>
-            <StandsNow card=card />
-            <Minutes plan=plan />
+            <StandsNow card=card cautions=cautions />
+            <If holds=unsure>
+                <p class="caution">{move || words::caution(Caution::DaysUnknown)}</p>
+            </If>
+            // What is past its limit is not reheated.
+            <If holds=move || !over()>
+                <Minutes plan=plan />
+            </If>
             <Choice
                 name="reheat-from"
                 label=wording("reheat-from")
@@ -112,13 +129,17 @@ fn from_words(place: Place) -> String {
 fn StandsNow(
     /// The bag's card.
     card: Card,
+    /// What to say beside it.
+    cautions: Derived<Vec<Caution>>,
 ) -> impl IntoView {
     let kitchen = open_kitchen();
-    let cook = open_cook();
     let bag = card.bag;
     let known = Derived::new(move || kitchen.state().read().bag(bag).cloned());
-    let there = move || known.get().is_some_and(|state| state.ended.is_none());
-    let past = move || known.get().is_some_and(|state| state.is_past(cook.now()));
+    let past = move || {
+        let over = [Caution::PastEatBy, Caution::TooLateIntoCold];
+        cautions.read().iter().copied().find(|caution| over.contains(caution))
+    };
+    let there = move || past().is_none() && known.get().is_some_and(|state| state.ended.is_none());
     let standing = move || match known.get() {
         Some(state) if state.ended.is_none() => show::capital(words::keeps(&state)),
         Some(_) => say!("bag-gone"),
@@ -126,9 +147,9 @@ fn StandsNow(
     };
     view! {
         <p class="window">{move || standing()}</p>
-        <If holds=past>
+        <If holds=move || past().is_some()>
             <p class="caution" role="alert">
-                {move || words::caution(Caution::PastEatBy)}
+                {move || past().map(words::caution)}
             </p>
         </If>
         <If holds=there>
@@ -206,7 +227,16 @@ fn OtherWays(
 ) -> impl IntoView {
     let thawing = move || {
         let plan = plan.get();
-        let time = |how| thaw_time(&plan.portion, how).ok().map(show::rough);
+        let thaw = |how| thaw_time(&plan.portion, how).ok();
+        let time = |how| thaw(how).map(|thaw| show::rough(thaw.time));
+        let slow = thaw(Thawing::ColdWater).map(|thaw| thaw.cautions).unwrap_or_default();
+        let slow = slow.into_iter().map(|caution| {
+            view! {
+                <p class="caution">
+                    {words::caution(caution)} " " <small>{caution.source()}</small>
+                </p>
+            }
+        });
         (plan.from == Place::Freezer).then(|| {
             view! {
                 <h2>{say!("reheat-thaw-title")}</h2>
@@ -217,6 +247,7 @@ fn OtherWays(
                         water = time(Thawing::ColdWater).unwrap_or_default()
                     )}
                 </p>
+                {slow.collect_view()}
             }
         })
     };

@@ -39,7 +39,7 @@ fn calls(duty: &Duty) -> Vec<(AlarmKind, Moment)> {
         (Act::MendFire, _) => vec![(AlarmKind::FireDue, duty.from + fire::READ_AGAIN)],
         (Act::HurryUp | Act::Chill | Act::Discard, Why::Limit(clock)) => {
             let kind = match clock.kind {
-                ClockKind::WarmUp => AlarmKind::WarmUpLimit,
+                ClockKind::WarmUp | ClockKind::RawOut => AlarmKind::WarmUpLimit,
                 _ => AlarmKind::ChillLimit,
             };
             vec![(kind, duty.from)]

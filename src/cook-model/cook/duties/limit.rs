@@ -4,11 +4,8 @@ use super::{Act, Duty, Why};
 use crate::cook::{Seen, Stage};
 use crate::forecast::Forecast;
 use crate::piece::PieceId;
-use crate::quantity::{Moment, Span};
+use crate::quantity::Moment;
 use crate::safety::{Clock, ClockKind};
-
-/// The call comes this long before a limit, so that there is time to do something about it.
-pub(super) const BEFORE_LIMIT: Span = Span::minutes(20);
 
 pub(super) fn duties(seen: &Seen) -> Vec<Duty> {
     let nothing = Forecast::nothing(seen.at);
@@ -19,15 +16,18 @@ pub(super) fn duties(seen: &Seen) -> Vec<Duty> {
 fn of_clock(seen: &Seen, piece: PieceId, clock: Clock) -> Vec<Duty> {
     let proved = seen.state.piece(piece).is_some_and(|(known, _)| known.stage == Stage::Proved);
     let before = match clock.kind {
-        ClockKind::WarmUp => Some(Act::HurryUp),
+        ClockKind::WarmUp | ClockKind::RawOut => Some(Act::HurryUp),
         // What no reading proves must be proved or put back: cold it would be no better.
         ClockKind::ToFridge => proved.then_some(Act::Chill),
-        _ => return Vec::new(),
+        ClockKind::CoolTo70 | ClockKind::CoolTo41 => return Vec::new(),
     };
-    let deadline = clock.deadline;
+    // What was done in time runs out no more.
+    if clock.done.is_some_and(|done| done <= clock.deadline) {
+        return Vec::new();
+    }
+    let [warning, deadline] = clock.calls();
     let of = |act, from| Duty::of(act, vec![piece], from, Why::Limit(clock));
-    let before =
-        before.map(|act| Duty { until: Some(deadline), ..of(act, deadline - BEFORE_LIMIT) });
+    let before = before.map(|act| Duty { until: Some(deadline), ..of(act, warning) });
     before.into_iter().chain([of(Act::Discard, deadline)]).collect()
 }
 

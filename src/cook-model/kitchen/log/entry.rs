@@ -7,7 +7,8 @@ use crate::kitchen::rub::Recipe;
 use crate::kitchen::shape::Portion;
 use crate::kitchen::storage::{Packing, Place};
 use crate::log;
-use crate::quantity::{Length, Mass, Moment};
+use crate::piece::PieceId;
+use crate::quantity::{Length, Mass, Moment, Span, as_minutes};
 
 /// Names a bag: the entry that packed it.
 pub type BagId = EntryId;
@@ -31,6 +32,39 @@ pub struct Bag {
     pub packing: Packing,
     /// When it came off the pit.
     pub cooked: Moment,
+    /// What it brings with it from before it was packed.
+    #[serde(default, skip_serializing_if = "Brings::is_nothing")]
+    pub brings: Brings,
+}
+
+/// What a bag brings with it: packing sets no clock back.
+#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
+#[serde(default)]
+pub struct Brings {
+    /// When all of its meat was last known to be at 135 F or above; none: as it came off the pit.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub hot: Option<Moment>,
+    /// By when it had to be in the cold; none: two hours after it came off (USDA consumer advice).
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub cold_by: Option<Moment>,
+    /// When it got there, where that was before it was bagged.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub cold_at: Option<Moment>,
+    /// How long it was between 41 and 140 F before then, the longest of its pieces.
+    #[serde(rename = "warm_min", with = "as_minutes")]
+    pub warm: Span,
+    /// The cook it comes from, by its number on the phone that packed it.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub cook: Option<u64>,
+    /// The pieces of that cook it comes from.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    pub pieces: Vec<PieceId>,
+}
+
+impl Brings {
+    fn is_nothing(&self) -> bool {
+        *self == Self::default()
+    }
 }
 
 impl Bag {
@@ -102,6 +136,18 @@ pub enum KitchenWhat {
     },
 }
 
+impl KitchenWhat {
+    /// The bag packed before that it is about, if it is about one.
+    pub fn bag(&self) -> Option<BagId> {
+        match self {
+            Self::BagMoved { bag, .. } | Self::BagUsed { bag } | Self::BagThrownAway { bag } => {
+                Some(*bag)
+            }
+            _ => None,
+        }
+    }
+}
+
 impl log::Event for KitchenWhat {
     const VERSION: u16 = 1;
 
@@ -109,6 +155,16 @@ impl log::Event for KitchenWhat {
         match self {
             Self::Undone { entry } => Some(*entry),
             _ => None,
+        }
+    }
+
+    fn moments(&self) -> Vec<Moment> {
+        match self {
+            Self::BagPacked { bag, .. } => {
+                let Brings { hot, cold_by, cold_at, .. } = bag.brings;
+                [Some(bag.cooked), hot, cold_by, cold_at].into_iter().flatten().collect()
+            }
+            _ => Vec::new(),
         }
     }
 }

@@ -7,9 +7,15 @@ use crate::history::EntryId;
 use crate::kitchen::caution::Caution;
 use crate::kitchen::cooked_weight::{OwnLoss, WeightProblem};
 use crate::kitchen::rub::{Recipe, RubProblem};
-use crate::kitchen::storage::{Keeps, Packing, Place, Stay, keeps};
-use crate::quantity::{Mass, Moment};
+use crate::kitchen::storage::{Keeps, Packing, Place, Spoiled, Stay, keeps};
+use crate::quantity::{Mass, Moment, Span, Temperature};
+use crate::safety::longest_out;
 use crate::sorting::sort_by_key;
+
+/// How long meat of which nothing else is known may have been out of the cold. See
+/// [`longest_out`]: two hours.
+const USUAL_OUT: Span = longest_out(ROOM);
+const ROOM: Temperature = Temperature::from_f(70.0);
 
 /// How a bag came to its end.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -48,7 +54,15 @@ impl BagState {
         if self.ended.is_some() {
             return None;
         }
-        keeps(self.bag.cooked, &self.stays, self.bag.packing)
+        self.too_late().or_else(|| keeps(self.bag.cooked, &self.stays, self.bag.packing))
+    }
+
+    /// That it came too late into the cold, if it did.
+    fn too_late(&self) -> Option<Keeps> {
+        let brings = &self.bag.brings;
+        let cold_at = brings.cold_at.or(self.stays.first().map(|stay| stay.from))?;
+        let since = brings.cold_by.unwrap_or(self.bag.cooked + USUAL_OUT);
+        (cold_at > since).then_some(Keeps::ThrowAway { since, why: Spoiled::TooLateIntoCold })
     }
 
     /// Where it is; none once it is gone.
@@ -59,9 +73,14 @@ impl BagState {
         self.stays.last().map(|stay| stay.place)
     }
 
-    /// Whether it lies in the refrigerator past its eat-by date.
+    /// Whether it is to be thrown away: it lies in the refrigerator past its eat-by date, or a limit ran
+    /// out before it lay where it is.
     pub fn is_past(&self, now: Moment) -> bool {
-        matches!(self.keeps(), Some(Keeps::Fridge { eat_by, .. }) if now > eat_by)
+        match self.keeps() {
+            Some(Keeps::Fridge { eat_by, .. }) => now > eat_by,
+            Some(Keeps::ThrowAway { .. }) => true,
+            Some(Keeps::Freezer { .. }) | None => false,
+        }
     }
 
     /// Whether it lies in the refrigerator in its last days: to be eaten now.
@@ -72,7 +91,12 @@ impl BagState {
     /// What to say beside it now.
     pub fn cautions(&self, now: Moment) -> Vec<Caution> {
         let there = self.ended.is_none();
-        let past = self.is_past(now).then_some(Caution::PastEatBy);
+        let past = self.is_past(now).then(|| match self.keeps() {
+            Some(Keeps::ThrowAway { why: Spoiled::TooLateIntoCold, .. }) => {
+                Caution::TooLateIntoCold
+            }
+            _ => Caution::PastEatBy,
+        });
         let vacuum = (there && self.bag.packing == Packing::Vacuum).then_some(Caution::Vacuum);
         past.into_iter().chain(vacuum).collect()
     }
@@ -144,12 +168,27 @@ impl Kitchen {
     }
 }
 
-/// What the log adds up to. A move typed late counts where it happened.
+/// What the log adds up to. A move typed late counts where it happened; one that a slow clock puts
+/// before the bag was packed, as it was packed.
 pub fn fold(log: &KitchenLog) -> Kitchen {
     let mut folding = Folding::default();
     let mut ignored = Vec::new();
-    for entry in log.standing() {
-        if let Err(why) = folding.apply(entry) {
+    let mut entries: Vec<(Moment, &KitchenEntry)> =
+        log.standing().into_iter().map(|entry| (entry.happened, entry)).collect();
+    let packed: BTreeMap<BagId, Moment> = entries
+        .iter()
+        .filter(|(_, entry)| matches!(entry.what, KitchenWhat::BagPacked { .. }))
+        .map(|(at, entry)| (entry.id, *at))
+        .collect();
+    for (at, entry) in &mut entries {
+        let known = entry.what.bag().filter(|bag| *bag < entry.id);
+        if let Some(packed) = known.and_then(|bag| packed.get(&bag)) {
+            *at = (*at).max(*packed);
+        }
+    }
+    sort_by_key(&mut entries, |(at, entry)| (*at, entry.id));
+    for (at, entry) in entries {
+        if let Err(why) = folding.apply(at, entry) {
             ignored.push(Ignored { entry: entry.id, why });
         }
     }
@@ -172,8 +211,7 @@ struct Folding {
 }
 
 impl Folding {
-    fn apply(&mut self, entry: &KitchenEntry) -> Result<(), Problem> {
-        let at = entry.happened;
+    fn apply(&mut self, at: Moment, entry: &KitchenEntry) -> Result<(), Problem> {
         match &entry.what {
             KitchenWhat::BagPacked { bag, place } => {
                 check(bag)?;

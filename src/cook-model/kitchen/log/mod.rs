@@ -7,6 +7,6 @@ mod entry;
 mod fold;
 mod reminders;
 
-pub use entry::{Bag, BagId, KitchenEntry, KitchenLog, KitchenWhat};
+pub use entry::{Bag, BagId, Brings, KitchenEntry, KitchenLog, KitchenWhat};
 pub use fold::{BagState, Ended, Ending, Ignored, Kitchen, Problem, fold};
 pub use reminders::{Reminder, ReminderKind, reminders};

@@ -11,7 +11,7 @@ const FREEZER_NOTICE: Span = Span::days(14);
 pub enum ReminderKind {
     /// In the refrigerator and best used now: its last full day begins.
     UseNow,
-    /// In the refrigerator and past its days: throw it away.
+    /// Past its days, or past a limit before them: throw it away.
     ThrowAway,
     /// In the freezer and soon past its best.
     UseSoonFromFreezer,
@@ -42,6 +42,9 @@ pub fn reminders(kitchen: &Kitchen) -> Vec<Reminder> {
             Some(Keeps::Freezer { best_by, .. }) => {
                 let at = best_by - FREEZER_NOTICE;
                 reminders.push(Reminder { at, kind: ReminderKind::UseSoonFromFreezer, bag });
+            }
+            Some(Keeps::ThrowAway { since, .. }) => {
+                reminders.push(Reminder { at: since, kind: ReminderKind::ThrowAway, bag });
             }
             None => {}
         }

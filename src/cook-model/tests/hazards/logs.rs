@@ -45,8 +45,8 @@ fn two_devices_wrote_the_log() {
     // Time between the readings of two phones is the difference of two clocks.
     let mut cook = Cook::two_on();
     cook.write(0.0, held_rule());
-    cook.write(75.0, read(1, 151.0, 2));
-    cook.write_as(OTHER_PHONE, 85.0, 85.0, read(1, 151.0, 2));
+    cook.write(75.0, read(1, 153.0, 2));
+    cook.write_as(OTHER_PHONE, 85.0, 85.0, read(1, 153.0, 2));
     assert!(!cook.is_proved(1));
 }
 
@@ -77,8 +77,8 @@ fn entries_came_out_of_order() {
     // Two readings written in the other order than they were taken hold no time.
     let mut cook = Cook::two_on();
     cook.write(0.0, held_rule());
-    cook.write_as(PHONE, 80.0, 80.0, read(1, 151.0, 2));
-    cook.write_as(PHONE, 75.0, 80.5, read(1, 151.0, 2));
+    cook.write_as(PHONE, 80.0, 80.0, read(1, 153.0, 2));
+    cook.write_as(PHONE, 75.0, 80.5, read(1, 153.0, 2));
     assert!(!cook.is_proved(1));
 }
 
@@ -110,10 +110,10 @@ fn it_was_put_back_on() {
     // Time held does not run on across it.
     let mut cook = Cook::two_on();
     cook.write(0.0, held_rule());
-    cook.write(75.0, read(1, 151.0, 2));
+    cook.write(75.0, read(1, 153.0, 2));
     cook.write(76.0, pulled(1));
     cook.write(77.0, put_on(1));
-    cook.write(81.0, read(1, 151.0, 2));
+    cook.write(81.0, read(1, 153.0, 2));
     assert!(!cook.is_proved(1));
 }
 

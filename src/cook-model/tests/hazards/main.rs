@@ -2,7 +2,10 @@
 //! *proved*. Where a test first shows a proof, it is so that its withdrawal means something.
 #![allow(clippy::unwrap_used, reason = "in a test a failed unwrap is a failed test")]
 
+mod against;
+mod limits;
 mod logs;
+mod meters;
 mod readings;
 #[path = "../support/mod.rs"]
 mod support;
@@ -22,7 +25,7 @@ fn why_not(cook: &Cook, number: u32) -> Option<Shortfall> {
 
 /// The state with the forecast's doubts heeded, as the screens show it.
 fn shown(cook: &Cook, minute: f64) -> CookState {
-    Seen::of(&cook.log, at(minute)).state
+    Seen::of(&cook.log, at(minute)).state_at(at(minute))
 }
 
 /// A cook in which piece 1 was read at 166 F in two places at minute 75, and pulled.

@@ -80,8 +80,8 @@ fn one_reading_was_used_for_several_pieces() {
     // The same entry met again under another id is one reading at one moment: no time is held.
     let mut cook = Cook::two_on();
     cook.write(0.0, held_rule());
-    let entry = cook.write(75.0, read(1, 151.0, 2));
-    cook.write(75.0, read(1, 151.0, 2));
+    let entry = cook.write(75.0, read(1, 153.0, 2));
+    cook.write(75.0, read(1, 153.0, 2));
     assert!(entry.count == 6 && !cook.is_proved(1));
 }
 

@@ -20,6 +20,14 @@ pub trait Event: Clone + PartialEq + Serialize + DeserializeOwned {
     /// The earlier entry that this undoes, if that is what it does. Undoing an undoing brings the
     /// entry back.
     fn undoes(&self) -> Option<EntryId>;
+
+    /// What undoes an entry.
+    fn undoing(entry: EntryId) -> Self;
+
+    /// Whether the app wrote it down without being told.
+    fn is_noted_unasked(&self) -> bool {
+        false
+    }
 }
 
 /// One thing that happened. Never changed once written, only undone by a later entry.

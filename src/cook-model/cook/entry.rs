@@ -254,11 +254,6 @@ impl What {
             _ => None,
         }
     }
-
-    /// Whether the app wrote it down without being told.
-    pub fn is_noted_unasked(&self) -> bool {
-        matches!(self, Self::ClockJumped | Self::ClockUnwatched)
-    }
 }
 
 impl log::Event for What {
@@ -269,5 +264,13 @@ impl log::Event for What {
             Self::Undone { entry } => Some(*entry),
             _ => None,
         }
+    }
+
+    fn undoing(entry: EntryId) -> Self {
+        Self::Undone { entry }
+    }
+
+    fn is_noted_unasked(&self) -> bool {
+        matches!(self, Self::ClockJumped | Self::ClockUnwatched)
     }
 }

@@ -111,6 +111,10 @@ impl log::Event for KitchenWhat {
             _ => None,
         }
     }
+
+    fn undoing(entry: EntryId) -> Self {
+        Self::Undone { entry }
+    }
 }
 
 crate::tagged::stored_with_kind!(KitchenWhat);

@@ -5,9 +5,11 @@ use cook_model::quantity::Span;
 use leptos::prelude::*;
 use leptos::task::spawn_local;
 
+use crate::beside::Beside;
 use crate::demo;
 use crate::device::clock;
 use crate::device::storage::{CookId, Store};
+use crate::journal::pending::Pending;
 use crate::kitchen::OpenKitchen;
 use crate::navigate::{Navigation, Screen};
 use crate::open_cook::OpenCook;
@@ -15,27 +17,33 @@ use crate::parts::{DemoBanner, Dock, If, NewVersion, Trouble};
 use crate::preferences;
 use crate::screens;
 use crate::watching::Watching;
+use crate::{gear, journal};
 
 /// A cook in which nothing happened for this long is over: the app then starts at its first screen.
-const OVER_AFTER: Span = Span::hours(18);
+pub const OVER_AFTER: Span = Span::hours(18);
 
 /// The whole page.
 #[component]
 pub fn App() -> impl IntoView {
     preferences::start();
     let navigation = Navigation::start();
-    let cook = OpenCook::start();
+    let pending = Pending::new();
+    let cook = OpenCook::start(pending);
     provide_context(navigation);
     let watching = Watching::new();
     provide_context(cook);
     let kitchen = OpenKitchen::start(cook);
     provide_context(kitchen);
     provide_context(watching);
+    let beside = Beside::new(cook);
+    provide_context(beside);
+    provide_context(gear::Kept::start(cook));
     demo::follow_duties(cook);
     let ready = RwSignal::new(false);
     spawn_local(async move {
-        open_stored(cook, watching, navigation).await;
+        open_stored(cook, beside, watching, navigation).await;
         kitchen.open().await;
+        journal::follow_other_windows(cook, kitchen, beside);
         ready.set(true);
     });
     view! {
@@ -75,18 +83,18 @@ fn screen_view(screen: Screen) -> AnyView {
 }
 
 /// Opens the storage, and the last cook if it is not over, on the screen it belongs to.
-async fn open_stored(cook: OpenCook, watching: Watching, navigation: Navigation) {
+async fn open_stored(cook: OpenCook, beside: Beside, watching: Watching, navigation: Navigation) {
     let store = match Store::open().await {
         Ok(store) => store,
-        Err(problem) => {
-            cook.trouble().set(Some(problem));
+        Err(trouble) => {
+            cook.pending().trouble().set(Some(trouble));
             Store::without_database()
         }
     };
-    cook.use_store(store.clone());
-    watching.start(cook, store.clone());
+    cook.pending().use_store(store.clone());
+    watching.start(cook, beside, store.clone());
     let screen = navigation.screen_now();
-    if let Some((id, log)) = last_cook(&store).await {
+    if let Some((id, log)) = last_cook(&store, cook.pending()).await {
         let state = fold(&log);
         cook.open(id, log);
         if screen == Screen::Start && !navigation.came_by_address() {
@@ -97,11 +105,15 @@ async fn open_stored(cook: OpenCook, watching: Watching, navigation: Navigation)
     } else if screen.needs_a_cook() {
         navigation.replace(Screen::Start);
     }
+    // Not before: what is open is none of the others.
+    beside.watch();
 }
 
-async fn last_cook(store: &Store) -> Option<(CookId, Log)> {
-    let last = store.cooks().await.ok()?.first()?.id;
-    let texts = store.load(last).await.ok()?;
+async fn last_cook(store: &Store, pending: Pending) -> Option<(CookId, Log)> {
+    let stored = store.cooks().await.unwrap_or_default();
+    let last = stored.first().map(|cook| cook.id).max(pending.last_cook())?;
+    let mut texts = store.load(last).await.unwrap_or_default();
+    texts.extend(pending.texts_of(last));
     let log = Log::from_stored(texts.iter().map(String::as_str));
     let typed = log.entries().last().map(|entry| entry.typed);
     let fresh = typed.is_none_or(|typed| clock::now() - typed < OVER_AFTER);

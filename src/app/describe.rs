@@ -1,40 +1,13 @@
 //! Entries, problems and steps in the person's words.
 
 use cook_model::cook::duties::{Act, Duty, HOT, Why};
-use cook_model::cook::{Chore, CookState, Entry, EntryId, Log, Problem, Seen, What, fold};
+use cook_model::cook::{Chore, CookState, Entry, EntryId, Log, Problem, Seen, What};
 use cook_model::history::{CoreReading, Instrument};
 use cook_model::piece::PieceId;
 use cook_model::plan::{Drift, OffTarget, Outlook, Standing};
 use cook_model::quantity::{Moment, Span};
 
 use crate::{safety_words, say, show};
-
-/// What was just done, in one line.
-pub fn done(log: &Log, entries: &[Entry]) -> String {
-    let state = fold(log);
-    match entries {
-        [] => String::new(),
-        [one] => entry(log, &state, one),
-        [first, ..] => {
-            let pieces: Vec<PieceId> =
-                entries.iter().filter_map(|entry| entry.what.piece()).collect();
-            match &first.what {
-                What::PutOn { .. } => say!("entry-put-on", piece = show::pieces(&state, &pieces)),
-                What::Covered { .. } => {
-                    say!("entry-covered", piece = show::pieces(&state, &pieces))
-                }
-                What::Packed { .. } => say!("entry-packed", piece = show::pieces(&state, &pieces)),
-                What::Pulled { .. } => say!("entry-pulled", piece = show::pieces(&state, &pieces)),
-                What::CoreRead { .. } => entry(log, &state, first),
-                _ => {
-                    let each: Vec<String> =
-                        entries.iter().map(|one| entry(log, &state, one)).collect();
-                    each.join(", ")
-                }
-            }
-        }
-    }
-}
 
 /// An entry in one line.
 pub fn entry(log: &Log, state: &CookState, entry: &Entry) -> String {
@@ -159,6 +132,7 @@ pub fn problem(why: Problem) -> String {
         Problem::AlreadyPacked => say!("problem-already-packed"),
         Problem::UnknownReading => say!("problem-unknown-reading"),
         Problem::TooLate => say!("problem-too-late"),
+        Problem::InTheFuture => say!("problem-in-the-future"),
         Problem::ImpossibleValue => say!("problem-impossible-value"),
         _ => say!("problem-other"),
     }

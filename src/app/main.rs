@@ -1,11 +1,14 @@
 //! Pull Order's web app: it puts the screens on the page and hands the browser's services to them.
 
 mod app;
+mod beside;
 mod demo;
 mod derived;
 mod describe;
 mod device;
+mod gear;
 mod getter;
+mod journal;
 mod kitchen;
 mod navigate;
 mod open_cook;
@@ -14,6 +17,8 @@ mod preferences;
 mod safety_words;
 mod screens;
 mod show;
+mod switching;
+mod tap_words;
 mod thought_out;
 mod ticking;
 mod typed;

@@ -1,15 +1,12 @@
 //! The cook that is open: its log, and one look at it, from which all else on the screen follows.
-//! `writing` is the one place that writes entries; `thinking` takes a new look after each.
+//! `writing` tells its journal what happens; `thinking` takes a new look after each entry.
 
 mod thinking;
 mod writing;
 
-use std::collections::VecDeque;
-
 use cook_model::cook::duties::{Duty, duties, in_order};
 use cook_model::cook::{
-    CookState, DeviceId, EntryId, Log, Seen, What, hold_may_be_under_way, was_set_back,
-    was_unwatched,
+    CookState, Log, Seen, What, hold_may_be_under_way, was_set_back, was_unwatched,
 };
 use cook_model::forecast::{Forecast, PieceForecast};
 use cook_model::history::History;
@@ -18,26 +15,19 @@ use cook_model::plan::{Outlook, Plan};
 use cook_model::quantity::Moment;
 use leptos::prelude::*;
 
-use self::writing::Told;
 use crate::derived::Derived;
-use crate::device::storage::{CookId, StorageProblem, Store};
-use crate::device::{clock, identity};
+use crate::device::clock;
+use crate::device::storage::{CookId, Store};
+use crate::journal::Journal;
+use crate::journal::pending::Pending;
+use crate::tap_words;
 use crate::ticking::Ticking;
-
-/// What was done last, and the entries to undo if it was a slip.
-#[derive(Clone, Debug, PartialEq)]
-pub struct Done {
-    /// In words.
-    pub words: String,
-    /// The entries it wrote.
-    pub entries: Vec<EntryId>,
-}
 
 /// The open cook.
 #[derive(Clone, Copy)]
 pub struct OpenCook {
-    id: RwSignal<Option<CookId>>,
-    log: RwSignal<Log>,
+    journal: Journal<What>,
+    pending: Pending,
     seen: RwSignal<Seen>,
     state: Derived<CookState>,
     forecast: Derived<Forecast>,
@@ -46,20 +36,15 @@ pub struct OpenCook {
     raw: StoredValue<Option<(History, Forecast)>>,
     thinking: RwSignal<bool>,
     duties: Derived<Vec<Duty>>,
-    done: RwSignal<Option<Done>>,
-    trouble: RwSignal<Option<StorageProblem>>,
     ticking: Ticking,
-    store: StoredValue<Option<Store>, LocalStorage>,
-    told: StoredValue<VecDeque<Told>, LocalStorage>,
-    writing: StoredValue<bool>,
-    writer: DeviceId,
 }
 
 impl OpenCook {
     /// No cook yet.
-    pub fn start() -> Self {
+    pub fn start(pending: Pending) -> Self {
         let ticking = Ticking::start();
-        let log = RwSignal::new(Log::default());
+        let journal = Journal::new(pending, tap_words::done);
+        let log = journal.log();
         let seen = RwSignal::new(Seen::facts(&Log::default(), clock::now()));
         let state = Derived::new(move || seen.read().state_at(ticking.now()));
         let forecast = Derived::new(move || {
@@ -69,8 +54,8 @@ impl OpenCook {
         let plan = Derived::new(move || seen.read().plan.clone());
         let duties = Derived::new(move || duties(&seen.read()));
         let cook = Self {
-            id: RwSignal::new(None),
-            log,
+            journal,
+            pending,
             seen,
             state,
             forecast,
@@ -78,15 +63,14 @@ impl OpenCook {
             raw: StoredValue::new(None),
             thinking: RwSignal::new(false),
             duties,
-            done: RwSignal::new(None),
-            trouble: RwSignal::new(None),
             ticking,
-            store: StoredValue::new_local(None),
-            told: StoredValue::new_local(VecDeque::new()),
-            writing: StoredValue::new(false),
-            writer: identity::writer(),
         };
         cook.look_after_each_entry();
+        // What was told is looked at by the clock of its moment.
+        Effect::new(move || {
+            log.track();
+            ticking.look();
+        });
         cook
     }
 
@@ -102,7 +86,7 @@ impl OpenCook {
 
     /// The log. Reactive.
     pub fn log(self) -> ReadSignal<Log> {
-        self.log.read_only()
+        self.journal.log()
     }
 
     /// Whether a new look is being taken. Reactive.
@@ -162,29 +146,24 @@ impl OpenCook {
         self.ticking.each_second_while(wanted);
     }
 
-    /// What was done last. Reactive.
-    pub fn done(self) -> RwSignal<Option<Done>> {
-        self.done
+    /// Its journal.
+    pub fn journal(self) -> Journal<What> {
+        self.journal
     }
 
-    /// What went wrong with storing the last entry, if anything did. Reactive.
-    pub fn trouble(self) -> RwSignal<Option<StorageProblem>> {
-        self.trouble
+    /// What is not stored yet, of this cook and of others.
+    pub fn pending(self) -> Pending {
+        self.pending
     }
 
     /// Whether a cook is open, the demo among them. Reactive.
     pub fn is_open(self) -> bool {
-        self.id.read().is_some() || self.is_demo()
-    }
-
-    /// Uses this storage from now on.
-    pub fn use_store(self, store: Store) {
-        self.store.set_value(Some(store));
+        self.id().is_some() || self.is_demo()
     }
 
     /// The storage, if the browser gave one.
     pub fn store(self) -> Option<Store> {
-        self.store.get_value()
+        self.pending.store()
     }
 
     /// Opens a cook: a stored one, or a new one with nothing in it. If the phone's clock was set
@@ -226,28 +205,15 @@ impl OpenCook {
     }
 
     fn show(self, id: Option<CookId>, log: Log) {
-        self.done.set(None);
-        self.id.set(id);
+        self.journal.open(id, log);
         self.ticking.look();
         // No reader may hold this cook beside the forecast of another.
-        self.seen.set(Seen::facts(&log, self.ticking.read()));
-        self.log.set(log);
+        self.seen.set(Seen::facts(&self.log().read_untracked(), self.ticking.read()));
     }
 
     /// Which cook is open; none while none is, or in the demo. Reactive.
     pub fn id(self) -> Option<CookId> {
-        self.id.get()
-    }
-
-    /// Takes in entries that another window has stored.
-    pub fn take_in(self, stored: &[String]) {
-        let mut grown = self.log.get_untracked();
-        for entry in Log::from_stored(stored.iter().map(String::as_str)).entries() {
-            grown.insert(entry.clone());
-        }
-        if grown != *self.log.read_untracked() {
-            self.log.set(grown);
-        }
+        self.journal.of()
     }
 }
 

@@ -190,26 +190,42 @@ fn accepts<Q: PartialOrd>(limits: &RangeInclusive<Q>, value: Q) -> bool {
     limits.contains(&value)
 }
 
+/// The last moment at which the clock showed this time ("18:30"), up to now.
+///
+/// # Errors
+/// A plain message if nothing was picked.
+pub fn time_before(text: &str, now: Moment) -> Result<Moment, String> {
+    let (hours, minutes) = hours_and_minutes(text).ok_or_else(|| say!("bad-time-blank"))?;
+    let today = at_clock(now, 0, hours, minutes);
+    if today <= now { Ok(today) } else { Ok(at_clock(now - Span::days(1), 0, hours, minutes)) }
+}
+
 /// The moment at which the clock shows this time ("18:30") today or tomorrow.
 ///
 /// # Errors
 /// A plain message if nothing was picked or the time has passed.
 pub fn time_of_day(text: &str, tomorrow: bool, now: Moment) -> Result<Moment, String> {
-    let picked = text.split_once(':').and_then(|(hours, rest)| {
-        Some((hours.parse::<u32>().ok()?, rest.get(..2)?.parse::<u32>().ok()?))
-    });
-    let Some((hours, minutes)) = picked else { return Err(say!("bad-dinner-blank")) };
-    let date = show::date(now);
-    let days = u32::from(tomorrow);
-    // The browser's calendar carries over the end of a month and a change of the clocks.
-    date.set_date(date.get_date() + days);
-    date.set_hours(hours);
-    date.set_minutes(minutes);
-    date.set_seconds(0);
-    date.set_milliseconds(0);
-    let moment = Moment::from_timestamp_millis(date.get_time() as i64).unwrap_or_default();
+    let (hours, minutes) = hours_and_minutes(text).ok_or_else(|| say!("bad-dinner-blank"))?;
+    let moment = at_clock(now, u32::from(tomorrow), hours, minutes);
     if moment < now + Span::minutes(1) {
         return Err(say!("bad-dinner-past", time = show::clock(moment)));
     }
     Ok(moment)
+}
+
+fn hours_and_minutes(text: &str) -> Option<(u32, u32)> {
+    let (hours, rest) = text.split_once(':')?;
+    Some((hours.parse().ok()?, rest.get(..2)?.parse().ok()?))
+}
+
+/// When the clock shows this on the day of a moment, or so many days later.
+fn at_clock(day: Moment, later: u32, hours: u32, minutes: u32) -> Moment {
+    let date = show::date(day);
+    // The browser's calendar carries over the end of a month and a change of the clocks.
+    date.set_date(date.get_date() + later);
+    date.set_hours(hours);
+    date.set_minutes(minutes);
+    date.set_seconds(0);
+    date.set_milliseconds(0);
+    Moment::from_timestamp_millis(date.get_time() as i64).unwrap_or_default()
 }

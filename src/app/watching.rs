@@ -2,18 +2,19 @@
 //! windows, and looks for a new version.
 
 use cook_model::cook::alarms::{AlarmId, AlarmKind, alarms};
-use cook_model::cook::duties::of_alarm;
+use cook_model::cook::duties::{Duty, of_alarm};
 use cook_model::cook::ringing::Ring;
-use cook_model::cook::{Stage, What};
+use cook_model::cook::{Seen, Stage, What};
 use cook_model::quantity::Span;
 use leptos::prelude::*;
 use leptos::task::spawn_local;
 
+use crate::beside::{Beside, Other};
 use crate::derived::Derived;
-use crate::device::alarms::{Alarms, Waiting};
+use crate::device::alarms::{Alarms, Elsewhere, Waiting};
 use crate::device::clock::{ClockWatch, Jump};
 use crate::device::notify::{Buttons, Notice};
-use crate::device::storage::Store;
+use crate::device::storage::{CookId, Store};
 use crate::device::{sound, update, visibility, wake_lock};
 use crate::open_cook::OpenCook;
 use crate::{describe, preferences, say, show};
@@ -23,6 +24,7 @@ use crate::{describe, preferences, say, show};
 pub struct Watching {
     alarms: StoredValue<Option<Alarms>, LocalStorage>,
     waiting: RwSignal<Vec<Waiting>>,
+    elsewhere: RwSignal<Vec<Elsewhere>>,
     new_version: RwSignal<bool>,
 }
 
@@ -32,17 +34,17 @@ impl Watching {
         Self {
             alarms: StoredValue::new_local(None),
             waiting: RwSignal::new(Vec::new()),
+            elsewhere: RwSignal::new(Vec::new()),
             new_version: RwSignal::new(false),
         }
     }
 
     /// Begins to watch over a cook and its store.
-    pub fn start(self, cook: OpenCook, store: Store) {
+    pub fn start(self, cook: OpenCook, beside: Beside, store: Store) {
         sound::unlock_with_each_tap();
         update::watch(move || self.new_version.set(true));
-        self.ring(cook, store.clone());
+        self.ring(cook, beside, store);
         stay_awake(cook);
-        follow_other_windows(cook, store);
         notice_clock_jumps(cook);
     }
 
@@ -56,6 +58,18 @@ impl Watching {
         self.new_version
     }
 
+    /// The same of cooks that are not on the screen. Reactive.
+    pub fn elsewhere(self) -> Vec<Elsewhere> {
+        self.elsewhere.get()
+    }
+
+    /// Takes an alarm of such a cook for heard.
+    pub fn heard_elsewhere(self, (of, (alarm, _)): Elsewhere) {
+        self.alarms.with_value(|alarms| {
+            alarms.iter().for_each(|alarms| alarms.done_of(of, alarm.id));
+        });
+    }
+
     /// Calls again in a while.
     pub fn snooze(self, (alarm, _): Waiting) {
         self.alarms.with_value(|alarms| alarms.iter().for_each(|alarms| alarms.snooze(alarm.id)));
@@ -66,11 +80,22 @@ impl Watching {
         self.alarms.with_value(|alarms| alarms.iter().for_each(|alarms| alarms.done(alarm.id)));
     }
 
-    fn ring(self, cook: OpenCook, store: Store) {
-        let ringing = Alarms::new(store, move |ring| notice(cook, ring));
-        let waiting = ringing.waiting();
+    fn ring(self, cook: OpenCook, beside: Beside, store: Store) {
+        let ringing = Alarms::new(store, move |of, ring| notice(cook, beside, of, ring));
+        let (waiting, elsewhere) = (ringing.waiting(), ringing.elsewhere());
         self.alarms.set_value(Some(ringing));
         Effect::new(move || self.waiting.set(waiting.get()));
+        Effect::new(move || self.elsewhere.set(elsewhere.get()));
+        Effect::new(move || {
+            let alarms = |other: &Other| other.alarms.iter().map(|(alarm, _)| *alarm).collect();
+            let others = beside.others().read();
+            let others = others.iter().map(|other| (other.id, alarms(other))).collect();
+            self.alarms.with_value(|ringing| {
+                if let Some(ringing) = ringing {
+                    ringing.follow_beside(others);
+                }
+            });
+        });
         Effect::new(move || {
             let seen = cook.seen().read();
             self.alarms.with_value(|ringing| match (ringing, cook.id()) {
@@ -89,16 +114,20 @@ impl Watching {
 
 /// What an alarm is about: the words of its duty, with what makes it worse.
 pub fn alarm_words(cook: OpenCook, alarm: AlarmId) -> String {
-    let duties = cook.duties().read_untracked();
-    let Some(duty) = of_alarm(&duties, alarm) else { return say!("alarm-other") };
-    let what = describe::duty(&cook.seen().read_untracked(), duty).what;
+    in_words(&cook.seen().read_untracked(), &cook.duties().read_untracked(), alarm)
+}
+
+/// What an alarm of a cook so seen is about, in words.
+pub fn in_words(seen: &Seen, duties: &[Duty], alarm: AlarmId) -> String {
+    let Some(duty) = of_alarm(duties, alarm) else { return say!("alarm-other") };
+    let what = describe::duty(seen, duty).what;
     match alarm.kind {
         AlarmKind::LikelyPastTarget => say!("alarm-past", what = what),
         _ => what,
     }
 }
 
-fn notice(cook: OpenCook, ring: &Ring) -> Notice {
+fn notice(cook: OpenCook, beside: Beside, of: CookId, ring: &Ring) -> Notice {
     let id = ring.alarm.id;
     let body = if ring.late > Span::minutes(1) {
         say!("alarm-late", span = show::span(ring.late))
@@ -106,7 +135,11 @@ fn notice(cook: OpenCook, ring: &Ring) -> Notice {
         say!("live-due-now")
     };
     Notice {
-        title: alarm_words(cook, id),
+        title: if cook.journal().of_untracked() == Some(of) {
+            alarm_words(cook, id)
+        } else {
+            beside.words(of, id)
+        },
         body,
         tag: String::new(),
         buttons: Buttons { snooze: say!("alarm-snooze"), done: say!("alarm-done") },
@@ -124,26 +157,6 @@ fn stay_awake(cook: OpenCook) {
         let wanted = wanted.get();
         spawn_local(async move {
             wake_lock::keep_awake(wanted).await;
-        });
-    });
-}
-
-/// Takes in what other windows store for the same cook, at once or on coming back.
-fn follow_other_windows(cook: OpenCook, store: Store) {
-    store.follow(move |of, text| {
-        if untrack(|| cook.id()) == Some(of) {
-            cook.take_in(&[text]);
-        }
-    });
-    visibility::on_return(move || {
-        let Some(id) = untrack(|| cook.id()) else { return };
-        let store = store.clone();
-        spawn_local(async move {
-            if let Ok(texts) = store.load(id).await
-                && untrack(|| cook.id()) == Some(id)
-            {
-                cook.take_in(&texts);
-            }
         });
     });
 }

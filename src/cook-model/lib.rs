@@ -4,7 +4,7 @@
 //! entries and of the moment asked about.
 //!
 //! The rooms, each using only those after it: [`cook`] (the log, its fold), [`forecast`],
-//! [`kitchen`], [`safety`], [`heat`], [`log`], [`history`], [`piece`], [`quantity`].
+//! [`kitchen`], [`safety`], [`heat`], [`taps`], [`log`], [`history`], [`piece`], [`quantity`].
 #![warn(missing_docs)]
 
 pub mod calendar;
@@ -20,3 +20,4 @@ pub mod quantity;
 pub mod safety;
 pub mod sorting;
 mod tagged;
+pub mod taps;

@@ -27,6 +27,14 @@ pub trait Event: Clone + PartialEq + Serialize + DeserializeOwned {
     fn moments(&self) -> Vec<Moment> {
         Vec::new()
     }
+
+    /// What undoes an entry.
+    fn undoing(entry: EntryId) -> Self;
+
+    /// Whether the app wrote it down without being told.
+    fn is_noted_unasked(&self) -> bool {
+        false
+    }
 }
 
 /// The years for which a clock can be set: a phone that has lost its time begins in 1970.

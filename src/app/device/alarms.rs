@@ -1,4 +1,4 @@
-//! Rings the alarms of the open cook.
+//! Rings the alarms of every cook with meat on, whichever is on the screen.
 //!
 //! An alarm is an absolute moment. One timer waits for the next; and whenever the page may have
 //! slept (it was hidden, frozen, thrown out or started again) the clock is looked at, so that what
@@ -13,7 +13,7 @@ use cook_model::cook::alarms::{Alarm, AlarmId};
 use cook_model::cook::ringing::{self, Mark, Marks, Ring};
 use cook_model::quantity::{Moment, Span};
 use gloo_timers::callback::Timeout;
-use leptos::prelude::{GetUntracked, ReadSignal, RwSignal, Set};
+use leptos::prelude::{ReadSignal, ReadUntracked, RwSignal, Set};
 use wasm_bindgen_futures::spawn_local;
 use web_sys::BroadcastChannel;
 
@@ -38,92 +38,155 @@ const VIBRATION: [u32; 5] = [400, 150, 400, 150, 400];
 /// An alarm that rang and was not answered yet.
 pub type Waiting = (Alarm, Mark);
 
-/// The alarms of the open cook.
+/// The same of a cook that is not on the screen.
+pub type Elsewhere = (CookId, Waiting);
+
+/// The alarms of every cook with meat on.
 #[derive(Clone)]
 pub struct Alarms(Rc<Inner>);
 
+/// What a ring of a cook is about.
+type InWords = Box<dyn Fn(CookId, &Ring) -> Notice>;
+
+/// The alarms of one cook, and what is remembered of them.
+#[derive(Default)]
+struct Followed {
+    alarms: Vec<Alarm>,
+    marks: Marks,
+}
+
 struct Inner {
     store: Store,
-    words: Box<dyn Fn(&Ring) -> Notice>,
-    cook: Cell<Option<CookId>>,
-    alarms: RefCell<Vec<Alarm>>,
-    marks: RefCell<Marks>,
+    words: InWords,
+    /// The cook on the screen.
+    open: Cell<Option<CookId>>,
+    cooks: RefCell<BTreeMap<CookId, Followed>>,
     waiting: RwSignal<Vec<Waiting>>,
+    elsewhere: RwSignal<Vec<Elsewhere>>,
     timer: RefCell<Option<Timeout>>,
-    asking: RefCell<BTreeMap<AlarmId, Moment>>,
+    asking: RefCell<BTreeMap<(CookId, AlarmId), Moment>>,
+    /// What the badge and the notifications show.
+    shown: RefCell<Vec<Elsewhere>>,
     listening: Cell<bool>,
     others: Option<BroadcastChannel>,
 }
 
 impl Alarms {
     /// Ready to ring. `words` says what a ring is about; its tag is filled in here.
-    pub fn new(store: Store, words: impl Fn(&Ring) -> Notice + 'static) -> Self {
+    pub fn new(store: Store, words: impl Fn(CookId, &Ring) -> Notice + 'static) -> Self {
         let this = Self(Rc::new(Inner {
             store,
             words: Box::new(words),
-            cook: Cell::new(None),
-            alarms: RefCell::default(),
-            marks: RefCell::default(),
+            open: Cell::new(None),
+            cooks: RefCell::default(),
             waiting: RwSignal::new(Vec::new()),
+            elsewhere: RwSignal::new(Vec::new()),
             timer: RefCell::default(),
             asking: RefCell::default(),
+            shown: RefCell::default(),
             listening: Cell::new(false),
             others: windows::channel(CHANNEL),
         }));
         let returned = this.clone();
         visibility::on_return(move || returned.look());
         let told = this.clone();
-        windows::on_message(this.0.others.as_ref(), move |_| told.remember());
+        windows::on_message(this.0.others.as_ref(), move |_| told.remember_all());
         this
     }
 
-    /// The alarms that rang and were not answered yet. Reactive.
+    /// The alarms of the cook on the screen that rang and were not answered yet. Reactive.
     pub fn waiting(&self) -> ReadSignal<Vec<Waiting>> {
         self.0.waiting.read_only()
     }
 
-    /// Follows this cook, whose alarms are now these. To be called whenever they may have changed.
+    /// Those of other cooks. Reactive.
+    pub fn elsewhere(&self) -> ReadSignal<Vec<Elsewhere>> {
+        self.0.elsewhere.read_only()
+    }
+
+    /// Follows the cook on the screen, whose alarms are now these. To be called whenever they may have
+    /// changed. One that was on the screen before is followed until [`Self::follow_beside`].
     pub fn follow(&self, cook: CookId, alarms: Vec<Alarm>) {
-        self.0.alarms.replace(alarms);
-        let before = self.0.cook.replace(Some(cook));
-        if before == Some(cook) {
-            self.look();
-            return;
+        let changed = self.0.open.replace(Some(cook)) != Some(cook);
+        self.set(cook, alarms, changed);
+        self.listen();
+    }
+
+    /// Follows these besides the one on the screen, and no others.
+    pub fn follow_beside(&self, cooks: Vec<(CookId, Vec<Alarm>)>) {
+        let open = self.0.open.get();
+        let wanted =
+            |cook: &CookId| Some(*cook) == open || cooks.iter().any(|(other, _)| other == cook);
+        self.0.cooks.borrow_mut().retain(|cook, _| wanted(cook));
+        for (cook, alarms) in cooks {
+            if Some(cook) != open {
+                self.set(cook, alarms, false);
+                self.listen();
+            }
         }
-        self.0.marks.replace(Marks::new());
-        self.remember();
+        self.look();
+    }
+
+    /// No cook is on the screen any more. Others are still followed.
+    pub fn stop(&self) {
+        if let Some(cook) = self.0.open.take() {
+            self.0.cooks.borrow_mut().remove(&cook);
+        }
+        self.look();
+    }
+
+    fn set(&self, cook: CookId, alarms: Vec<Alarm>, anew: bool) {
+        let mut cooks = self.0.cooks.borrow_mut();
+        let known = cooks.contains_key(&cook);
+        cooks.entry(cook).or_default().alarms = alarms;
+        drop(cooks);
+        if known && !anew {
+            self.look();
+        } else {
+            self.remember(cook);
+        }
+    }
+
+    /// Not before a cook is followed: what was tapped while no page was is told at once.
+    fn listen(&self) {
         if !self.0.listening.replace(true) {
-            // Not before a cook is open: what was tapped while no page was is told at once.
             let answered = self.clone();
             notify::on_answer(move |tag, answer| answered.hear(&tag, answer));
         }
     }
 
-    /// No cook is open any more.
-    pub fn stop(&self) {
-        self.0.cook.set(None);
-        self.0.alarms.take();
-        self.0.timer.take();
-        self.show_waiting();
-    }
-
-    /// Calls again a while later.
+    /// Calls again a while later, for the cook on the screen.
     pub fn snooze(&self, id: AlarmId) {
-        self.change(id, |mark| mark.snooze(clock::now()));
+        if let Some(cook) = self.0.open.get() {
+            self.change(cook, id, |mark| mark.snooze(clock::now()));
+        }
     }
 
-    /// Takes the alarm for answered.
+    /// Takes an alarm of the cook on the screen for answered.
     pub fn done(&self, id: AlarmId) {
-        self.change(id, Mark::answer);
+        if let Some(cook) = self.0.open.get() {
+            self.done_of(cook, id);
+        }
+    }
+
+    /// Takes an alarm of any cook for answered.
+    pub fn done_of(&self, cook: CookId, id: AlarmId) {
+        self.change(cook, id, Mark::answer);
+    }
+
+    fn remember_all(&self) {
+        let cooks: Vec<CookId> = self.0.cooks.borrow().keys().copied().collect();
+        cooks.into_iter().for_each(|cook| self.remember(cook));
     }
 
     /// Reads what is remembered, and looks at the clock.
-    fn remember(&self) {
+    fn remember(&self, cook: CookId) {
         let this = self.clone();
         spawn_local(async move {
-            let Some(cook) = this.0.cook.get() else { return };
-            if let Ok(marks) = this.0.store.marks(cook).await {
-                this.0.marks.replace(marks);
+            if let Ok(marks) = this.0.store.marks(cook).await
+                && let Some(followed) = this.0.cooks.borrow_mut().get_mut(&cook)
+            {
+                followed.marks = marks;
             }
             this.look();
         });
@@ -134,17 +197,26 @@ impl Alarms {
         let now = clock::now();
         self.wait(now);
         self.show_waiting();
-        let Some(cook) = self.0.cook.get() else { return };
-        let due = ringing::due(&self.0.alarms.borrow(), &self.0.marks.borrow(), now);
-        if due.is_empty() {
-            return;
+        for (cook, due) in self.of_each(|one| ringing::due(&one.alarms, &one.marks, now)) {
+            if due.is_empty() {
+                continue;
+            }
+            let this = self.clone();
+            spawn_local(async move {
+                this.ring(cook, due, now).await;
+                this.show_waiting();
+                this.wait(clock::now());
+            });
         }
-        let this = self.clone();
-        spawn_local(async move {
-            this.ring(cook, due, now).await;
-            this.show_waiting();
-            this.wait(clock::now());
-        });
+    }
+
+    /// Something of each cook, the one on the screen first.
+    fn of_each<T>(&self, what: impl Fn(&Followed) -> T) -> Vec<(CookId, T)> {
+        let open = self.0.open.get();
+        let cooks = self.0.cooks.borrow();
+        let of =
+            |is_open: bool| cooks.iter().filter(move |(cook, _)| (Some(**cook) == open) == is_open);
+        of(true).chain(of(false)).map(|(cook, followed)| (*cook, what(followed))).collect()
     }
 
     async fn ring(&self, cook: CookId, due: Vec<Ring>, now: Moment) {
@@ -164,11 +236,21 @@ impl Alarms {
         }
         vibrate::vibrate(&VIBRATION);
         for ring in &rings {
-            let notice = Notice { tag: tag(cook, ring.alarm.id), ..(self.0.words)(ring) };
+            let notice = Notice { tag: tag(cook, ring.alarm.id), ..(self.0.words)(cook, ring) };
             // Not waited for: a phone that is slow to show it must not hold up the next alarm.
             spawn_local(async move {
                 notify::show(&notice).await;
             });
+        }
+    }
+
+    fn mark(&self, cook: CookId, id: AlarmId) -> Option<Mark> {
+        self.0.cooks.borrow().get(&cook)?.marks.get(&id).copied()
+    }
+
+    fn set_mark(&self, cook: CookId, id: AlarmId, mark: Mark) {
+        if let Some(followed) = self.0.cooks.borrow_mut().get_mut(&cook) {
+            followed.marks.insert(id, mark);
         }
     }
 
@@ -177,29 +259,31 @@ impl Alarms {
         let rung = move |mark: Option<Mark>| {
             ringing::ring(&alarm, mark.as_ref(), now).map(|ring| Mark::rung(&ring, now))
         };
-        let in_memory = || rung(self.0.marks.borrow().get(&alarm.id).copied());
-        let asked = self.0.asking.borrow().get(&alarm.id).copied();
+        let in_memory = || rung(self.mark(cook, alarm.id));
+        let key = (cook, alarm.id);
+        let asked = self.0.asking.borrow().get(&key).copied();
         let (mark, new) = match asked {
             Some(since) if now - since < PATIENCE => (None, false),
             // The storage does not answer: what is remembered here must do.
             Some(_) => (in_memory(), true),
             None => {
-                self.0.asking.borrow_mut().insert(alarm.id, now);
+                self.0.asking.borrow_mut().insert(key, now);
                 let changed = self.0.store.change_mark(cook, alarm.id, rung).await;
-                self.0.asking.borrow_mut().remove(&alarm.id);
+                self.0.asking.borrow_mut().remove(&key);
                 // Without storage the alarm rings all the same.
                 changed.unwrap_or_else(|_| (in_memory(), true))
             }
         };
         if let Some(mark) = mark {
-            self.0.marks.borrow_mut().insert(alarm.id, mark);
+            self.set_mark(cook, alarm.id, mark);
         }
         new && mark.is_some()
     }
 
     /// Sets the timer for the next alarm to come.
     fn wait(&self, now: Moment) {
-        let next = ringing::next(&self.0.alarms.borrow(), &self.0.marks.borrow(), now);
+        let next = self.of_each(|one| ringing::next(&one.alarms, &one.marks, now));
+        let next = next.into_iter().filter_map(|(_, next)| next).min();
         let timer = next.map(|next| {
             // A millisecond more, lest the timer comes just before the moment.
             let span = (next - now).num_milliseconds() + 1;
@@ -209,16 +293,15 @@ impl Alarms {
         self.0.timer.replace(timer);
     }
 
-    fn change(&self, id: AlarmId, change: impl Fn(Mark) -> Mark + 'static) {
+    fn change(&self, cook: CookId, id: AlarmId, change: impl Fn(Mark) -> Mark + 'static) {
         let this = self.clone();
         spawn_local(async move {
-            let Some(cook) = this.0.cook.get() else { return };
-            let known = this.0.marks.borrow().get(&id).copied();
+            let known = this.mark(cook, id);
             let changed = |mark: Option<Mark>| mark.or(known).map(&change);
             let stored = this.0.store.change_mark(cook, id, changed).await;
             let mark = stored.map_or_else(|_| changed(None), |(mark, _)| mark);
             if let Some(mark) = mark {
-                this.0.marks.borrow_mut().insert(id, mark);
+                this.set_mark(cook, id, mark);
             }
             this.tell_others();
             this.look();
@@ -228,12 +311,9 @@ impl Alarms {
     /// A notification was tapped.
     fn hear(&self, tag: &str, answer: Answer) {
         let Some((cook, id)) = read_tag(tag) else { return };
-        if self.0.cook.get() != Some(cook) {
-            return;
-        }
         match answer {
-            Answer::Snooze => self.snooze(id),
-            Answer::Done => self.done(id),
+            Answer::Snooze => self.change(cook, id, |mark| mark.snooze(clock::now())),
+            Answer::Done => self.done_of(cook, id),
             // The page has come to the front, and shows what waits.
             Answer::Opened => self.look(),
         }
@@ -248,24 +328,31 @@ impl Alarms {
 
     /// Shows what waits, and takes away the notifications of what no longer does.
     fn show_waiting(&self) {
-        let waiting = ringing::unanswered(&self.0.alarms.borrow(), &self.0.marks.borrow());
-        let before = self.0.waiting.get_untracked();
-        if waiting == before {
+        let open = self.0.open.get();
+        let each = self.of_each(|one| ringing::unanswered(&one.alarms, &one.marks));
+        let all: Vec<Elsewhere> = each
+            .into_iter()
+            .flat_map(|(cook, waiting)| waiting.into_iter().map(move |one| (cook, one)))
+            .collect();
+        let (here, elsewhere): (Vec<Elsewhere>, Vec<Elsewhere>) =
+            all.iter().copied().partition(|(cook, _)| Some(*cook) == open);
+        let here: Vec<Waiting> = here.into_iter().map(|(_, waiting)| waiting).collect();
+        let before = self.0.shown.replace(all.clone());
+        if before == all && here == *self.0.waiting.read_untracked() {
             return;
         }
-        if let Some(cook) = self.0.cook.get() {
-            for (alarm, _) in before {
-                if !waiting.iter().any(|(still, _)| still.id == alarm.id) {
-                    spawn_local(async move { notify::close(&tag(cook, alarm.id)).await });
-                }
+        for (cook, (alarm, _)) in before {
+            if !all.iter().any(|(of, (still, _))| *of == cook && still.id == alarm.id) {
+                spawn_local(async move { notify::close(&tag(cook, alarm.id)).await });
             }
         }
-        let first = waiting.first().map(|(alarm, mark)| {
+        let first = all.first().map(|(cook, (alarm, mark))| {
             let late = mark.rang - mark.due;
-            (self.0.words)(&Ring { alarm: *alarm, late }).title
+            (self.0.words)(*cook, &Ring { alarm: *alarm, late }).title
         });
-        badge::show(waiting.len(), first.as_deref());
-        self.0.waiting.set(waiting);
+        badge::show(all.len(), first.as_deref());
+        self.0.waiting.set(here);
+        self.0.elsewhere.set(elsewhere);
     }
 }
 

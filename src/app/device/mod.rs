@@ -14,7 +14,7 @@ pub mod offline;
 pub mod prefs;
 pub mod print;
 pub mod site_file;
-mod small_store;
+pub mod small_store;
 pub mod sound;
 pub mod storage;
 pub mod update;

@@ -3,7 +3,7 @@ use leptos::prelude::*;
 use super::open_kitchen;
 use crate::navigate::{Screen, navigation};
 use crate::open_cook::open_cook;
-use crate::parts::{LastDone, Tab};
+use crate::parts::{Tab, last_done};
 use crate::words::wording;
 
 /// The kitchen's part of what is always in reach of the thumb: its last undo, and its own parts.
@@ -17,7 +17,7 @@ pub fn KitchenDock() -> impl IntoView {
         navigation.go(if open { Screen::Live } else { Screen::Start });
     };
     view! {
-        <LastDone done=kitchen.done() on_undo=move |()| kitchen.undo_last() />
+        {last_done(kitchen.journal(), move || kitchen.undo(), move || kitchen.redo())}
         <nav class="tabs" aria-label=wording("kitchen-tabs")>
             <Tab to=Screen::Kitchen words=wording("kitchen-tab-bags") />
             <Tab to=Screen::Portions words=wording("kitchen-tab-portions") />

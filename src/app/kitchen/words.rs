@@ -1,18 +1,17 @@
 //! The kitchen's things in words.
 
-use cook_model::history::EntryId;
 use cook_model::kitchen::amounts::Volume;
 use cook_model::kitchen::caution::Caution;
 use cook_model::kitchen::chill::Cooling;
 use cook_model::kitchen::form::Form;
-use cook_model::kitchen::log::{BagState, KitchenLog, KitchenWhat};
+use cook_model::kitchen::log::{BagState, KitchenEntry, KitchenLog, KitchenWhat};
 use cook_model::kitchen::spice::Spice;
 use cook_model::kitchen::storage::{Keeps, Packing, Place};
 use cook_model::piece::PieceId;
 use cook_model::quantity::Moment;
 
 use super::day::typed_place;
-use crate::{preferences, say, show};
+use crate::{preferences, say, show, tap_words};
 
 /// The day as it stands on a label: "Sun 7 Jun".
 pub fn day(moment: Moment) -> String {
@@ -143,17 +142,17 @@ pub fn caution(caution: Caution) -> String {
     }
 }
 
-/// What was done last.
-pub fn done(log: &KitchenLog, entries: &[EntryId]) -> String {
-    let written: Vec<&KitchenWhat> = log
-        .entries()
-        .iter()
-        .filter(|entry| entries.contains(&entry.id))
-        .map(|entry| &entry.what)
-        .collect();
-    let packed = written.iter().filter(|what| matches!(what, KitchenWhat::BagPacked { .. }));
-    match written.first() {
-        Some(KitchenWhat::BagPacked { .. }) => say!("done-packed", count = packed.count()),
+/// What a tap in the kitchen did.
+pub fn done(log: &KitchenLog, entries: &[KitchenEntry]) -> String {
+    tap_words::turned(log, entries, told)
+}
+
+fn told(entries: &[KitchenEntry]) -> String {
+    let packed = |entry: &&KitchenEntry| matches!(entry.what, KitchenWhat::BagPacked { .. });
+    match entries.first().map(|entry| &entry.what) {
+        Some(KitchenWhat::BagPacked { .. }) => {
+            say!("done-packed", count = entries.iter().filter(packed).count())
+        }
         Some(KitchenWhat::BagMoved { bag, to }) => {
             say!("done-moved", number = bag.count, place = place(*to))
         }
@@ -161,7 +160,6 @@ pub fn done(log: &KitchenLog, entries: &[EntryId]) -> String {
         Some(KitchenWhat::BagThrownAway { bag }) => say!("done-thrown", number = bag.count),
         Some(KitchenWhat::Weighed { .. }) => say!("done-weighed"),
         Some(KitchenWhat::RubKept { .. } | KitchenWhat::RubDropped { .. }) => say!("done-rub"),
-        Some(KitchenWhat::Undone { .. }) => say!("done-undone"),
         _ => String::new(),
     }
 }

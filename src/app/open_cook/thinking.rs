@@ -20,7 +20,7 @@ impl OpenCook {
     /// was tapped, for it takes longer than a tap may. Time alone changes nothing: a look is of its log.
     pub(super) fn look_after_each_entry(self) {
         Effect::new(move || {
-            self.log.track();
+            self.log().track();
             if !self.thinking.get_untracked() {
                 self.think_anew();
             }
@@ -30,7 +30,7 @@ impl OpenCook {
     fn think_anew(self) {
         self.thinking.set(true);
         later(move || {
-            let facts = Seen::facts(&self.log.read_untracked(), self.ticking.read());
+            let facts = Seen::facts(&self.log().read_untracked(), self.ticking.read());
             let parts = ForecastInParts::begin(facts.state.history.clone(), facts.at);
             in_parts(parts, move |forecast| {
                 later(move || self.think_of_the_raw(facts, forecast));
@@ -75,7 +75,7 @@ impl OpenCook {
 
     /// Shows the look, unless entries came meanwhile or another cook was opened: then it takes another.
     fn end_with(self, facts: Seen, forecast: Forecast, planned: Option<Plan>) {
-        let still = facts.state == Seen::facts(&self.log.read_untracked(), facts.at).state;
+        let still = facts.state == Seen::facts(&self.log().read_untracked(), facts.at).state;
         if !still {
             return self.think_anew();
         }

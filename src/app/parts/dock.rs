@@ -2,7 +2,7 @@ use cook_model::cook::duties::Act;
 use cook_model::cook::{Stage, What};
 use leptos::prelude::*;
 
-use super::{AlarmBar, LastDone, Prompts, Question, Tab, perform};
+use super::{AlarmBar, OtherAlarms, Prompts, Question, Tab, last_done, perform};
 use crate::derived::Derived;
 use crate::kitchen::KitchenDock;
 use crate::navigate::{Screen, navigation};
@@ -30,12 +30,13 @@ pub fn Dock() -> impl IntoView {
         <footer class="dock" class:typing=typing>
             <If holds=move || !typing()>
                 <AlarmBar />
+                <OtherAlarms />
             </If>
             <If
                 holds=at_the_kitchen
                 otherwise=move || {
                     view! {
-                        <LastDone done=cook.done() on_undo=move |()| cook.undo_last() />
+                        {last_done(cook.journal(), move || cook.undo(), move || cook.redo())}
                     }
                 }
             >

@@ -1,28 +1,50 @@
+use cook_model::log::Event;
 use leptos::prelude::*;
 
-use crate::open_cook::Done;
+use crate::getter::Getter;
+use crate::journal::{Done, Journal};
 use crate::parts::If;
 use crate::words::wording;
 
-/// What was stored last, in words, with its undo. A screen reader hears it without being asked.
+/// What was done last, in words, with the way back and the way forward again. A screen reader hears it
+/// without being asked.
+pub fn last_done<E: Event + Send + Sync + 'static>(
+    journal: Journal<E>,
+    on_undo: impl Fn() + Copy + Send + Sync + 'static,
+    on_redo: impl Fn() + Copy + Send + Sync + 'static,
+) -> AnyView {
+    view! {
+        <LastDone
+            done=journal.done()
+            can_undo=move || journal.before().is_some()
+            can_redo=move || journal.after().is_some()
+            on_undo=move |()| on_undo()
+            on_redo=move |()| on_redo()
+        />
+    }
+    .into_any()
+}
+
+/// The part that is one for all journals.
 #[component]
-pub fn LastDone(
-    /// What it was, while its undo is offered.
+fn LastDone(
     done: RwSignal<Option<Done>>,
-    /// Undoes it.
-    #[prop(into)]
-    on_undo: Callback<()>,
-    /// What else could be done about it.
-    #[prop(optional)]
-    children: Option<Children>,
+    #[prop(into)] can_undo: Getter<bool>,
+    #[prop(into)] can_redo: Getter<bool>,
+    #[prop(into)] on_undo: Callback<()>,
+    #[prop(into)] on_redo: Callback<()>,
 ) -> impl IntoView {
     view! {
         <div class="last-done" class:empty=move || done.read().is_none()>
             <p role="status">{move || done.get().map(|done| done.words)}</p>
-            {children.map(|children| children())}
-            <If holds=move || done.read().is_some()>
+            <If holds=move || done.read().is_some() && can_undo.get()>
                 <button class="small" on:click=move |_| on_undo.run(())>
                     {wording("undo")}
+                </button>
+            </If>
+            <If holds=move || done.read().is_some() && can_redo.get()>
+                <button class="small" on:click=move |_| on_redo.run(())>
+                    {wording("redo")}
                 </button>
             </If>
         </div>

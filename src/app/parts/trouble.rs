@@ -1,20 +1,57 @@
 use leptos::prelude::*;
 
+use crate::device::storage::Trouble as Found;
+use crate::journal::pending::Unstored;
 use crate::open_cook::open_cook;
 use crate::parts::If;
+use crate::say;
 use crate::words::wording;
 
-/// Says so when the phone does not store what is typed.
+/// Says what the phone has not stored yet, as long as that is so, and what is wrong with its storage.
 #[component]
 pub fn Trouble() -> impl IntoView {
-    let trouble = open_cook().trouble();
+    let pending = open_cook().pending();
+    let words = move || match (pending.unstored(), pending.trouble().get()) {
+        (Some(unstored), _) => Some(of_unstored(&unstored)),
+        (None, found) => found.map(|found| in_words(&found)),
+    };
+    let is_lost = move || {
+        let found = pending.unstored().map_or_else(|| pending.trouble().get(), |it| it.trouble);
+        found == Some(Found::Lost)
+    };
     view! {
-        <If holds=move || trouble.read().is_some()>
-            <p class="caution" role="alert">
-                {wording("trouble-storage")}
-                " "
-                {move || trouble.get().map(|problem| problem.to_string())}
-            </p>
+        <If holds=move || words().is_some()>
+            <section class="caution trouble">
+                <p role="alert">{words}</p>
+                <If holds=is_lost>
+                    <button class="small" on:click=move |_| pending.reload()>
+                        {wording("trouble-reload")}
+                    </button>
+                </If>
+            </section>
         </If>
+    }
+}
+
+fn of_unstored(unstored: &Unstored) -> String {
+    let count = say!("trouble-unstored", count = unstored.entries);
+    let why = unstored.trouble.as_ref().map_or_else(|| say!("trouble-slow"), in_words);
+    let then = match &unstored.trouble {
+        Some(Found::Lost) => say!("trouble-taken-along"),
+        _ if unstored.kept => say!("trouble-kept"),
+        _ => say!("trouble-not-kept"),
+    };
+    format!("{count} {why} {then}")
+}
+
+fn in_words(found: &Found) -> String {
+    match found {
+        Found::Denied => say!("trouble-denied"),
+        Found::Full => say!("trouble-full"),
+        Found::Busy => say!("trouble-busy"),
+        Found::Lost => say!("trouble-lost"),
+        Found::Replaced => say!("trouble-replaced"),
+        Found::Taken => say!("trouble-taken"),
+        Found::Failed(why) => say!("trouble-failed", why = why.as_str()),
     }
 }

@@ -7,8 +7,9 @@ use wasm_bindgen::JsCast;
 use web_sys::HtmlElement;
 
 use crate::derived::Derived;
+use crate::getter::Getter;
 use crate::open_cook::open_cook;
-use crate::parts::{Each, Heading, If};
+use crate::parts::{Each, Heading, If, Mending, TellLate};
 use crate::words::wording;
 use crate::{describe, say, show};
 
@@ -27,6 +28,7 @@ pub fn CookLog() -> impl IntoView {
         ignored.iter().map(|one| (one.entry, one.why)).collect::<BTreeMap<_, _>>()
     });
     let all = RwSignal::new(false);
+    let late = RwSignal::new(false);
     let is_told = |entry: &&Entry| !matches!(entry.what, What::Undone { .. });
     let count = Derived::new(move || log.read().entries().iter().filter(is_told).count());
     let shown = move || {
@@ -40,12 +42,30 @@ pub fn CookLog() -> impl IntoView {
         // The button goes, and would take a keyboard's place with it.
         request_animation_frame(move || _ = focus_row(rows, LATEST + 1));
     };
+    let back = |what: String| say!("log-back", what = what);
+    let forward = |what: String| say!("log-forward", what = what);
     let set_aside = move || log.read().set_aside().to_vec();
     view! {
         <section class="screen cook-log">
             <Heading text=wording("log-title") />
+            <div class="pair">
+                <Walk what=move || cook.journal().before() words=back on_walk=move |()| cook.undo() />
+                <Walk what=move || cook.journal().after() words=forward on_walk=move |()| cook.redo() />
+            </div>
             <If holds=move || log.read().entries().is_empty()>
                 <p class="lead">{wording("log-empty")}</p>
+            </If>
+            <If
+                holds=move || late.get()
+                otherwise=move || {
+                    view! {
+                        <button class="second-action" on:click=move |_| late.set(true)>
+                            {wording("forgotten")}
+                        </button>
+                    }
+                }
+            >
+                <TellLate on_end=move |()| late.set(false) />
             </If>
             <ol class="rows entries" node_ref=rows>
                 <Each each=shown key=|entry| entry.id let:entry>
@@ -73,6 +93,31 @@ pub fn CookLog() -> impl IntoView {
     }
 }
 
+/// One step through what was tapped, if there is one to take.
+#[component]
+fn Walk(
+    /// What it takes or gives.
+    #[prop(into)]
+    what: Getter<Option<String>>,
+    /// What the button says of that.
+    words: fn(String) -> String,
+    /// Takes the step.
+    #[prop(into)]
+    on_walk: Callback<()>,
+) -> impl IntoView {
+    let there = what.clone();
+    view! {
+        <If holds=move || there.get().is_some()>
+            <button class="second-action" on:click=move |_| on_walk.run(())>
+                {
+                    let what = what.clone();
+                    move || what.get().map(words)
+                }
+            </button>
+        </If>
+    }
+}
+
 /// Takes the keyboard to what can be done with a row; rows are counted from one.
 fn focus_row(rows: NodeRef<html::Ol>, place: usize) -> Option<()> {
     let button = format!("li:nth-child({place}) button");
@@ -93,6 +138,9 @@ fn EntryRow(
     let cook = open_cook();
     let id = entry.id;
     let at = entry.happened;
+    let mendable = entry.what.can_be_mended();
+    let told = StoredValue::new(entry.clone());
+    let mending = RwSignal::new(false);
     let words =
         Derived::new(move || describe::entry(&cook.log().read(), &cook.state().read(), &entry));
     let undoing = move || undone.read().get(&id).copied();
@@ -114,6 +162,15 @@ fn EntryRow(
                 <span class="what">{move || words.get()}</span>
                 <span class="note">{move || note()}</span>
             </span>
+            <If holds=move || mendable && undoing().is_none() && !mending.get()>
+                <button
+                    class="small"
+                    aria-label=move || say!("log-mend", what = words.get())
+                    on:click=move |_| mending.set(true)
+                >
+                    {wording("log-mend-short")}
+                </button>
+            </If>
             <button
                 class="small"
                 aria-label=label
@@ -126,6 +183,9 @@ fn EntryRow(
                     if undoing().is_some() { say!("log-bring-back-short") } else { say!("undo") }
                 }}
             </button>
+            <If holds=move || mending.get()>
+                <Mending entry=told.get_value() on_end=move |()| mending.set(false) />
+            </If>
         </li>
     }
 }

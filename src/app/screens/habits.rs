@@ -1,3 +1,4 @@
+use cook_model::cook::gear::Gear;
 use cook_model::cook::{What, limits};
 use cook_model::heat::PitKind;
 use cook_model::plan::Habits;
@@ -5,9 +6,9 @@ use cook_model::quantity::{Span, TemperatureDifference};
 use leptos::prelude::*;
 
 use crate::open_cook::open_cook;
-use crate::parts::{BackToCook, Choice, Heading, SettingField};
+use crate::parts::{BackToCook, Choice, Heading, NamedGear, SettingField};
 use crate::words::{Words, wording};
-use crate::{say, show};
+use crate::{gear, say, show};
 
 /// How much hotter or cooler than the rack's mean a hot or a cool spot is taken to be (common
 /// practice, no source).
@@ -17,12 +18,31 @@ const SPOT: TemperatureDifference = TemperatureDifference::from_f(15.0);
 #[component]
 pub fn HabitsScreen() -> impl IntoView {
     let cook = open_cook();
+    let kept = gear::kept();
     view! {
         <section class="screen habits">
             <div class="top">
                 <BackToCook />
                 <Heading text=wording("habits-title") />
             </div>
+            <NamedGear
+                name="pit-name"
+                label=wording("gear-pit")
+                in_use=move || kept.get().pit().map(|pit| pit.name.clone()).unwrap_or_default()
+                others=move || {
+                    let pits = kept.get().pits.into_iter().enumerate().skip(1);
+                    pits.map(|(place, pit)| (place, pit.name)).collect()
+                }
+                on_name=move |name: String| kept.change(|gear| gear.name_pit(name))
+                on_use=move |place: usize| {
+                    kept.change(|gear| gear.use_pit(place));
+                    gear::use_in(cook);
+                }
+                on_new=move |()| {
+                    kept.change(Gear::new_pit);
+                    gear::use_in(cook);
+                }
+            />
             <Choice
                 name="pit-kind"
                 label=wording("habits-pit")

@@ -1,5 +1,5 @@
-use cook_model::cook::Log;
 use cook_model::cook::export::{ImportProblem, export, import};
+use cook_model::cook::{Entry, Log};
 use leptos::prelude::*;
 use leptos::task::spawn_local;
 
@@ -9,7 +9,7 @@ use crate::device::storage::CookId;
 use crate::device::{clock, files};
 use crate::navigate::{Screen, navigation};
 use crate::open_cook::{OpenCook, open_cook};
-use crate::parts::{Heading, If};
+use crate::parts::{Heading, If, NewCook};
 use crate::say;
 use crate::words::{Words, wording};
 
@@ -29,10 +29,6 @@ pub fn More() -> impl IntoView {
                 </button>
             </li>
         }
-    };
-    let begin = move |_| {
-        cook.open(CookId::fresh(), Log::default());
-        navigation.go(Screen::SetOut);
     };
     view! {
         <section class="screen more">
@@ -54,9 +50,7 @@ pub fn More() -> impl IntoView {
                 {row(wording("more-settings"), Screen::Settings)}
                 {row(wording("more-end"), Screen::Start)}
                 <li>
-                    <button class="row" on:click=begin>
-                        {wording("more-new")}
-                    </button>
+                    <NewCook class="row" words=wording("more-new") />
                 </li>
             </ul>
             <Files />
@@ -89,7 +83,7 @@ fn Files() -> impl IntoView {
                 Ok(None) => return,
                 Ok(Some(text)) => match import(&text) {
                     Ok(log) => {
-                        store_all(cook, log).await;
+                        store_all(cook, log);
                         navigation.go(home(&cook.state().get_untracked()));
                         return;
                     }
@@ -131,14 +125,9 @@ fn in_words(problem: &ImportProblem) -> String {
 }
 
 /// Opens a cook that came as a file, as a new one beside those stored here.
-async fn store_all(cook: OpenCook, log: Log) {
+fn store_all(cook: OpenCook, log: Log) {
     let id = CookId::fresh();
-    if let Some(store) = cook.store() {
-        for entry in log.entries() {
-            if let Err(problem) = store.append(id, entry).await {
-                cook.trouble().set(Some(problem));
-            }
-        }
-    }
+    let text = |entry: &Entry| Some((entry.id, serde_json::to_string(entry).ok()?));
+    cook.pending().add(id, log.entries().iter().filter_map(text).collect(), || {});
     cook.open(id, log);
 }

@@ -261,9 +261,9 @@ fn AddPieces(
 
 /// Entries that set out so many pieces alike, numbered after those there ever were.
 fn set_out(cook: OpenCook, facts: Piece, count: u32) -> Vec<What> {
-    let log = cook.log();
-    let numbers = log.read_untracked();
-    let last = numbers
+    // What is still being stored counts too.
+    let log = cook.journal().with_told();
+    let last = log
         .entries()
         .iter()
         .filter_map(|entry| match entry.what {

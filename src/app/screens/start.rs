@@ -1,15 +1,15 @@
-use cook_model::cook::Log;
 use cook_model::kitchen::log::BagState;
 use cook_model::quantity::Moment;
 use leptos::prelude::*;
 
 use crate::app::home;
 use crate::demo;
-use crate::device::storage::{CookId, CookSummary};
+use crate::device::storage::CookSummary;
 use crate::kitchen::open_kitchen;
 use crate::navigate::{Screen, navigation};
 use crate::open_cook::open_cook;
-use crate::parts::{Heading, If};
+use crate::parts::{Heading, If, NewCook};
+use crate::switching::switch_to;
 use crate::words::wording;
 use crate::{say, show};
 
@@ -27,10 +27,6 @@ pub fn Start() -> impl IntoView {
             None => Vec::new(),
         }
     });
-    let begin = move |_| {
-        cook.open(CookId::fresh(), Log::default());
-        navigation.go(Screen::SetOut);
-    };
     let demo = move |_| {
         demo::start(cook);
         navigation.go(Screen::Live);
@@ -46,9 +42,7 @@ pub fn Start() -> impl IntoView {
                     {wording("start-continue")}
                 </button>
             </If>
-            <button class="main-action" on:click=begin>
-                {wording("start-new")}
-            </button>
+            <NewCook class="main-action" words=wording("start-new") />
             <button class="second-action" on:click=demo>
                 {wording("start-demo")}
             </button>
@@ -94,23 +88,11 @@ fn Earlier(
 ) -> impl IntoView {
     let cook = open_cook();
     let navigation = navigation();
-    let open = move |id: CookId| {
-        leptos::task::spawn_local(async move {
-            let Some(store) = cook.store() else { return };
-            match store.load(id).await {
-                Ok(texts) => {
-                    cook.open(id, Log::from_stored(texts.iter().map(String::as_str)));
-                    navigation.go(home(&cook.state().get_untracked()));
-                }
-                Err(problem) => cook.trouble().set(Some(problem)),
-            }
-        });
-    };
     let rows = cooks.into_iter().take(LISTED).map(|summary| {
         let begun = summary.id.set_up();
         view! {
             <li>
-                <button class="row" on:click=move |_| open(summary.id)>
+                <button class="row" on:click=move |_| switch_to(cook, navigation, summary.id)>
                     {move || say!("cook-begun", when = show::day_and_clock(begun))}
                 </button>
             </li>

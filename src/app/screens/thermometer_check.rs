@@ -8,10 +8,10 @@ use leptos::prelude::*;
 
 use crate::derived::Derived;
 use crate::open_cook::open_cook;
-use crate::parts::{Choice, Field, Heading, If};
+use crate::parts::{Choice, Field, Heading, If, NamedGear};
 use crate::typed::{Altitude, Typed, quantity, quantity_or_blank};
 use crate::words::wording;
-use crate::{safety_words, say, show};
+use crate::{gear, safety_words, say, show};
 
 /// What a thermometer could show in water, however wrong it is.
 const SHOWN: RangeInclusive<Temperature> = Temperature::from_f(-20.0)..=Temperature::from_f(260.0);
@@ -32,6 +32,13 @@ pub fn ThermometerCheck() -> impl IntoView {
     let cook = open_cook();
     let state = cook.state();
     let instrument = RwSignal::new(Instrument::InstantRead);
+    let kept = gear::kept();
+    let others = move || {
+        let of = instrument.get();
+        let all = kept.get().thermometers.into_iter().enumerate();
+        let same = all.filter(|(_, one)| one.instrument == of).skip(1);
+        same.map(|(place, one)| (place, one.name)).collect()
+    };
     let (ice, bad_ice) = (RwSignal::new(String::new()), RwSignal::new(None));
     let (boiling, bad_boiling) = (RwSignal::new(String::new()), RwSignal::new(None));
     let (height, bad_height) = (RwSignal::new(SEA_LEVEL.in_field()), RwSignal::new(None));
@@ -109,6 +116,21 @@ pub fn ThermometerCheck() -> impl IntoView {
                 ]
                 chosen=instrument
                 on_choose=move |chosen| instrument.set(chosen)
+            />
+            <NamedGear
+                name="thermometer-name"
+                label=wording("gear-thermometer")
+                in_use=move || kept.get().thermometer(instrument.get()).map(|it| it.name.clone()).unwrap_or_default()
+                others=others
+                on_name=move |name: String| kept.change(|gear| gear.name_thermometer(instrument.get_untracked(), name))
+                on_use=move |place: usize| {
+                    kept.change(|gear| gear.use_thermometer(place));
+                    gear::use_in(cook);
+                }
+                on_new=move |()| {
+                    kept.change(|gear| gear.new_thermometer(instrument.get_untracked()));
+                    gear::use_in(cook);
+                }
             />
             <p class="note">{move || now()}</p>
             <div class="card">

@@ -18,6 +18,7 @@ list-and = { $first } and { $last }
 span-of = { $first } to { $last }
 back = Back
 undo = Undo
+redo = Redo
 change = Change
 today = Today
 tomorrow = Tomorrow
@@ -43,6 +44,12 @@ start-continue = Go on with this cook
 start-earlier = Earlier cooks
 start-caution = A forecast never shows that chicken is safe. Only your thermometer does.
 cook-begun = Cook of { $when }
+new-cook-ask = Start another cook?
+new-cook-on = On the pit: { $pieces }.
+new-cook-resting = Resting: { $pieces }.
+new-cook-alarms = Its alarms go on ringing beside the new cook's. You find it again under Earlier cooks.
+new-cook-go = Start a new cook
+new-cook-stay = Stay with this cook
 
 ## Set-out
 set-out-title = Set out
@@ -97,6 +104,7 @@ bad-comma = 1,234 can be read two ways. Type 1234 or 1.234.
 bad-range = Between { $low } and { $high } is accepted.
 bad-dinner-past = { $time } today has passed. Pick a later time, or choose Tomorrow.
 bad-dinner-blank = Pick a time, or choose No set time.
+bad-time-blank = Pick a time.
 bad-not-on = { $piece } is not on the pit yet. Put it on first; what you typed stays here.
 bad-packed = { $piece } is served or packed, so it takes no more readings. Undo that in the log first.
 
@@ -300,6 +308,11 @@ tonight-title = For tonight
 tonight-hint = Dinner waits for these only. Tap a piece to change it.
 tonight-is = { $piece }: tonight
 tonight-is-not = { $piece }: later
+gear-thermometer = Name of this thermometer
+gear-pit = Name of this pit
+gear-use = Use { $name }
+gear-nameless = the one without a name
+gear-new = Another one
 
 ## Rest
 rest-title = Rest
@@ -325,6 +338,33 @@ log-undone = Undone
 log-ignored = Not counted: { $why }
 log-set-aside-title = Could not be read
 log-set-aside-lead = These stored entries are kept as they were found and change nothing.
+
+done-added = { $count ->
+    [one] 1 piece added
+   *[other] { $count } pieces added
+ }
+done-more = { $what }, and { $count } more
+done-mended = Corrected: { $what }
+done-again = Done again: { $what }
+done-from-phone = From this phone: { $what }
+log-back = Undo: { $what }
+log-forward = Redo: { $what }
+log-mend = Correct: { $what }
+log-mend-short = Correct
+forgotten = Tell what was forgotten
+forgotten-what = What was forgotten
+forgotten-put-on = Put on
+forgotten-pulled = Pulled
+which-piece = It was
+when = When it was
+mend-value = It was ({ $unit })
+mend-store = Store
+mend-leave = Leave as it was
+mend-lost = { $count ->
+    [one] 1 other entry would then no longer count.
+   *[other] { $count } other entries would then no longer count.
+ }
+mend-refused = That cannot be: { $why }.
 
 entry-pit-target = Pit set for { $temperature }
 entry-ambient = Air where it rests { $temperature }
@@ -380,6 +420,7 @@ problem-already-packed = the piece was served or packed already
 problem-unknown-reading = the reading is not there any more
 problem-too-late = it came too long after the reading
 problem-impossible-value = its value is not possible
+problem-in-the-future = it has not happened yet
 problem-other = it makes no sense there
 
 ## Alarms
@@ -393,6 +434,8 @@ alarm-other = The cook calls for you
 alarm-late = Due { $span } ago
 alarm-snooze = In 5 min
 alarm-done = Heard
+alarms-elsewhere = Alarms of another cook
+alarm-elsewhere = Cook of { $cook }: { $what }
 
 ## Curves
 curves-title = Curves
@@ -430,7 +473,22 @@ file-no-cook = This is not a cook saved by this app. A file that ends in .json, 
 file-refused = The phone did not take the file.
 
 ## Storage trouble
-trouble-storage = This phone did not store the last entry. The cook goes on, but keep this page open.
+trouble-unstored = { $count ->
+    [one] 1 entry is not stored yet.
+   *[other] { $count } entries are not stored yet.
+ }
+trouble-slow = The phone is slow to store.
+trouble-kept = The cook goes on, the app keeps trying, and a copy is in the browser's small store.
+trouble-not-kept = The cook goes on and the app keeps trying, but save the cook as a file before you close this page, or they are lost.
+trouble-taken-along = They are taken along when this page is loaded anew.
+trouble-denied = This browser stores nothing for this page (a private window, or storage is off).
+trouble-full = The phone has no room left.
+trouble-busy = The storage does not answer. Close other windows of Pull Order.
+trouble-lost = The browser has lost its storage, and has it again once this page is loaded anew.
+trouble-replaced = A newer version of Pull Order is open in another window. Close this one.
+trouble-taken = Another window stored something else in this place.
+trouble-failed = The storage failed: { $why }.
+trouble-reload = Load anew
 
 ## More, settings
 more-title = More
@@ -705,7 +763,6 @@ done-used = Bag { $number } used
 done-thrown = Bag { $number } thrown away
 done-weighed = Weighing stored
 done-rub = Rub stored
-done-undone = Undone
 remind-use = Use by tomorrow: { $bag }
 remind-throw = Throw away: { $bag }
 remind-freezer = Use from the freezer soon: { $bag }

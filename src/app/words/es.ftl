@@ -18,6 +18,7 @@ list-and = { $first } y { $last }
 span-of = { $first } a { $last }
 back = Volver
 undo = Deshacer
+redo = Rehacer
 change = Cambiar
 today = Hoy
 tomorrow = Mañana
@@ -43,6 +44,12 @@ start-continue = Seguir con este asado
 start-earlier = Asados anteriores
 start-caution = Un pronóstico nunca demuestra que el pollo es seguro. Solo lo hace tu termómetro.
 cook-begun = Asado del { $when }
+new-cook-ask = ¿Empezar otro asado?
+new-cook-on = En el ahumador: { $pieces }.
+new-cook-resting = En reposo: { $pieces }.
+new-cook-alarms = Sus alarmas siguen sonando junto a las del nuevo. Lo encuentras otra vez en Asados anteriores.
+new-cook-go = Empezar un asado nuevo
+new-cook-stay = Seguir con este asado
 
 ## Set-out
 set-out-title = Preparar
@@ -97,6 +104,7 @@ bad-comma = 1,234 se puede leer de dos maneras. Escribe 1234 o 1.234.
 bad-range = Se acepta entre { $low } y { $high }.
 bad-dinner-past = Las { $time } de hoy ya han pasado. Elige una hora más tarde, o Mañana.
 bad-dinner-blank = Elige una hora, o Sin hora fija.
+bad-time-blank = Elige una hora.
 bad-not-on = { $piece } todavía no está en el ahumador. Ponla primero; lo que escribiste se queda aquí.
 bad-packed = { $piece } está servida o envasada y ya no admite lecturas. Deshazlo antes en el diario.
 
@@ -300,6 +308,11 @@ tonight-title = Para esta noche
 tonight-hint = La cena solo espera a estas. Toca una pieza para cambiarla.
 tonight-is = { $piece }: esta noche
 tonight-is-not = { $piece }: después
+gear-thermometer = Nombre de este termómetro
+gear-pit = Nombre de este ahumador
+gear-use = Usar { $name }
+gear-nameless = el que no tiene nombre
+gear-new = Otro más
 
 ## Rest
 rest-title = Reposo
@@ -325,6 +338,33 @@ log-undone = Deshecho
 log-ignored = No cuenta: { $why }
 log-set-aside-title = No se pudo leer
 log-set-aside-lead = Estas anotaciones guardadas se conservan como se encontraron y no cambian nada.
+
+done-added = { $count ->
+    [one] 1 pieza añadida
+   *[other] { $count } piezas añadidas
+ }
+done-more = { $what }, y { $count } más
+done-mended = Corregido: { $what }
+done-again = Hecho otra vez: { $what }
+done-from-phone = De este teléfono: { $what }
+log-back = Deshacer: { $what }
+log-forward = Rehacer: { $what }
+log-mend = Corregir: { $what }
+log-mend-short = Corregir
+forgotten = Contar lo que se olvidó
+forgotten-what = Lo que se olvidó
+forgotten-put-on = Al ahumador
+forgotten-pulled = Retirada
+which-piece = Era
+when = Cuándo fue
+mend-value = Era ({ $unit })
+mend-store = Guardar
+mend-leave = Dejarlo como estaba
+mend-lost = { $count ->
+    [one] 1 anotación más ya no contaría.
+   *[other] { $count } anotaciones más ya no contarían.
+ }
+mend-refused = No puede ser: { $why }.
 
 entry-pit-target = Ahumador fijado a { $temperature }
 entry-ambient = Aire donde reposa { $temperature }
@@ -380,6 +420,7 @@ problem-already-packed = la pieza ya estaba servida o envasada
 problem-unknown-reading = la lectura ya no está
 problem-too-late = llegó demasiado después de la lectura
 problem-impossible-value = su valor no es posible
+problem-in-the-future = todavía no ha pasado
 problem-other = ahí no tiene sentido
 
 ## Alarms
@@ -393,6 +434,8 @@ alarm-other = El asado te llama
 alarm-late = Tocaba hace { $span }
 alarm-snooze = En 5 min
 alarm-done = Oída
+alarms-elsewhere = Alarmas de otro asado
+alarm-elsewhere = Asado de { $cook }: { $what }
 
 ## Curves
 curves-title = Curvas
@@ -430,7 +473,22 @@ file-no-cook = No es un asado guardado por esta aplicación. Se acepta un archiv
 file-refused = El teléfono no aceptó el archivo.
 
 ## Storage trouble
-trouble-storage = Este teléfono no guardó la última anotación. El asado sigue, pero deja esta página abierta.
+trouble-unstored = { $count ->
+    [one] 1 anotación todavía no está guardada.
+   *[other] { $count } anotaciones todavía no están guardadas.
+ }
+trouble-slow = El teléfono tarda en guardar.
+trouble-kept = El asado sigue, la aplicación lo sigue intentando y hay una copia en el almacén pequeño del navegador.
+trouble-not-kept = El asado sigue y la aplicación lo sigue intentando, pero guarda el asado como archivo antes de cerrar esta página, o se pierden.
+trouble-taken-along = Se conservan al volver a cargar esta página.
+trouble-denied = Este navegador no guarda nada de esta página (ventana privada, o almacenamiento apagado).
+trouble-full = El teléfono no tiene más espacio.
+trouble-busy = El almacenamiento no responde. Cierra otras ventanas de Pull Order.
+trouble-lost = El navegador perdió su almacenamiento y lo recupera al volver a cargar esta página.
+trouble-replaced = Hay una versión más nueva de Pull Order abierta en otra ventana. Cierra esta.
+trouble-taken = Otra ventana guardó otra cosa en este lugar.
+trouble-failed = El almacenamiento falló: { $why }.
+trouble-reload = Volver a cargar
 
 ## More, settings
 more-title = Más
@@ -705,7 +763,6 @@ done-used = Bolsa { $number } usada
 done-thrown = Bolsa { $number } tirada
 done-weighed = Pesada guardada
 done-rub = Adobo guardado
-done-undone = Deshecho
 remind-use = Usar a más tardar mañana: { $bag }
 remind-throw = Tirar: { $bag }
 remind-freezer = Usar pronto, del congelador: { $bag }

@@ -271,11 +271,6 @@ impl What {
             _ => None,
         }
     }
-
-    /// Whether the app wrote it down without being told.
-    pub fn is_noted_unasked(&self) -> bool {
-        matches!(self, Self::ClockJumped | Self::ClockUnwatched)
-    }
 }
 
 impl log::Event for What {
@@ -293,5 +288,13 @@ impl log::Event for What {
             Self::DinnerSet { at } => at.iter().copied().collect(),
             _ => Vec::new(),
         }
+    }
+
+    fn undoing(entry: EntryId) -> Self {
+        Self::Undone { entry }
+    }
+
+    fn is_noted_unasked(&self) -> bool {
+        matches!(self, Self::ClockJumped | Self::ClockUnwatched)
     }
 }

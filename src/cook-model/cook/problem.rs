@@ -30,6 +30,9 @@ pub enum Problem {
     /// Its value is outside what this thing can have.
     #[error("its value is not possible")]
     ImpossibleValue,
+    /// It is said to have happened later than it was told.
+    #[error("it has not happened yet")]
+    InTheFuture,
 }
 
 /// An entry and why it changed nothing.

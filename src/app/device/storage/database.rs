@@ -77,19 +77,24 @@ impl LogDatabase {
         self.replaced.get()
     }
 
-    /// Adds one entry in a transaction of its own, and returns when it is on the disk.
-    pub async fn add(&self, cook: CookId, id: EntryId, text: &str) -> Result<(), Error> {
+    /// Adds entries in one transaction, and returns when they are on the disk. One that is there
+    /// already is left as it is.
+    ///
+    /// # Errors
+    /// A [`Trouble`], and then none of them was added: [`Trouble::Taken`] if something else lies under
+    /// one of the ids.
+    pub async fn add(&self, of: CookId, texts: &[(EntryId, String)]) -> Result<(), Trouble> {
         let transaction = self.write(&[LOG])?;
-        transaction.object_store(LOG)?.add(text).with_key(key(cook, id)).primitive()?.await?;
-        transaction.commit().await
-    }
-
-    /// The text under an id.
-    pub async fn get(&self, cook: CookId, id: EntryId) -> Result<Option<String>, Error> {
-        let transaction = self.read(LOG)?;
-        let found: Option<JsValue> =
-            transaction.object_store(LOG)?.get(key(cook, id)).primitive()?.await?;
-        Ok(found.as_ref().map(to_text))
+        let log = transaction.object_store(LOG)?;
+        for (id, text) in texts {
+            let found: Option<JsValue> = log.get(key(of, *id)).primitive()?.await?;
+            match found.as_ref().map(to_text) {
+                None => drop(log.add(text.as_str()).with_key(key(of, *id)).primitive()?.await?),
+                Some(found) if found == *text => {}
+                Some(_) => return Err(Trouble::Taken),
+            }
+        }
+        Ok(transaction.commit().await?)
     }
 
     /// All texts of one cook.

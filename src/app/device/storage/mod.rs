@@ -13,23 +13,22 @@ use std::cell::{Cell, RefCell};
 use std::collections::BTreeMap;
 use std::rc::Rc;
 
+use cook_model::cook::EntryId;
 use cook_model::cook::alarms::AlarmId;
 use cook_model::cook::heal::{Stored, heal};
 use cook_model::cook::ringing::{Mark, Marks};
-use cook_model::cook::{Entry, EntryId};
-use cook_model::kitchen::log::KitchenEntry;
 use cook_model::quantity::Moment;
-use indexed_db_futures::error::{DomException, Error};
+use serde::{Deserialize, Serialize};
 use wasm_bindgen_futures::spawn_local;
 
 use super::{clock, identity};
 use announce::Announcer;
 use database::LogDatabase;
-pub use problem::{StorageProblem, Trouble};
+pub use problem::Trouble;
 
 /// Names a cook: the millisecond it was set up, and ten bits of chance, so that two phones do not
 /// draw the same. Below 2^53.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
 pub struct CookId(pub u64);
 
 impl CookId {
@@ -71,16 +70,15 @@ impl Store {
     /// Opens the storage.
     ///
     /// # Errors
-    /// A [`StorageProblem`] if the browser does not give it. The app then goes on with
+    /// A [`Trouble`] if the browser does not give it. The app then goes on with
     /// [`Store::without_database`].
-    pub async fn open() -> Result<Self, StorageProblem> {
+    pub async fn open() -> Result<Self, Trouble> {
         let database = LogDatabase::open().await?;
         Ok(Self::with(Some(Rc::new(database))))
     }
 
     /// A store for when [`Store::open`] failed: it has the second copy only. Each
-    /// [`Store::append`] tries the database again, and fails with `kept` as long as only the
-    /// second copy takes the entry.
+    /// [`Store::append`] tries the database again.
     pub fn without_database() -> Self {
         Self::with(None)
     }
@@ -96,11 +94,11 @@ impl Store {
     /// All cooks, the latest first.
     ///
     /// # Errors
-    /// A [`StorageProblem`] if the database cannot be read.
-    pub async fn cooks(&self) -> Result<Vec<CookSummary>, StorageProblem> {
+    /// A [`Trouble`] if the database cannot be read.
+    pub async fn cooks(&self) -> Result<Vec<CookSummary>, Trouble> {
         let mut cooks: BTreeMap<CookId, usize> = second_copy::cooks().into_iter().collect();
         if self.has_database() {
-            let stored = self.database().await?.cooks().await.map_err(Trouble::from)?;
+            let stored = self.database().await?.cooks().await?;
             for (id, entries) in stored {
                 let most = cooks.entry(id).or_default();
                 *most = entries.max(*most);
@@ -115,8 +113,8 @@ impl Store {
     /// own besides.
     ///
     /// # Errors
-    /// A [`StorageProblem`] if the database cannot be read.
-    pub async fn load(&self, cook: CookId) -> Result<Vec<String>, StorageProblem> {
+    /// A [`Trouble`] if the database cannot be read.
+    pub async fn load(&self, cook: CookId) -> Result<Vec<String>, Trouble> {
         if !self.has_database() {
             return Ok(second_copy::texts(cook).into_values().collect());
         }
@@ -127,44 +125,38 @@ impl Store {
                 second_copy::drop_cook(other);
             }
         }
-        Ok(heal_cook(&database, cook).await?)
+        heal_cook(&database, cook).await
     }
 
-    /// Stores one entry. Returns when it is on the disk: only then may its tap be acknowledged.
+    /// The stored texts of one cook, left as they are.
     ///
     /// # Errors
-    /// A [`StorageProblem`]; the caller keeps the entry in memory and tells the person.
-    pub async fn append(&self, cook: CookId, entry: &Entry) -> Result<(), StorageProblem> {
-        let text =
-            serde_json::to_string(entry).map_err(|error| Trouble::Failed(error.to_string()))?;
-        self.append_text(cook, entry.id, &text).await
-    }
-
-    /// Stores one entry of the kitchen's, as [`Store::append`] does one of a cook's.
-    ///
-    /// # Errors
-    /// A [`StorageProblem`]; the caller keeps the entry in memory and tells the person.
-    pub async fn append_to_kitchen(&self, entry: &KitchenEntry) -> Result<(), StorageProblem> {
-        let text =
-            serde_json::to_string(entry).map_err(|error| Trouble::Failed(error.to_string()))?;
-        self.append_text(KITCHEN, entry.id, &text).await
-    }
-
-    async fn append_text(
-        &self,
-        cook: CookId,
-        id: EntryId,
-        text: &str,
-    ) -> Result<(), StorageProblem> {
-        let kept = second_copy::set(cook, id, text);
-        match self.add(cook, id, text).await {
-            Ok(()) => {
-                self.0.windows.tell(cook, text);
-                self.ask_for_persistence();
-                Ok(())
-            }
-            Err(what) => Err(StorageProblem { what, kept }),
+    /// A [`Trouble`] if the database cannot be read.
+    pub async fn peek(&self, cook: CookId) -> Result<Vec<String>, Trouble> {
+        let second = second_copy::texts(cook);
+        if !self.has_database() {
+            return Ok(second.into_values().collect());
         }
+        let first = self.database().await?.texts(cook).await?;
+        Ok(heal(&first, &second).texts)
+    }
+
+    /// Puts the entries of one tap into the second copy, at once; false if the browser refused any.
+    pub fn keep_second(of: CookId, texts: &[(EntryId, String)]) -> bool {
+        // Each is put there, also after one that was refused.
+        texts.iter().filter(|(id, text)| !second_copy::set(of, *id, text)).count() == 0
+    }
+
+    /// Stores the entries of one tap, all or none. Returns when they are on the disk: only then may
+    /// the tap be acknowledged as stored. To store them again changes nothing.
+    ///
+    /// # Errors
+    /// A [`Trouble`]; the caller keeps the entries and tells the person.
+    pub async fn append(&self, of: CookId, texts: &[(EntryId, String)]) -> Result<(), Trouble> {
+        self.add(of, texts).await?;
+        texts.iter().for_each(|(_, text)| self.0.windows.tell(of, text));
+        self.ask_for_persistence();
+        Ok(())
     }
 
     /// Calls this with the text of each entry that another window has stored. A window that was
@@ -176,48 +168,38 @@ impl Store {
     /// What this phone remembers of the alarms of one cook.
     ///
     /// # Errors
-    /// A [`StorageProblem`] if the database cannot be read.
-    pub async fn marks(&self, cook: CookId) -> Result<Marks, StorageProblem> {
-        Ok(self.database().await?.marks(cook).await.map_err(Trouble::from)?)
+    /// A [`Trouble`] if the database cannot be read.
+    pub async fn marks(&self, cook: CookId) -> Result<Marks, Trouble> {
+        Ok(self.database().await?.marks(cook).await?)
     }
 
     /// Changes what is remembered of one alarm, no other window coming between reading and
     /// writing. Returns what is remembered afterwards, and whether that is new.
     ///
     /// # Errors
-    /// A [`StorageProblem`] if the database cannot be read or written.
+    /// A [`Trouble`] if the database cannot be read or written.
     pub async fn change_mark(
         &self,
         cook: CookId,
         id: AlarmId,
         change: impl FnOnce(Option<Mark>) -> Option<Mark>,
-    ) -> Result<(Option<Mark>, bool), StorageProblem> {
+    ) -> Result<(Option<Mark>, bool), Trouble> {
         let database = self.database().await?;
-        Ok(database.change_mark(cook, id, change).await.map_err(Trouble::from)?)
+        Ok(database.change_mark(cook, id, change).await?)
     }
 
-    async fn add(&self, cook: CookId, id: EntryId, text: &str) -> Result<(), Trouble> {
+    async fn add(&self, of: CookId, texts: &[(EntryId, String)]) -> Result<(), Trouble> {
         let database = self.database().await?;
-        let Err(error) = database.add(cook, id, text).await else { return Ok(()) };
+        let Err(trouble) = database.add(of, texts).await else { return Ok(()) };
         if database.is_replaced() {
             return Err(Trouble::Replaced);
         }
-        if !matches!(error, Error::DomException(DomException::ConstraintError(_))) {
-            let what = Trouble::from(error);
-            if what == Trouble::Full {
-                return Err(what);
-            }
-            // Browsers drop the connection now and then, above all after sleep: one more try.
-            self.0.database.replace(None);
-            let database = self.database().await?;
-            let Err(_) = database.add(cook, id, text).await else { return Ok(()) };
+        if trouble == Trouble::Taken {
+            return Err(trouble);
         }
-        // Something lies under this id: this very entry, if an earlier try was stored after all.
-        match self.database().await?.get(cook, id).await? {
-            Some(found) if found == text => Ok(()),
-            Some(_) => Err(Trouble::Taken),
-            None => Err(Trouble::Failed("it was not written".to_owned())),
-        }
+        // Browsers drop the connection now and then, above all after sleep: one more try.
+        self.0.database.replace(None);
+        self.database().await?.add(of, texts).await
     }
 
     fn has_database(&self) -> bool {

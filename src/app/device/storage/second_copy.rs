@@ -5,7 +5,7 @@ use cook_model::cook::heal::{Repair, Stored};
 use cook_model::cook::{DeviceId, EntryId};
 
 use super::CookId;
-use crate::device::small_store;
+use crate::device::small_store::{self, Kind};
 
 const BEGINNING: &str = "log/";
 
@@ -48,7 +48,7 @@ pub fn repair(cook: CookId, repairs: &[Repair]) {
 pub fn drop_cook(cook: CookId) {
     for key in small_store::keys(BEGINNING) {
         if read_key(&key).is_some_and(|(of, _)| of == cook) {
-            small_store::remove(&key);
+            small_store::remove(Kind::Phone, &key);
         }
     }
 }

@@ -167,6 +167,10 @@ impl log::Event for KitchenWhat {
             _ => Vec::new(),
         }
     }
+
+    fn undoing(entry: EntryId) -> Self {
+        Self::Undone { entry }
+    }
 }
 
 crate::tagged::stored_with_kind!(KitchenWhat);

@@ -6,6 +6,7 @@ use cook_model::piece::PieceId;
 use cook_model::plan::{Outlook, Standing};
 use cook_model::quantity::Span;
 
+use crate::device::files::Handed;
 use crate::{safety_words, say, show};
 
 /// What was just done, in one line.
@@ -235,5 +236,14 @@ pub fn dinner(now: &Outlook) -> String {
         Standing::Late => say!("live-dinner-late", span = span),
         Standing::Early => say!("live-dinner-early", span = span),
         Standing::OnTime => say!("live-dinner-on-time"),
+    }
+}
+
+/// What is said of a file that was to leave the app; nothing where the person kept it.
+pub fn handed(what: Handed, name: &str) -> Option<String> {
+    match what {
+        Handed::Taken => Some(say!("file-saved", name = name)),
+        Handed::Cancelled => None,
+        Handed::Refused => Some(say!("file-refused")),
     }
 }

@@ -7,6 +7,7 @@ use cook_model::piece::PieceId;
 use cook_model::plan::{Drift, OffTarget, Outlook, Standing};
 use cook_model::quantity::{Moment, Span};
 
+use crate::device::files::Handed;
 use crate::{safety_words, say, show};
 
 /// An entry in one line.
@@ -311,5 +312,14 @@ pub fn dinner(now: &Outlook) -> String {
         Standing::Late => say!("live-dinner-late", span = span),
         Standing::Early => say!("live-dinner-early", span = span),
         Standing::OnTime => say!("live-dinner-on-time"),
+    }
+}
+
+/// What is said of a file that was to leave the app; nothing where the person kept it.
+pub fn handed(what: Handed, name: &str) -> Option<String> {
+    match what {
+        Handed::Taken => Some(say!("file-saved", name = name)),
+        Handed::Cancelled => None,
+        Handed::Refused => Some(say!("file-refused")),
     }
 }

@@ -16,6 +16,7 @@ use wasm_bindgen::{JsCast, JsValue};
 
 use crate::preferences;
 use crate::say;
+use crate::words::Language;
 
 /// An avoirdupois pound.
 const OUNCES_IN_A_POUND: f64 = 16.0;
@@ -120,32 +121,51 @@ pub fn length_unit() -> String {
 
 /// The time of day, in the phone's own form and time zone.
 pub fn clock(moment: Moment) -> String {
-    let date = date(moment);
-    let written = clock_form(&date).format().call1(&JsValue::UNDEFINED, &date);
+    written(&clock_form(&date(moment)), moment)
+}
+
+fn written(form: &DateTimeFormat, moment: Moment) -> String {
+    let written = form.format().call1(&JsValue::UNDEFINED, &date(moment));
     // It takes any date that a browser's date can hold, and a moment is one.
     written.ok().and_then(|written| written.as_string()).unwrap_or_default()
 }
 
 thread_local! {
-    /// The form of the clock, and by how many minutes it was off from UTC where it was made: to make
-    /// one takes a browser longer than to use it a hundred times.
-    static CLOCK_FORM: RefCell<Option<(f64, DateTimeFormat)>> = const { RefCell::new(None) };
+    /// The form of the clock, in which language, and by how many minutes it was off from UTC where it
+    /// was made: to make one takes a browser longer than to use it a hundred times.
+    static CLOCK_FORM: RefCell<Option<(Language, f64, DateTimeFormat)>> =
+        const { RefCell::new(None) };
 }
 
 /// Hour and minute in the phone's own form. A form keeps the time zone that it was made in, so that
 /// one is made anew when the phone's has changed.
 fn clock_form(date: &js_sys::Date) -> DateTimeFormat {
-    let offset = date.get_timezone_offset();
+    let (language, offset) = (preferences::language(), date.get_timezone_offset());
     CLOCK_FORM.with_borrow_mut(|kept| match kept {
-        Some((of, form)) if *of == offset => form.clone(),
-        _ => {
-            let options = js_sys::Object::new();
-            set(&options, "hour", "numeric");
-            set(&options, "minute", "2-digit");
-            let form = DateTimeFormat::new(&js_sys::Array::new(), &options);
-            kept.insert((offset, form)).1.clone()
-        }
+        Some((of, at, form)) if (*of, *at) == (language, offset) => form.clone(),
+        _ => kept.insert((language, offset, form_of(&[]))).2.clone(),
     })
+}
+
+/// The one form in which moments are written: the app's language, and the phone's hours of the day, 12
+/// or 24. Without the latter a language brings its own: "es" has 24 hours where a phone set to Spanish
+/// of Mexico may have 12. `parts` are shown besides hour and minute.
+fn form_of(parts: &[(&str, &str)]) -> DateTimeFormat {
+    let hours = [("hour", "numeric"), ("minute", "2-digit")];
+    let options = js_sys::Object::new();
+    for (part, form) in hours.iter().chain(parts) {
+        set(&options, part, &(*form).into());
+    }
+    let phone = DateTimeFormat::new(&js_sys::Array::new(), &options).resolved_options();
+    let of_phone = |name: &str| js_sys::Reflect::get(&phone, &name.into()).unwrap_or_default();
+    let language = preferences::language();
+    let locale = of_phone("locale").as_string();
+    // A phone of the same language knows best how its region writes it.
+    let locale =
+        locale.filter(|tag| Language::of_tag(tag) == language && tag.starts_with(language.tag()));
+    let locale = locale.unwrap_or_else(|| language.tag().to_owned());
+    set(&options, "hourCycle", &of_phone("hourCycle"));
+    DateTimeFormat::new(&js_sys::Array::of1(&locale.into()), &options)
 }
 
 /// The time of day as short as it can be: "5:30", "17:30".
@@ -175,17 +195,7 @@ pub fn clock_in_field(moment: Moment) -> String {
 
 /// The day and the time of day, in the phone's own form.
 pub fn day_and_clock(moment: Moment) -> String {
-    let options = js_sys::Object::new();
-    for (part, form) in [
-        ("weekday", "short"),
-        ("day", "numeric"),
-        ("month", "short"),
-        ("hour", "numeric"),
-        ("minute", "2-digit"),
-    ] {
-        set(&options, part, form);
-    }
-    date(moment).to_locale_string(preferences::language().tag(), &options).into()
+    written(&form_of(&[("weekday", "short"), ("day", "numeric"), ("month", "short")]), moment)
 }
 
 /// The day as a file's name holds it: "2026-06-12".
@@ -199,9 +209,9 @@ pub fn date(moment: Moment) -> js_sys::Date {
     js_sys::Date::new(&JsValue::from_f64(moment.timestamp_millis() as f64))
 }
 
-fn set(options: &js_sys::Object, name: &str, value: &str) {
+fn set(options: &js_sys::Object, name: &str, value: &JsValue) {
     // Setting a field of a plain object cannot fail.
-    let _ = js_sys::Reflect::set(options, &name.into(), &value.into());
+    let _ = js_sys::Reflect::set(options, &name.into(), value);
 }
 
 /// A span to the minute: "12 min", "1 h 05 min"; its sign is left out.

@@ -32,26 +32,50 @@ pub enum FileProblem {
     Unreadable,
 }
 
+/// What became of a file that was to leave the app.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Handed {
+    /// Another app or the phone's downloads have it.
+    Taken,
+    /// The person thought better of it.
+    Cancelled,
+    /// The phone did not take it.
+    Refused,
+}
+
+/// Hands a text as a file to another app where the phone offers that, or else saves it among its
+/// downloads. To be called from a tap.
+pub async fn hand_over(name: &str, kind: &str, text: &str) -> Handed {
+    match share(name, kind, text).await {
+        Handed::Refused if download(name, kind, text) => Handed::Taken,
+        other => other,
+    }
+}
+
 /// Saves a text as a file where the phone keeps downloads; false if the browser refused.
 pub fn download(name: &str, kind: &str, text: &str) -> bool {
     try_download(name, kind, text).is_ok()
 }
 
-/// Whether the phone can hand a file to another app.
-pub fn can_share() -> bool {
-    feature::navigator_has("canShare")
+async fn share(name: &str, kind: &str, text: &str) -> Handed {
+    if !feature::navigator_has("canShare") {
+        return Handed::Refused;
+    }
+    let Ok(data) = share_data(name, kind, text) else { return Handed::Refused };
+    let navigator = window().navigator();
+    if !navigator.can_share_with_data(&data) {
+        return Handed::Refused;
+    }
+    match JsFuture::from(navigator.share_with_data(&data)).await {
+        Ok(_) => Handed::Taken,
+        Err(error) if is_abort(&error) => Handed::Cancelled,
+        Err(_) => Handed::Refused,
+    }
 }
 
-/// Hands a text as a file to another app; false if the phone cannot or the person thought better of
-/// it. To be called from a tap.
-pub async fn share(name: &str, kind: &str, text: &str) -> bool {
-    if !can_share() {
-        return false;
-    }
-    let Ok(data) = share_data(name, kind, text) else { return false };
-    let navigator = window().navigator();
-    navigator.can_share_with_data(&data)
-        && JsFuture::from(navigator.share_with_data(&data)).await.is_ok()
+/// Whether the person closed the sheet that offers other apps (W3C Web Share: "AbortError").
+fn is_abort(error: &JsValue) -> bool {
+    js_sys::Reflect::get(error, &"name".into()).is_ok_and(|name| name == "AbortError")
 }
 
 /// Lets the person choose a file, and reads it. None if they chose none. To be called from a tap.
@@ -82,6 +106,8 @@ async fn choose_file(accepted: &str) -> Option<File> {
     for event in ["change", "cancel"] {
         input.add_event_listener_with_callback(event, heard.as_ref().unchecked_ref()).ok()?;
     }
+    // A browser may tell of both.
+    heard.forget();
     input.click();
     waiting.await.ok()?;
     input.files()?.get(0)

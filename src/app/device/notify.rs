@@ -68,6 +68,21 @@ pub fn permission() -> Permission {
     }
 }
 
+/// Whether this browser's notifications have buttons: on an iPhone and in some others they have none.
+pub fn have_buttons() -> bool {
+    let most = feature::window_has("Notification")
+        .then(|| {
+            Reflect::get(
+                &Reflect::get(&window(), &"Notification".into()).ok()?,
+                &"maxActions".into(),
+            )
+            .ok()?
+            .as_f64()
+        })
+        .flatten();
+    most.is_some_and(|most| most >= 2.0)
+}
+
 /// Asks the person. To be called from a tap, after saying what for.
 pub async fn ask() -> Permission {
     if permission() == Permission::NotAsked

@@ -1,14 +1,15 @@
 //! The sound of an alarm, made by the browser's own oscillator.
 //!
 //! A browser lets a page make sound only after a tap, and may take that back while the page is
-//! hidden: so each tap makes sure of it again. Between tunes the browser's audio is put to sleep: awake
+//! hidden or a call comes in: so each tap makes sure of it again. Between tunes the browser's audio is put to sleep: awake
 //! it renders silence all the time, at some two percent of a core.
 
 use std::cell::RefCell;
 
 use gloo_timers::callback::Timeout;
+use js_sys::Reflect;
 use leptos::ev;
-use leptos::prelude::window_event_listener;
+use leptos::prelude::{window, window_event_listener};
 use web_sys::{AudioContext, AudioContextState, OscillatorType};
 
 use super::feature;
@@ -69,6 +70,7 @@ pub fn unlock() {
     if !feature::window_has("AudioContext") {
         return;
     }
+    sound_though_muted();
     let new = CONTEXT.with_borrow_mut(|context| {
         let new = context.is_none();
         if new {
@@ -79,6 +81,18 @@ pub fn unlock() {
     // A new one may begin awake. What plays is left to end: its own sleep comes later.
     if new || !is_ready() {
         stay_awake(0);
+    }
+}
+
+/// Asks to be heard as music is. On an iPhone the switch at its side mutes what a page plays otherwise
+/// (W3C Audio Session, "playback"; that the switch obeys it is from memory, not tried). Only browsers
+/// that tell kinds of sound apart have this.
+fn sound_though_muted() {
+    if let Ok(session) = Reflect::get(&window().navigator(), &"audioSession".into())
+        && session.is_object()
+    {
+        // Refused, the sound is as it would have been.
+        let _ = Reflect::set(&session, &"type".into(), &"playback".into());
     }
 }
 

@@ -67,6 +67,7 @@ fn Places(
     quiet: bool,
     stacked: bool,
 ) -> impl IntoView {
+    let four = words.len() == 4;
     let buttons = words.into_iter().enumerate().map(|(place, words)| {
         let (chosen, on_choose) = (chosen.clone(), Arc::clone(&on_choose));
         view! {
@@ -82,7 +83,7 @@ fn Places(
         }
     });
     view! {
-        <fieldset class="choice" class:stacked=stacked>
+        <fieldset class="choice" class:stacked=stacked class:four=four>
             <legend class:unseen=quiet>{label}</legend>
             <div class="options">{buttons.collect_view()}</div>
         </fieldset>

@@ -26,8 +26,10 @@ pub fn Dock() -> impl IntoView {
     let typing =
         move || matches!(navigation.screen(), Screen::Piece(_) | Screen::Pit | Screen::Round);
     let at_the_kitchen = move || navigation.screen().is_kitchen();
+    // With no cook there is nothing to reach for.
+    let bare = move || !cook.is_open() && !at_the_kitchen();
     view! {
-        <footer class="dock" class:typing=typing>
+        <footer class="dock" class:typing=typing class:bare=bare>
             <If holds=move || !typing()>
                 <AlarmBar />
                 <OtherAlarms />

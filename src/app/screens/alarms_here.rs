@@ -66,6 +66,7 @@ fn NotificationsHere(permission: RwSignal<Permission>) -> impl IntoView {
     };
     let words = move || match permission.get() {
         Permission::NotOffered => say!("alarms-notify-not-offered"),
+        Permission::NotAsked if notify::have_buttons() => say!("alarms-notify-buttons"),
         Permission::NotAsked => say!("alarms-notify-not-asked"),
         Permission::Granted => say!("alarms-notify-granted"),
         Permission::Refused => say!("alarms-notify-refused"),

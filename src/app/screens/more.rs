@@ -10,8 +10,8 @@ use crate::device::{clock, files};
 use crate::navigate::{Screen, navigation};
 use crate::open_cook::{OpenCook, open_cook};
 use crate::parts::{Heading, If, NewCook};
-use crate::say;
 use crate::words::{Words, wording};
+use crate::{describe, say};
 
 /// The kind of file a cook is saved as.
 const KIND: &str = "application/json";
@@ -68,13 +68,7 @@ fn Files() -> impl IntoView {
         let name = format!("pull-order-{}.json", clock::now().format("%Y-%m-%d-%H%M"));
         let text = export(&cook.log().read_untracked());
         spawn_local(async move {
-            let taken =
-                files::share(&name, KIND, &text).await || files::download(&name, KIND, &text);
-            said.set(Some(if taken {
-                say!("file-saved", name = name)
-            } else {
-                say!("file-refused")
-            }));
+            said.set(describe::handed(files::hand_over(&name, KIND, &text).await, &name));
         });
     };
     let open = move |_| {

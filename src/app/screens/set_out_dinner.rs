@@ -1,5 +1,6 @@
 use cook_model::cook::What;
 use cook_model::quantity::Moment;
+use gloo_timers::callback::Timeout;
 use leptos::prelude::*;
 
 use crate::derived::Derived;
@@ -9,6 +10,10 @@ use crate::parts::{Choice, If};
 use crate::show;
 use crate::typed::time_of_day;
 use crate::words::wording;
+
+/// A phone's time wheel changes the field at every turn: the time counts when the wheel has stood still
+/// so long, in milliseconds, or when it is put away.
+const SETTLED_MS: u32 = 2_000;
 
 /// When people eat: today or tomorrow, at a time of day.
 #[component]
@@ -37,6 +42,14 @@ pub fn Dinner(
             Ok(at) => cook.record(What::DinnerSet { at: Some(at) }),
             Err(message) => bad.set(Some(message)),
         };
+    let waiting = StoredValue::new_local(None::<Timeout>);
+    let settle = move || waiting.set_value(Some(Timeout::new(SETTLED_MS, set)));
+    let set_at_once = move || {
+        if waiting.try_update_value(Option::take).flatten().is_some() {
+            set();
+        }
+    };
+    on_cleanup(set_at_once);
     let days = vec![(false, wording("today")), (true, wording("tomorrow"))];
     view! {
         <div class="pair wordy">
@@ -52,7 +65,8 @@ pub fn Dinner(
                         text.set(event_target_value(&event));
                         bad.set(None);
                     }
-                    on:change=move |_| set()
+                    on:change=move |_| settle()
+                    on:blur=move |_| set_at_once()
                 />
             </div>
             <Choice

@@ -659,7 +659,8 @@ alarms-title = Alarms on this phone
 alarms-lead = With this page in front and the screen on, every alarm comes on time. With another app in front, or the screen off, the phone may stop the page within a minute or sooner. What you missed then comes the moment you look again, and says how late it is.
 alarms-backup = When you leave the pit, set the phone's own timer as well.
 alarms-notify-not-offered = This browser shows no notifications for this page. On an iPhone they need the app on the home screen.
-alarms-notify-not-asked = A notification shows an alarm over other apps, with snooze and done, as long as the phone lets this page run.
+alarms-notify-not-asked = A notification shows an alarm over other apps, as long as the phone lets this page run.
+alarms-notify-buttons = A notification shows an alarm over other apps, with snooze and done, as long as the phone lets this page run.
 alarms-notify-ask = Allow notifications
 alarms-notify-granted = Notifications are allowed.
 alarms-notify-refused = Notifications are refused. The phone's settings for this page can change that.
@@ -674,7 +675,7 @@ alarms-trial-done = Done
 alarms-trial-body = This is how an alarm looks.
 alarms-sound = Sound
 alarms-stay-awake = Keep the screen on
-tried-sound = A tune was played. If you did not hear it, turn the phone's volume up.
+tried-sound = A tune was played. If you did not hear it, turn the phone's volume up and its silent switch off.
 tried-no-sound = The browser allowed no sound.
 tried-vibration = The browser said it would vibrate. Not every phone does.
 tried-no-vibration = This phone does not vibrate for web apps.
@@ -709,6 +710,7 @@ kitchen-tab-bags = Bags
 kitchen-tab-portions = Portions
 kitchen-tab-rub = Rub
 kitchen-empty = No bags yet. After the rest, share out the pieces and pack them here.
+kitchen-may-be-deleted = An iPhone may delete what a web page keeps after a week without a visit, and other phones may when they run short of room. Put the app on the home screen, and save the reminders for the calendar.
 kitchen-weight = { $weight } in bags. The top one is eaten first.
 kitchen-to-portions = Share out and pack
 kitchen-to-chill = How fast bags cool
@@ -795,7 +797,9 @@ labels-print = { $count ->
     [one] Print 1 label
    *[other] Print { $count } labels
  }
-labels-print-hint = Print at full size (100 %), without margins. Try plain paper first.
+labels-print-hint = Print on { $paper } paper at full size (100 %), without margins. Try plain paper first.
+paper-letter = Letter
+paper-a4 = A4
 labels-no-print = This browser cannot print. Write the label by hand.
 
 portions-title = Portions

@@ -659,7 +659,8 @@ alarms-title = Alarmas en este teléfono
 alarms-lead = Con esta página delante y la pantalla encendida, cada alarma llega a su hora. Con otra aplicación delante, o la pantalla apagada, el teléfono puede parar la página en un minuto o antes. Lo que te perdiste llega en cuanto vuelves a mirar, y dice cuánto se retrasó.
 alarms-backup = Si te alejas del fuego, pon también el temporizador del teléfono.
 alarms-notify-not-offered = Este navegador no muestra notificaciones de esta página. En un iPhone hace falta la aplicación en la pantalla de inicio.
-alarms-notify-not-asked = Una notificación muestra la alarma sobre otras aplicaciones, con posponer y hecho, mientras el teléfono deje correr esta página.
+alarms-notify-not-asked = Una notificación muestra una alarma sobre otras aplicaciones, mientras el teléfono deje correr esta página.
+alarms-notify-buttons = Una notificación muestra la alarma sobre otras aplicaciones, con posponer y hecho, mientras el teléfono deje correr esta página.
 alarms-notify-ask = Permitir notificaciones
 alarms-notify-granted = Las notificaciones están permitidas.
 alarms-notify-refused = Las notificaciones están rechazadas. Se puede cambiar en los ajustes del teléfono para esta página.
@@ -674,7 +675,7 @@ alarms-trial-done = Hecho
 alarms-trial-body = Así se ve una alarma.
 alarms-sound = Sonido
 alarms-stay-awake = Dejar la pantalla encendida
-tried-sound = Sonó una melodía. Si no la oíste, sube el volumen del teléfono.
+tried-sound = Sonó una melodía. Si no la oíste, sube el volumen del teléfono y quita el modo silencio.
 tried-no-sound = El navegador no permitió sonido.
 tried-vibration = El navegador dijo que vibraría. No todos los teléfonos lo hacen.
 tried-no-vibration = Este teléfono no vibra para aplicaciones web.
@@ -709,6 +710,7 @@ kitchen-tab-bags = Bolsas
 kitchen-tab-portions = Raciones
 kitchen-tab-rub = Adobo
 kitchen-empty = Aún no hay bolsas. Después del reposo, reparte las piezas y envásalas aquí.
+kitchen-may-be-deleted = Un iPhone puede borrar lo que guarda una página web tras una semana sin visitarla, y otros teléfonos pueden hacerlo cuando les falta espacio. Pon la aplicación en la pantalla de inicio y guarda los recordatorios para el calendario.
 kitchen-weight = { $weight } en bolsas. La de arriba se come primero.
 kitchen-to-portions = Repartir y envasar
 kitchen-to-chill = Cuánto tardan en enfriarse
@@ -795,7 +797,9 @@ labels-print = { $count ->
     [one] Imprimir 1 etiqueta
    *[other] Imprimir { $count } etiquetas
  }
-labels-print-hint = Imprime a tamaño real (100 %), sin márgenes. Prueba antes en papel normal.
+labels-print-hint = Imprime en papel { $paper } a tamaño real (100 %), sin márgenes. Prueba antes en papel normal.
+paper-letter = carta
+paper-a4 = A4
 labels-no-print = Este navegador no puede imprimir. Escribe la etiqueta a mano.
 
 portions-title = Raciones

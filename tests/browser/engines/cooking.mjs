@@ -44,7 +44,10 @@ export async function typeDigits(page, text) {
 export async function readPiece(page, piece, degrees, places = 1) {
   const before = (await stored(page, "core_read")).length;
   await page.show(`piece-${piece}`);
-  if (places === 2) await page.tap(".how .toggle");
+  await page.see(".how .toggle");
+  const two = () => document.querySelector(".how .toggle").getAttribute("aria-pressed") === "true";
+  // The pad keeps what was last said.
+  if (places === 2 && !(await page.run(two))) await page.tap(".how .toggle");
   await typeDigits(page, degrees);
   await untilStored(page, "core_read", before + 1);
 }

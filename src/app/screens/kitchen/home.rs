@@ -6,14 +6,15 @@ use leptos::prelude::*;
 use leptos::task::spawn_local;
 
 use crate::derived::Derived;
-use crate::device::{clock, files};
+use crate::device::storage::persistence;
+use crate::device::{clock, feature, files};
 use crate::kitchen::{open_kitchen, reminder_file, words};
 use crate::navigate::{Screen, navigation};
 use crate::open_cook::open_cook;
 use crate::parts::{Each, Heading, If};
 use crate::show::capital;
 use crate::words::wording;
-use crate::{say, show};
+use crate::{describe, say, show};
 
 /// The kind of file reminders are saved as (RFC 5545).
 const CALENDAR: &str = "text/calendar";
@@ -60,10 +61,25 @@ pub fn Home() -> impl IntoView {
                     <Reminders />
                 </If>
             </ul>
+            <If holds=some>
+                <MayBeDeleted />
+            </If>
             <Gone />
             <SetAside />
             <p class="hint">{wording("caution-local-code")}</p>
         </section>
+    }
+}
+
+/// Bags outlast the patience of a browser that keeps nothing for good.
+#[component]
+fn MayBeDeleted() -> impl IntoView {
+    let kept =
+        LocalResource::new(|| async { feature::is_installed() || persistence::granted().await });
+    view! {
+        <If holds=move || kept.get() == Some(false)>
+            <p class="caution">{wording("kitchen-may-be-deleted")}</p>
+        </If>
     }
 }
 
@@ -158,13 +174,7 @@ fn Reminders() -> impl IntoView {
         };
         let name = format!("pull-order-{}.ics", now.format("%Y-%m-%d"));
         spawn_local(async move {
-            let taken = files::share(&name, CALENDAR, &text).await
-                || files::download(&name, CALENDAR, &text);
-            said.set(Some(if taken {
-                say!("file-saved", name = name)
-            } else {
-                say!("file-refused")
-            }));
+            said.set(describe::handed(files::hand_over(&name, CALENDAR, &text).await, &name));
         });
     };
     view! {

@@ -102,7 +102,7 @@ pub fn Labels() -> impl IntoView {
                     <button class="main-action" on:click=print>
                         {move || say!("labels-print", count = labels.read().len())}
                     </button>
-                    <p class="hint">{wording("labels-print-hint")}</p>
+                    <p class="hint">{move || print_hint(sheet.get())}</p>
                     <ul class="rows bag-list">{move || list()}</ul>
                 </If>
                 <p role="status">{move || said.get()}</p>
@@ -112,13 +112,20 @@ pub fn Labels() -> impl IntoView {
     }
 }
 
+/// How to print so that each label is hit. Not every browser tells the printer which paper it is.
+fn print_hint(sheet: Sheet) -> String {
+    let paper = if is_letter(sheet) { say!("paper-letter") } else { say!("paper-a4") };
+    say!("labels-print-hint", paper = paper)
+}
+
+const fn is_letter(sheet: Sheet) -> bool {
+    matches!(sheet, Sheet::LetterThirty | Sheet::LetterTen)
+}
+
 /// One sheet of paper, drawn in millimetres; each label has its number in the list.
 fn paper(sheet: Sheet, labels: &[(Spot, (usize, Label))]) -> impl IntoView + use<> {
     let [width, height] = sheet.page().map(Length::mm);
-    let class = match sheet {
-        Sheet::LetterThirty | Sheet::LetterTen => "paper letter",
-        Sheet::A4TwentyOne | Sheet::A4Fourteen => "paper a4",
-    };
+    let class = if is_letter(sheet) { "paper letter" } else { "paper a4" };
     let labels =
         labels.iter().map(|(spot, (number, label))| one_label(sheet, *spot, *number, label));
     view! {

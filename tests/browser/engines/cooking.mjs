@@ -66,9 +66,9 @@ export async function pull(page, piece) {
   await untilStored(page, "pulled", before + 1);
 }
 
-/** Undoes what was done last. */
+/** Undoes what was done last; the way forward again stands behind it. */
 export async function undoLast(page) {
-  await page.tap(".last-done button", undefined, -1);
+  await page.tap(".last-done button");
 }
 
 /** Sets out pieces and puts them on. */

@@ -122,7 +122,13 @@ impl Gear {
         for instrument in [Instrument::InstantRead, Instrument::LeaveIn] {
             let offset = self.thermometer(instrument).map(|one| one.offset);
             if let Some(offset) = offset.filter(|offset| *offset != state.offset(instrument)) {
-                entries.push(What::ThermometerChecked { instrument, offset });
+                // What was found of another one says nothing of this.
+                if state.was_checked(instrument) {
+                    entries.push(What::ThermometerReplaced { instrument });
+                }
+                if offset != TemperatureDifference::ZERO {
+                    entries.push(What::ThermometerChecked { instrument, offset });
+                }
             }
         }
         if let Some(rule) = self.proof_rule.filter(|rule| rule != proof_rule) {

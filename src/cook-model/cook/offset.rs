@@ -115,6 +115,12 @@ impl CookState {
         self.offsets.now(instrument).now
     }
 
+    /// Whether the thermometer in use was checked.
+    pub fn was_checked(&self, instrument: Instrument) -> bool {
+        let found = self.offsets.now(instrument);
+        found.last.is_some() || found.barred
+    }
+
     /// Whether a check found a thermometer further out than can be made good: until it is replaced,
     /// it proves nothing.
     pub fn is_barred(&self, instrument: Instrument) -> bool {

@@ -1,5 +1,6 @@
 //! Correcting entries. The expectations are what a person who mistyped, or told it late, means
 //! (common practice, no source), and that safety is only ever lost by it, never won.
+#![allow(clippy::unwrap_used, reason = "in a test a failed unwrap is a failed test")]
 
 mod support;
 

@@ -26,7 +26,7 @@ pub fn Rack(
     };
     view! {
         <ol
-            class="rack"
+            class="lying"
             aria-label=wording("rack")
             style:grid-template-columns=move || {
                 let across = order.read().len().clamp(1, 2 * ACROSS);

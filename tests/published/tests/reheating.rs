@@ -97,9 +97,9 @@ fn reheating_for_more_than_two_hours_is_said_and_what_went_before_counts() {
     let zero = Span::zero();
     let (quick, none) = told(25.0, zero);
     assert!(quick < 110.0 && none == [false, false], "{quick}");
-    let (slow, two_hours) = told(44.0, zero);
+    let (slow, two_hours) = told(54.0, zero);
     assert!((120.0..239.0).contains(&slow) && two_hours == [true, false], "{slow}");
-    let (longer, four_hours) = told(70.0, zero);
+    let (longer, four_hours) = told(78.0, zero);
     assert!(longer > 240.0 && four_hours == [false, true], "{longer}");
     assert_eq!(told(25.0, Span::hours(4)).1, [false, true]);
     assert_eq!(told(25.0, Span::hours(2)).1, [false, false]);

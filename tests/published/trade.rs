@@ -1,10 +1,10 @@
 //! Cooks for the facts of the trade, all from the model's own defaults.
 
 use cook_model::heat::{
-    Body, Leg, PitKind, Start, Surface, Surroundings, Trace, Tuning, resume, trace,
+    Body, Leg, LidResponse, PitKind, Start, Surface, Surroundings, Trace, Tuning, resume, trace,
 };
 use cook_model::piece::{Piece, Shape};
-use cook_model::quantity::{Length, Mass, Span, Temperature, minutes, to_minutes};
+use cook_model::quantity::{Length, Mass, Span, Temperature, minutes, seconds, to_minutes};
 
 /// Weight, g, and thickness, mm: a thin breast, and three of usual thickness.
 pub const THIN: (f64, f64) = (150.0, 25.0);
@@ -26,6 +26,10 @@ pub struct Cook {
     pub rest: Trace,
 }
 
+/// The lid is up to load, and every quarter of an hour to check (common practice, no source).
+const LOADING: Span = Span::seconds(70);
+const CHECKS: [f64; 8] = [15.0, 30.0, 45.0, 60.0, 75.0, 90.0, 105.0, 120.0];
+
 /// Cooked at 250 F indirect from the refrigerator to 160 F, then under loose foil.
 ///
 /// # Panics
@@ -40,6 +44,10 @@ pub fn cook((g, mm): (f64, f64)) -> Cook {
     };
     let body = Body::of_piece(&piece);
     let pit = Leg::pit(Surface::pit(PitKind::Indirect), &[], Temperature::from_f(250.0));
+    let lid = LidResponse::default();
+    let pit = CHECKS.iter().fold(pit.lid_open(Span::zero(), LOADING, &lid), |pit, check| {
+        pit.lid_open(minutes(*check), seconds(45.0), &lid)
+    });
     let around = Surroundings::new(pit);
     let start = Start::cooked(piece.start);
     let on = trace(&body, start, &around, minutes(150.0), &Tuning::default());

@@ -20,6 +20,7 @@
 //! | `.why` | the reason, with its figures: `because` is `usual`, `forecast`, `reading`, `peak`, `pit`, `limit` |
 //! | `.bells[]` | when it calls: `at`, and the call's name `id` |
 //! | `.doing[]` | how it is done, the usual way first: `by` is `write` (these `entries`, each a `what` as stored), `type_core` (an instant-read of each of `pieces`, a `core_read` entry), `type_pit` (a `pit_read` entry), `type_pieces` |
+//! | `ignored[]` | entries by then that changed nothing: `entry`, `why` |
 //! | `forecast.pieces[]` | every piece that was set out |
 //! | `.piece` | its number |
 //! | `.core_c` | core at that moment, C: `low`, `middle`, `high` of the central 80 % |
@@ -57,7 +58,14 @@ struct Row {
     seen_at: Moment,
     stages: BTreeMap<PieceId, Stage>,
     duties: Vec<Told>,
+    ignored: Vec<Ignored>,
     forecast: Forecast,
+}
+
+#[derive(Serialize)]
+struct Ignored {
+    entry: EntryId,
+    why: String,
 }
 
 /// A duty, whether it is due, and how it is done.
@@ -118,12 +126,15 @@ fn row(log: &Log, at: Moment) -> Row {
         state.each_piece().map(|(standing, history)| (history.id, standing.stage)).collect();
     let all = duties(&seen);
     let told = |duty: &Duty| Told { due: duty.is_due(at), doing: duty.doing(), duty: duty.clone() };
+    let ignored = seen.state.ignored.iter();
+    let ignored = ignored.map(|it| Ignored { entry: it.entry, why: it.why.to_string() }).collect();
     Row {
         at,
         after,
         seen_at: seen.at,
         stages,
         duties: in_order(&all, at).into_iter().map(told).collect(),
+        ignored,
         forecast: forecast(&seen.state.history, at),
     }
 }

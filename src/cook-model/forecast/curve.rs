@@ -13,6 +13,12 @@ const TO_EDGE: f64 = 1.2816;
 /// How long after its peak the curve is drawn.
 const AFTER_PEAK: f64 = 900.0;
 
+/// A usual cook, s, and C that nothing wet passes.
+const A_COOK: f64 = 3600.0;
+const BOILING: f64 = 100.0;
+
+/// A cell, with its ln(speed) and offset.
+type Picked = (usize, (f64, f64));
 type Point = (Moment, Band<Temperature>);
 
 /// A piece on the pit, or not yet on it: up to the middle of its window, then its rest.
@@ -63,7 +69,10 @@ fn heating(view: &View<'_>, from: f64, to: f64) -> Vec<Point> {
     (0..=steps as usize)
         .map(|i| {
             let at = from + (to - from) * i as f64 / steps;
-            let [slow, middle, fast] = picked.map(|cell| view.traces.at(Spot::Core, cell, at));
+            let [slow, middle, fast] = picked.map(|(cell, tuned)| {
+                let core = view.traces.at(Spot::Core, tuned, at) - view.behind(cell, at);
+                core.min(BOILING)
+            });
             let misfit = TO_EDGE * view.misfit(at);
             let low = middle - libm::hypot(middle - slow.min(middle), misfit);
             let high = middle + libm::hypot(fast.max(middle) - middle, misfit);
@@ -81,14 +90,17 @@ impl Band<f64> {
 
 /// ln(speed) and offset of the cells below which a tenth, a half and nine tenths of the weight lie,
 /// ordered by how fast they heat.
-fn slow_to_fast(view: &View<'_>) -> [(f64, f64); 3] {
+fn slow_to_fast(view: &View<'_>) -> [Picked; 3] {
     // One kelvin of offset hastens a cook at a usual pit by about 1.6 %.
     const PER_KELVIN: f64 = 0.016;
     let cells: Vec<(f64, f64)> = cells::each().collect();
-    let mut order: Vec<(f64, f64, (f64, f64))> = view
-        .cells()
-        .map(|(cell, weight)| (cells[cell].0 + PER_KELVIN * cells[cell].1, weight, cells[cell]))
-        .collect();
+    let lateness = &view.evidence.lateness;
+    let heats = |cell: usize| {
+        let (speed, offset) = cells[cell];
+        speed + PER_KELVIN * offset - lateness.now(cell) / A_COOK
+    };
+    let mut order: Vec<(f64, f64, Picked)> =
+        view.cells().map(|(cell, weight)| (heats(cell), weight, (cell, cells[cell]))).collect();
     order.sort_by(|a, b| a.0.total_cmp(&b.0));
     let all: f64 = order.iter().map(|(_, weight, _)| weight).sum();
     [0.1, 0.5, 0.9].map(|share| {
@@ -99,6 +111,6 @@ fn slow_to_fast(view: &View<'_>) -> [(f64, f64); 3] {
                 return *cell;
             }
         }
-        order.last().map_or((0.0, 0.0), |(_, _, cell)| *cell)
+        order.last().map_or((0, (0.0, 0.0)), |(_, _, cell)| *cell)
     })
 }

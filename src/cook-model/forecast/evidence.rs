@@ -1,15 +1,25 @@
 //! What each reading of a piece says of its speed and offset.
 
 use super::cells;
+use super::lateness::{Lateness, Told};
 use super::prior;
 use super::seat::Seat;
 use super::sorted::{Misfit, Sorted};
 use super::traces::{Spot, Traces};
+use crate::heat::LidResponse;
 use crate::history::{CoreReading, Instrument, LidOpening, PieceHistory, Tolerances};
-use crate::quantity::{Moment, to_seconds};
+use crate::quantity::{Moment, Temperature, to_seconds};
 
 /// Half the span over which a rate of rise is taken, s.
 const RATE_STEP: f64 = 120.0;
+/// A reading bears an earlier one out that lets expect it within so many K, and so much of the rise
+/// between them.
+const BORNE_OUT: (f64, f64) = (1.7, 0.5);
+/// A poke off the middle shows no more than about this much too high, K: a reading further below an
+/// earlier one than that is of something else.
+const HIGH_POKE: f64 = 15.0;
+/// The chance that a reading is wrong which no wet meat in this pit can show.
+const IMPOSSIBLE: f64 = 0.98;
 /// More likely than not.
 const LIKELY: f64 = 0.5;
 /// A maker's tolerance is taken as two standard deviations.
@@ -21,11 +31,23 @@ pub(super) struct Given<'a> {
     pub zero: Moment,
     pub tolerances: &'a Tolerances,
     pub openings: &'a [LidOpening],
+    /// How the pit answers its lid.
+    pub lid: LidResponse,
+    /// What no core can be hotter than.
+    pub hottest: Temperature,
     /// Readings sorted already.
     pub sorted: &'a Sorted,
 }
 
 impl Given<'_> {
+    /// How much of a core is in doubt for what the start may have been, K, as a standard deviation: the
+    /// part of the way to the pit's air that is still to go.
+    fn start_doubt(&self, traces: &Traces, at: f64) -> f64 {
+        let core = |at| traces.at(Spot::Core, (0.0, 0.0), at);
+        let (raw, air) = (core(traces.on), self.hottest.c());
+        prior::START * ((air - core(at)) / (air - raw).max(1.0)).clamp(0.0, 1.0)
+    }
+
     /// How much of the time between two moments is in doubt for the lid having been opened, as a
     /// standard deviation; all in s.
     fn lid_doubt(&self, from: f64, to: f64) -> f64 {
@@ -33,12 +55,25 @@ impl Given<'_> {
             let at = to_seconds(opening.at - self.zero);
             from <= at && at < to
         });
-        let doubts = between.map(|opening| {
-            let (always, per_open) = prior::LID_COST;
-            prior::LID_DOUBT * (60.0 * always + per_open * to_seconds(opening.lasted))
-        });
+        let doubts =
+            between.map(|opening| prior::LID_DOUBT * to_seconds(self.lid.costs(opening.lasted)));
         libm::sqrt(doubts.map(|doubt| doubt * doubt).sum())
     }
+}
+
+/// ln of the likelihood where a reading is `z` standard deviations off, one being `spread`, K, and the
+/// chance of a slip before looking at it is given.
+fn seen_log(slip: f64, z: f64, spread: f64) -> f64 {
+    let log_good = -0.5 * z * z;
+    if slip == 0.0 {
+        return log_good;
+    }
+    libm::log((1.0 - slip) * libm::exp(log_good) + slip_likelihood(slip, spread))
+}
+
+/// The likelihood of a slip, on the scale of a good reading's.
+fn slip_likelihood(slip: f64, spread: f64) -> f64 {
+    slip * spread * libm::sqrt(2.0 * core::f64::consts::PI) / prior::SLIP.1
 }
 
 /// All that the readings of one piece say.
@@ -53,6 +88,11 @@ pub(super) struct Evidence {
     pub poked: bool,
     /// When the piece was last read, s since the clock's zero.
     pub last: Option<f64>,
+    /// How far it runs behind its trace.
+    pub lateness: Lateness,
+    /// A low reading taken for a slip that nothing since has contradicted: when, s since the clock's
+    /// zero, and what it showed. A tip hardly reads too cold, so the window must hold what it says.
+    pub doubted: Option<(f64, Temperature)>,
 }
 
 /// One reading against every cell.
@@ -78,13 +118,19 @@ impl Evidence {
         let Given { zero, sorted, .. } = *given;
         let counts = |reading: &CoreReading| !sorted.slips.contains(&reading.entry);
         let last = piece.readings.iter().rfind(|reading| counts(reading));
+        let instrument = given.tolerances.instant_read.c() / TOLERANCE_SPREADS;
+        let on = traces.on;
         let mut evidence = Self {
             log: vec![0.0; cells::COUNT],
             seen: Vec::with_capacity(piece.readings.len()),
             seat: None,
             poked: poked(piece, &counts),
             last: last.map(|reading| to_seconds(reading.at - zero)),
+            lateness: Lateness::begin(on, instrument),
+            doubted: None,
         };
+        let off = piece.off().map(|off| to_seconds(off - zero));
+        let mut before = on;
         for reading in &piece.readings {
             let at = to_seconds(reading.at - zero);
             let last = evidence.last.unwrap_or(at);
@@ -93,20 +139,54 @@ impl Evidence {
             if sorted.believed.contains(&reading.entry) {
                 seen.slip = 0.0;
             }
-            if seen.counts && reading.instrument == Instrument::InstantRead {
-                for (log, mean) in evidence.log.iter_mut().zip(&seen.mean) {
-                    let z = (reading.temperature.c() - mean) / seen.spread;
-                    *log += seen.log_likelihood(z, seen.spread);
-                }
-            }
+            let passed = at.max(before).min(off.unwrap_or(f64::INFINITY).max(before));
+            evidence.lateness.pass(passed, given.lid_doubt(before, passed));
+            before = passed;
+            evidence.take(&mut seen, traces, passed);
+            evidence.doubted = Some((at, reading.temperature))
+                .filter(|_| sorted.low.contains(&reading.entry) && evidence.can_show(reading));
             evidence.seen.push(seen);
         }
         evidence.add_leave_in(piece, traces, given);
         evidence
     }
 
+    /// Whether a tip in the meat can show so little after the readings before it.
+    fn can_show(&self, reading: &CoreReading) -> bool {
+        let counted = self.seen.iter().filter(|seen| seen.counts);
+        let most = counted.map(|seen| seen.reading.temperature.c()).fold(f64::MIN, f64::max);
+        reading.temperature.c() > most - HIGH_POKE
+    }
+
+    /// Takes one reading in, the lateness having been carried to its time.
+    fn take(&mut self, seen: &mut Seen, traces: &Traces, at: f64) {
+        let celsius = seen.reading.temperature.c();
+        let told = |spread| Told { rate: traces.rate(celsius, at), spread };
+        if seen.reading.instrument == Instrument::LeaveIn {
+            // What it says is in its seat's likelihood: it holds each cell to its trace.
+            if seen.counts {
+                self.lateness.take(&told(prior::HELD_BY_LEAVE_IN), |_| 0.0);
+            }
+            return;
+        }
+        let told = told(seen.spread);
+        let raw = seen.mean.clone();
+        let (by, spread) = self.lateness.foreseen(&told);
+        seen.spread = spread;
+        for (cell, (mean, log)) in seen.mean.iter_mut().zip(&mut self.log).enumerate() {
+            *mean += by(cell);
+            if seen.counts {
+                *log += seen_log(seen.slip, (celsius - *mean) / spread, spread);
+            }
+        }
+        drop(by);
+        if seen.counts {
+            self.lateness.take(&told, |cell| celsius - raw[cell]);
+        }
+    }
+
     /// The readings more likely slips than not, the cells having these weights.
-    pub(super) fn misfits(&self, weights: &[f64]) -> Vec<Misfit> {
+    pub(super) fn misfits(&self, weights: &[f64], traces: &Traces, zero: Moment) -> Vec<Misfit> {
         let numbered = self.seen.iter().enumerate();
         numbered
             .filter(|(_, seen)| seen.slip_chance_over(weights) > LIKELY)
@@ -114,9 +194,23 @@ impl Evidence {
                 let expected: f64 = weights.iter().zip(&seen.mean).map(|(w, mean)| w * mean).sum();
                 let reading = &seen.reading;
                 let low = reading.temperature.c() < expected;
-                Misfit { number, entry: reading.entry, at: reading.at, low }
+                let borne_out = self.bears_out(number, traces, zero);
+                Misfit { number, entry: reading.entry, at: reading.at, low, borne_out }
             })
             .collect()
+    }
+
+    /// Whether the next reading of the piece by the same instrument is where this one lets expect it.
+    fn bears_out(&self, number: usize, traces: &Traces, zero: Moment) -> bool {
+        let this = &self.seen[number].reading;
+        let mut later = self.seen[number + 1..].iter().map(|seen| &seen.reading);
+        let Some(next) = later.find(|next| next.instrument == this.instrument) else {
+            return false;
+        };
+        let gone = to_seconds(next.at - this.at);
+        let rises = gone * traces.rate(this.temperature.c(), to_seconds(this.at - zero));
+        let off = (next.temperature - this.temperature).c() - rises;
+        off.abs() < BORNE_OUT.0 + BORNE_OUT.1 * rises
     }
 
     /// Adds each placement of the leave-in, its unknown depth summed out.
@@ -161,7 +255,6 @@ impl Seen {
         let rise = expected(Spot::Core, at + RATE_STEP) - expected(Spot::Core, at - RATE_STEP);
         let rate = rise.abs() / (2.0 * RATE_STEP);
         let before = (last - at).max(0.0);
-        let lid = rate * given.lid_doubt(at, last);
         let (tolerance, depth) = match (reading.instrument, reading.places) {
             (Instrument::LeaveIn, _) => (tolerances.leave_in, (0.0, 0.0)),
             (Instrument::InstantRead, 0 | 1) => (tolerances.instant_read, prior::POKED_ONCE),
@@ -169,15 +262,16 @@ impl Seen {
         };
         let excess = (expected(Spot::Surface, at) - expected(Spot::Core, at)).max(0.0);
         let instrument = tolerance.c() / TOLERANCE_SPREADS;
-        let (misfit, drift, shift) = match reading.instrument {
-            Instrument::InstantRead => (prior::MISFIT, prior::DRIFT * rate * before, 0.0),
+        // An instrument's own error is the lateness filter's where the tip was poked in.
+        let (own, misfit, drift, shift) = match reading.instrument {
+            Instrument::InstantRead => (0.0, prior::MISFIT, given.start_doubt(traces, at), 0.0),
             Instrument::LeaveIn => {
                 let (shift, drift) = prior::leave_in_before(before);
-                (prior::MISFIT_LEAVE_IN, drift, shift)
+                let drift = libm::hypot(drift, rate * given.lid_doubt(at, last));
+                (instrument, prior::MISFIT_LEAVE_IN, drift, shift)
             }
         };
-        let drift = libm::hypot(drift, lid);
-        let parts = [instrument, misfit, depth.1 * excess, drift];
+        let parts = [own, misfit, depth.1 * excess, drift];
         let mut mean = traces.all_cells(Spot::Core, at);
         for mean in &mut mean {
             *mean += depth.0 * excess + shift;
@@ -188,7 +282,11 @@ impl Seen {
             spread: libm::sqrt(parts.iter().map(|part| part * part).sum()),
             drift,
             shift,
-            slip: if reading.vouched { 0.0 } else { prior::SLIP.0 },
+            slip: match (reading.temperature > given.hottest, reading.vouched) {
+                (true, _) => IMPOSSIBLE,
+                (false, true) => 0.0,
+                (false, false) => prior::SLIP.0,
+            },
             counts: true,
         }
     }
@@ -196,17 +294,12 @@ impl Seen {
     /// ln of the likelihood where it is `z` standard deviations off, one being `spread`, K. A slip may
     /// show anything; a reading that the cook vouched for is none.
     pub(super) fn log_likelihood(&self, z: f64, spread: f64) -> f64 {
-        let log_good = -0.5 * z * z;
-        if self.slip == 0.0 {
-            return log_good;
-        }
-        libm::log((1.0 - self.slip) * libm::exp(log_good) + self.slip_likelihood(spread))
+        seen_log(self.slip, z, spread)
     }
 
     /// The likelihood of this reading as a slip, on the scale of a good one's.
     fn slip_likelihood(&self, spread: f64) -> f64 {
-        let tall = spread * libm::sqrt(2.0 * core::f64::consts::PI);
-        self.slip * tall / prior::SLIP.1
+        slip_likelihood(self.slip, spread)
     }
 
     /// The chance that it is a slip, the cells having these weights.

@@ -5,11 +5,14 @@
 //! (`posterior`); the weights that result give bands, chances and times (`view`, `curve`), the
 //! order and the checks. Everything is summed over fixed grids: the same history gives the same
 //! forecast, bit for bit. What is uncertain and how much stands, with reasons, in `prior`.
+//!
+#![doc = include_str!("model.md")]
 
 mod cells;
 mod checks;
 mod curve;
 mod evidence;
+mod lateness;
 mod normal;
 mod order;
 mod outcome;
@@ -53,14 +56,20 @@ struct Learned {
 }
 
 /// What all readings say of all pieces. Readings that do not fit are sorted, and all asked again.
-fn learn(history: &History, traces: &[Traces], zero: Moment) -> Learned {
-    let openings = pit_air::openings(history);
+fn learn(history: &History, traces: &[Traces], (zero, now): (Moment, Moment)) -> Learned {
+    let openings = pit_air::openings(history, now);
+    let lid = pit_air::response(history);
+    let hottest = pit_air::hottest(history);
     let asked = |sorted: &Sorted| {
         let tolerances = &history.tolerances;
-        Learned::given(history, traces, &Given { zero, tolerances, openings: &openings, sorted })
+        Learned::given(
+            history,
+            traces,
+            &Given { zero, tolerances, openings: &openings, lid, hottest, sorted },
+        )
     };
     let learned = asked(&Sorted::default());
-    let sorted = Sorted::of(&learned.misfits());
+    let sorted = Sorted::of(&learned.misfits(traces, zero));
     if sorted.is_empty() { learned } else { asked(&sorted) }
 }
 
@@ -85,8 +94,11 @@ impl Learned {
     }
 
     /// By piece, the readings that do not fit.
-    fn misfits(&self) -> Vec<Vec<Misfit>> {
+    fn misfits(&self, traces: &[Traces], zero: Moment) -> Vec<Vec<Misfit>> {
         let pieces = self.evidence.iter().zip(&self.weights);
-        pieces.map(|(evidence, weights)| evidence.misfits(weights)).collect()
+        pieces
+            .zip(traces)
+            .map(|((evidence, weights), traces)| evidence.misfits(weights, traces, zero))
+            .collect()
     }
 }

@@ -51,6 +51,15 @@ pub(super) struct Mixture<'a> {
 }
 
 impl Mixture<'_> {
+    /// The same with one part more, which takes its weight from all others.
+    pub(super) fn and(mut self, part: Option<Part>) -> Self {
+        if let Some(part) = part {
+            self.parts.iter_mut().for_each(|other| other.weight *= 1.0 - part.weight);
+            self.parts.push(part);
+        }
+        self
+    }
+
     /// The chance of a value at or below `x`.
     pub(super) fn below(&self, x: f64) -> f64 {
         self.parts.iter().map(|p| p.weight * self.normal.below((x - p.mean) / p.spread)).sum()

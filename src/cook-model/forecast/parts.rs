@@ -45,7 +45,7 @@ impl ForecastInParts {
             return true;
         }
         let Some(learned) = &self.learned else {
-            self.learned = Some(learn(&self.history, &self.traces, self.zero));
+            self.learned = Some(learn(&self.history, &self.traces, (self.zero, self.now)));
             return true;
         };
         let told = self.tell(learned);
@@ -82,7 +82,7 @@ impl ForecastInParts {
         while self.go_on() {}
         let risk = self.risk();
         let Self { history, now, zero, normal, traces, learned, told, .. } = self;
-        let learned = learned.unwrap_or_else(|| learn(&history, &traces, zero));
+        let learned = learned.unwrap_or_else(|| learn(&history, &traces, (zero, now)));
         let (mut pieces, mut runners, mut surprises) = (Vec::new(), Vec::new(), Vec::new());
         for (place, (piece, (told, surprising))) in history.pieces.iter().zip(told).enumerate() {
             surprises.extend(surprising);

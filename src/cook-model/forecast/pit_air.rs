@@ -2,9 +2,13 @@
 
 use crate::heat::{Leg, LidResponse, Surface};
 use crate::history::{History, Instrument, LidOpening, PitAim, PitHistory};
-use crate::quantity::{Moment, Span, Temperature, minutes, seconds, to_minutes};
+use crate::quantity::{Moment, Span, Temperature, minutes, to_minutes};
 use crate::sorting::{sort_by, sort_by_key};
 
+/// A dial hides no more than this, K (20 F: common practice, no source); and what is wet is no hotter
+/// than boiling, C.
+const DIAL_HIDES: f64 = 11.0;
+const BOILING: f64 = 100.0;
 /// The time over which a fire forgets that it burned hot or low (common practice, no source).
 const FORGETS: Span = Span::minutes(30);
 /// How far back and ahead of the readings the air is laid out.
@@ -23,26 +27,29 @@ const ONE_OPENING: Span = Span::minutes(3);
 /// While the air comes back after an opening the dial says nothing of the fire.
 const LID_DISTURBS: Span = Span::minutes(6);
 
-/// With the lid open what the meat feels heads for this share of what it was above the air outside,
-/// with this time constant, s, and comes back with this one: the air falls within seconds, but the
-/// walls, which give half of the heat, cool slowly and recover slowly.
-const LID_KEEPS: f64 = 0.55;
-const LID_FALL: f64 = 120.0;
-const LID_RECOVERY: f64 = 480.0;
+/// To load a pit the lid is open for about this long.
+const LOADING: Span = Span::seconds(70);
 /// The lid will be opened to check: no sooner than this after the first piece went on,
-const FIRST_CHECK: Span = Span::minutes(35);
+const FIRST_CHECK: Span = Span::minutes(30);
 /// nor than this from now,
-const NEXT_CHECK: Span = Span::minutes(14);
-/// and then about every quarter of an hour for three quarters of a minute (common practice, no
-/// source), which costs on average this share of what the air is above the air outside.
-const LOST_TO_CHECKS: f64 = 0.10;
+const NEXT_CHECK: Span = Span::minutes(10);
+/// and then about this often and for so long (common practice, no source).
+const CHECK_EVERY: Span = Span::minutes(12);
+const CHECK_LASTS: Span = Span::seconds(45);
 /// How gradually that sets in.
 const CHECKS_SET_IN: Span = Span::minutes(8);
 
-/// The openings told, and those that readings and pulls imply, in order of time.
-pub(super) fn openings(history: &History) -> Vec<LidOpening> {
+/// How the pit's air answers its lid.
+pub(super) fn response(history: &History) -> LidResponse {
+    LidResponse { outside: history.pit.ambient, ..LidResponse::default() }
+}
+
+/// The openings told, and those that loading, readings and pulls imply, in order of time; a pit where
+/// nothing is on yet is loaded now.
+pub(super) fn openings(history: &History, now: Moment) -> Vec<LidOpening> {
     let mut openings = history.pit.lid.clone();
-    let mut done: Vec<Moment> = history
+    let loaded = |at: Moment| (at, LOADING);
+    let mut done: Vec<(Moment, Span)> = history
         .pieces
         .iter()
         .flat_map(|piece| {
@@ -54,25 +61,39 @@ pub(super) fn openings(history: &History) -> Vec<LidOpening> {
                 .iter()
                 .filter(move |r| r.instrument == Instrument::InstantRead && on(r.at))
                 .map(|r| r.at);
-            poked.chain(piece.spells.iter().filter_map(|spell| spell.off))
+            let pulled = piece.spells.iter().filter_map(|spell| spell.off);
+            let opened = poked.chain(pulled).map(|at| (at, UNTOLD));
+            opened.chain(piece.spells.iter().map(move |spell| loaded(spell.on)))
         })
         .collect();
+    if history.first_on().is_none() {
+        done.push(loaded(now));
+    }
     sort_by(&mut done, Ord::cmp);
-    for at in done {
+    for (at, lasted) in done {
         let told = openings
             .iter()
             .any(|o| o.at - ONE_OPENING <= at && at <= o.at + o.lasted + ONE_OPENING);
         if !told {
-            openings.push(LidOpening { at, lasted: UNTOLD });
+            openings.push(LidOpening { at, lasted });
         }
     }
     sort_by_key(&mut openings, |opening| opening.at);
     openings
 }
 
+/// What no core can be hotter than: the hottest the pit was set to or read, and what a dial may hide.
+pub(super) fn hottest(history: &History) -> Temperature {
+    let pit = &history.pit;
+    let aims = pit.aims.iter().map(|aim| aim.temperature);
+    let seen = aims.chain(pit.readings.iter().map(|reading| reading.temperature));
+    let most = seen.map(Temperature::c).fold(pit.target.c(), f64::max);
+    Temperature::from_c((most + DIAL_HIDES).min(BOILING))
+}
+
 /// The pit as a leg of a piece's surroundings; spans count from `zero`.
 pub(super) fn leg(history: &History, zero: Moment, now: Moment) -> Leg {
-    let openings = openings(history);
+    let openings = openings(history, now);
     let disturbed =
         |at: Moment| openings.iter().any(|o| o.at < at && at < o.at + o.lasted + LID_DISTURBS);
     let mut read: Vec<(Moment, f64)> = history
@@ -85,11 +106,8 @@ pub(super) fn leg(history: &History, zero: Moment, now: Moment) -> Leg {
     sort_by_key(&mut read, |(at, _)| *at);
     let fire = Fire::new(Aims::new(&history.pit, zero), read);
     let outside = history.pit.ambient.c();
-    let response = LidResponse {
-        floor: Temperature::from_c(outside + LID_KEEPS * (history.pit.target.c() - outside)),
-        fall: seconds(LID_FALL),
-        recovery: seconds(LID_RECOVERY),
-    };
+    let response = response(history);
+    let lost_to_checks = to_minutes(response.costs(CHECK_LASTS)) / to_minutes(CHECK_EVERY);
     let checks_from = (zero + FIRST_CHECK).max(now + NEXT_CHECK);
     let knots: Vec<(Span, Temperature)> = fire
         .knots(&[checks_from, checks_from + CHECKS_SET_IN])
@@ -97,7 +115,7 @@ pub(super) fn leg(history: &History, zero: Moment, now: Moment) -> Leg {
         .map(|at| {
             let air = fire.air(at);
             let begun = to_minutes(at - checks_from) / to_minutes(CHECKS_SET_IN);
-            let lost = LOST_TO_CHECKS * begun.clamp(0.0, 1.0) * (air - outside).max(0.0);
+            let lost = lost_to_checks * begun.clamp(0.0, 1.0) * (air - outside).max(0.0);
             (at - zero, Temperature::from_c(air - lost))
         })
         .collect();

@@ -9,39 +9,39 @@
 
 use crate::piece::Piece;
 
-/// The middle of the speed and of the surface's heat uptake, over the heat model's defaults, and
-/// how late the piece begins to heat, min. In air that is at once at temperature a piece heats too
-/// early and too evenly beside one in a pit just loaded with cold meat; these three bring the curves
-/// together, and leave the time to the pull as it was.
-pub(super) const SPEED: f64 = 1.05;
-pub(super) const TRANSFER: f64 = 1.1;
-pub(super) const LAG: f64 = 3.0;
-
 /// Shared part of ln(speed): heat transfer coefficient (10 W/m2K give or take 2 is 5 % of the
 /// time), wetness (6 %), humidity, and the model's own bias.
-const SHARED_SPEED: f64 = 0.10;
+const SHARED_SPEED: f64 = 0.08;
 /// Of the doubt about a thickness guessed from the weight, the part (as a variance) that all pieces
 /// share: a pack is bred, cut and trimmed alike.
 const PACK: f64 = 0.6;
 /// Shared part of the offset, K: a dial hangs away from the grate, and 10-20 F between the two is
 /// usual (common practice, no source).
-pub(crate) const SHARED_OFFSET: f64 = 5.0;
+pub(crate) const SHARED_OFFSET: f64 = 6.5;
 /// The piece's own part of the offset, K: hot and cool spots of the grate (common practice, no
 /// source).
 pub(crate) const OWN_OFFSET: f64 = 2.2;
 /// The piece's own part of ln(speed) apart from its thickness: shape, its own wetness.
-const OWN_SPEED: f64 = 0.04;
+const OWN_SPEED: f64 = 0.05;
 /// Time goes with about this power of the thickness, between the 1 of a surface that resists and
 /// the 2 of conduction.
 const THICKNESS_POWER: f64 = 1.2;
 
-/// Of the discrepancy between the model and the meat: standard deviation of ln(time) over the time
-/// since the reading that holds the model to the meat.
-pub(super) const DRIFT: f64 = 0.12;
-/// What an opened lid costs is known to this part; it is about a minute, and so many more for each
-/// minute that the lid was open.
-pub(super) const LID_DOUBT: f64 = 0.3;
-pub(super) const LID_COST: (f64, f64) = (1.0, 1.6);
+/// Of the error of a piece's pace, which comes and goes: standard deviation, as a part of the time that
+/// goes by, and how long it lasts, s (chosen on the worlds of `tests/worlds`).
+pub(super) const PACE: f64 = 0.19;
+pub(super) const PACE_LASTS: f64 = 1500.0;
+/// What that comes to over a usual cook of an hour: standard deviation of ln(time).
+pub(crate) const PACE_OVER_A_COOK: f64 = 0.135;
+/// How late or early a piece begins to heat, s, as a standard deviation: how long the loading took, how
+/// far it pulled the pit down, a start temperature taken for granted.
+pub(super) const BEGINS_LATE: f64 = 75.0;
+/// How far a start temperature may be off, K, as a standard deviation.
+pub(super) const START: f64 = 1.5;
+/// What an opened lid costs is known to this part.
+pub(super) const LID_DOUBT: f64 = 0.5;
+/// Of a leave-in's trace, where it was: instant-reads are held against what it fixes, within this, K.
+pub(super) const HELD_BY_LEAVE_IN: f64 = 1.5;
 /// The part of the discrepancy that is there even at the moment of a reading, K.
 pub(super) const MISFIT: f64 = 0.5;
 /// The same for a leave-in, which is held against instant-reads of the same meat: what the model

@@ -15,6 +15,8 @@ pub(super) struct Misfit {
     pub at: Moment,
     /// Whether it is lower than the others let expect.
     pub low: bool,
+    /// Whether the next reading of its piece is where it lets expect it.
+    pub borne_out: bool,
 }
 
 /// What has been made out of readings that do not fit.
@@ -22,6 +24,8 @@ pub(super) struct Misfit {
 pub(super) struct Sorted {
     /// Taken as slips, and left out.
     pub slips: Vec<EntryId>,
+    /// Those of them that are lower than expected.
+    pub low: Vec<EntryId>,
     /// Taken as right, whatever the model says; older readings give way to them.
     pub believed: Vec<EntryId>,
 }
@@ -38,10 +42,14 @@ impl Sorted {
                 let alike = |other: &Misfit| other.entry != misfit.entry && other.low == misfit.low;
                 let in_one_go = |other: &Misfit| (other.at - misfit.at).abs() <= IN_ONE_GO;
                 let in_a_row = |other: &Misfit| other.number.abs_diff(misfit.number) == 1;
-                let company = all.iter().any(|other| alike(other) && in_one_go(other))
+                let company = misfit.borne_out
+                    || all.iter().any(|other| alike(other) && in_one_go(other))
                     || piece.iter().any(|other| alike(other) && in_a_row(other));
                 let list = if company { &mut sorted.believed } else { &mut sorted.slips };
                 list.push(misfit.entry);
+                if !company && misfit.low {
+                    sorted.low.push(misfit.entry);
+                }
             }
         }
         sorted
@@ -61,7 +69,8 @@ mod tests {
 
     fn misfit(number: usize, minute: i64, low: bool) -> Misfit {
         let entry = EntryId { count: 100 * minute as u64 + number as u64, device: DeviceId(1) };
-        Misfit { number, entry, at: DateTime::UNIX_EPOCH + Span::minutes(minute), low }
+        let at = DateTime::UNIX_EPOCH + Span::minutes(minute);
+        Misfit { number, entry, at, low, borne_out: false }
     }
 
     #[test]

@@ -1,6 +1,6 @@
 //! The heat model run for a few speeds and offsets of one piece, and interpolated between.
 
-use super::{cells, prior};
+use super::cells;
 use crate::heat::{
     Body, Leg, Start, State, Surface, Surroundings, Trace, Tuning, resume, resume_to_core,
 };
@@ -16,8 +16,10 @@ const STRETCHED: [f64; 3] = [-0.4, 0.0, 0.4];
 /// The same once it has come off: the curves then differ in kind.
 const DIRECT: [f64; 5] = [-0.6, -0.3, 0.0, 0.3, 0.6];
 /// Offsets at which it is computed, K; core temperatures are straight between and beyond.
-const OFFSET_NODES: [f64; 2] = [SLOWEST, 8.0];
-const SLOWEST: f64 = -8.0;
+const OFFSET_NODES: [f64; 2] = [SLOWEST, 10.0];
+const SLOWEST: f64 = -10.0;
+/// C, at sea level.
+const BOILING: f64 = 100.0;
 /// How long after going on is looked at.
 pub(super) const HORIZON: Span = Span::hours(6);
 /// Heating is followed until the core is this far above the pull temperature.
@@ -28,6 +30,12 @@ const BEYOND_NOW: f64 = 1.25;
 const AGAIN_STEP: f64 = 60.0;
 /// A rest is followed this long, and so is a piece that was put back.
 pub(super) const REST: Span = Span::minutes(60);
+
+/// Half the span over which a rate of rise is taken, s, halvings of the search for it, and the least
+/// rate that a time is judged by, K/s.
+const RATE_STEP: f64 = 120.0;
+const RATE_HALVINGS: usize = 13;
+const SLOWEST_RISE: f64 = 0.002;
 
 /// Where in the piece a temperature is asked for.
 #[derive(Clone, Copy, Debug)]
@@ -69,7 +77,7 @@ impl Traces {
     pub(super) fn new(history: &PieceHistory, setting: &Setting<'_>) -> Self {
         let body = Body::of_piece(&history.piece);
         let first = history.spells.first().copied();
-        let on = first.map_or(setting.now, |spell| spell.on) - setting.zero + minutes(prior::LAG);
+        let on = first.map_or(setting.now, |spell| spell.on) - setting.zero;
         let rest = Surroundings::new(Leg::steady(Surface::under_foil(), setting.ambient));
         let stretched = first.is_none_or(|spell| spell.off.is_none());
         let start = State::begin(&body, start(&history.piece)).at(on);
@@ -121,7 +129,7 @@ impl Traces {
         let mut all = Vec::with_capacity(cells::COUNT);
         for mix in &self.mixes {
             let [low, high] = self.at_speed(spot, mix, at);
-            all.extend(cells::OFFSETS.map(|offset| between_offsets(low, high, offset)));
+            all.extend(cells::OFFSETS.map(|offset| wet(spot, between_offsets(low, high, offset))));
         }
         all
     }
@@ -129,7 +137,30 @@ impl Traces {
     /// The temperature at a spot for one speed and offset.
     pub(super) fn at(&self, spot: Spot, (speed, offset): (f64, f64), at: f64) -> f64 {
         let [low, high] = self.at_speed(spot, &Mix::of(self.speeds, self.stretched, speed), at);
-        between_offsets(low, high, offset)
+        wet(spot, between_offsets(low, high, offset))
+    }
+
+    /// When the core of a speed and offset passes a temperature on its way up in the first spell, s
+    /// since the clock's zero; the horizon if it does not.
+    pub(super) fn passes(&self, cell: (f64, f64), celsius: f64) -> f64 {
+        let (mut low, mut high) = (self.on, self.on + to_seconds(HORIZON));
+        for _ in 0..RATE_HALVINGS {
+            let middle = 0.5 * (low + high);
+            if self.at(Spot::Core, cell, middle) < celsius {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        0.5 * (low + high)
+    }
+
+    /// How fast the core rises where it is at a temperature, K/s, for the expected speed and offset:
+    /// on its way up by the temperature, for that is what all cells that fit have in common.
+    pub(super) fn rate(&self, celsius: f64, at: f64) -> f64 {
+        let core = |at: f64| self.at(Spot::Core, (0.0, 0.0), at);
+        let at = if self.stretched { self.passes((0.0, 0.0), celsius) } else { at };
+        ((core(at + RATE_STEP) - core(at - RATE_STEP)) / (2.0 * RATE_STEP)).max(SLOWEST_RISE)
     }
 
     /// The temperature at a spot for one speed at both offsets computed.
@@ -224,8 +255,7 @@ impl Traces {
     }
 
     fn rest_from(&self, begin: &State, pull: Temperature) -> Rise {
-        let tuning = Tuning { speed: prior::SPEED, ..Tuning::default() };
-        let rest = resume(&self.body, begin, &self.rest, REST, &tuning);
+        let rest = resume(&self.body, begin, &self.rest, REST, &Tuning::default());
         let (peak_at, peak) = rest.core_peak(Span::zero());
         Rise { by: (peak - pull).c(), after: to_seconds(peak_at), rest }
     }
@@ -265,6 +295,14 @@ impl Mix {
     }
 }
 
+/// Nothing wet passes boiling, whatever the air; the surface may dry.
+fn wet(spot: Spot, celsius: f64) -> f64 {
+    match spot {
+        Spot::Surface => celsius,
+        Spot::Core | Spot::Off(_) => celsius.min(BOILING),
+    }
+}
+
 fn between_offsets(low: f64, high: f64, offset: f64) -> f64 {
     low + share_of_offset(offset) * (high - low)
 }
@@ -277,7 +315,7 @@ fn share_of_offset(offset: f64) -> f64 {
 /// How the heat model departs from its defaults at a speed and an offset.
 fn tuning(speed: f64, offset: f64) -> Tuning {
     let offset = TemperatureDifference::from_c(offset);
-    Tuning { speed: prior::SPEED * libm::exp(speed), transfer: prior::TRANSFER, offset }
+    Tuning { speed: libm::exp(speed), offset, ..Tuning::default() }
 }
 
 /// The start, if its temperature makes sense; otherwise the nearest that does.

@@ -14,6 +14,15 @@ use crate::quantity::{Length, Moment, Temperature, TemperatureDifference, second
 
 /// Cells with less weight than this are left out: they move no figure that is shown.
 const NEGLIGIBLE: f64 = 1e-5;
+/// Of a low reading that nothing bears out, the chance that it is right all the same: enough for the
+/// window to hold what it says.
+const DOUBTED: f64 = 0.22;
+/// However ready a piece looks by a single reading, no more is claimed than this.
+const SURE_OF_ONE: f64 = 0.97;
+/// The span over which a rate is taken, s.
+const RATE_SPAN: f64 = 60.0;
+/// C; nothing wet is hotter.
+const BOILING: f64 = 100.0;
 /// No time is forecast better than this, s: nobody pulls to the second.
 const TIME_MISFIT: f64 = 20.0;
 /// A piece is mostly read twice when it may be past its pull: each check takes its part of the risk.
@@ -87,7 +96,7 @@ impl View<'_> {
             let middle = pull.quantile(0.5);
             let spread = (pull.quantile(0.9) - pull.quantile(0.1)) / 2.56;
             let grace = past.quantile(0.5) - middle;
-            Timing { pull: (middle, spread), grace, drift: self.drift(middle) }
+            Timing { pull: (middle, spread), grace, drift: self.evidence.lateness.spread(middle) }
         });
         let rise = self.rise(self.history.pull_at);
         let peak = rise.as_ref().zip(window).map(|(rise, window)| self.peak(rise, window.middle));
@@ -98,7 +107,9 @@ impl View<'_> {
             proving: *proving,
             goes_back: Some(*goes_back),
             pull: window.map(|window| window.map(|s| self.moment(s))),
-            ready: Probability::new(pull.as_ref().map_or(0.0, |pull| pull.below(now))),
+            ready: Probability::new(
+                pull.as_ref().map_or(0.0, |pull| pull.below(now)).min(self.sure()),
+            ),
             check_by: Some(self.moment(check_by)),
             peak,
             seating,
@@ -106,7 +117,9 @@ impl View<'_> {
             left_on: curve::left_on(self, now),
         };
         let never = self.traces.on + to_seconds(HORIZON);
-        let reaches = reaches.into_iter().map(|at| at.unwrap_or(never)).collect();
+        let reaches = reaches.into_iter().enumerate();
+        let reaches =
+            reaches.map(|(cell, at)| at.map_or(never, |at| self.late(cell, at))).collect();
         let poked = self.history.last_poke().map(|poked| self.since_zero(poked.at));
         Told {
             forecast,
@@ -189,17 +202,38 @@ impl View<'_> {
         self.weights.iter().copied().enumerate().filter(|(_, weight)| *weight > NEGLIGIBLE)
     }
 
-    /// How much of the time since the reading that holds the model to the meat is in doubt, as a
-    /// standard deviation, s. Before any reading the doubt is in the cells themselves.
-    fn drift(&self, at: f64) -> f64 {
-        self.evidence.last.map_or(0.0, |last| prior::DRIFT * (at - last).max(0.0))
+    /// When a cell gets to where its trace is at a time, s.
+    fn late(&self, cell: usize, at: f64) -> f64 {
+        at + self.evidence.lateness.of(cell, at)
     }
 
     /// How far the core may be off its cell's trace at a time, K.
     pub(super) fn misfit(&self, at: f64) -> f64 {
-        let rate = self.expected(at + 30.0) - self.expected(at - 30.0);
-        let drift = self.drift(at) * rate / 60.0;
-        libm::sqrt(prior::MISFIT * prior::MISFIT + drift * drift)
+        let at = self.on_the_pit(at);
+        libm::hypot(prior::MISFIT, self.evidence.lateness.spread(at) * self.rate(at))
+    }
+
+    /// A time, or when the piece came off if that was before: lateness is of heating.
+    fn on_the_pit(&self, at: f64) -> f64 {
+        let off = self.history.off().map(|off| to_seconds(off - self.setting.zero));
+        off.map_or(at, |off| at.min(off))
+    }
+
+    /// How fast the core rises at a time, K/s.
+    fn rate(&self, at: f64) -> f64 {
+        ((self.expected(at) - self.expected(at - RATE_SPAN)) / RATE_SPAN).max(0.0)
+    }
+
+    /// How much colder than its trace a cell's core is at a time, K.
+    pub(super) fn behind(&self, cell: usize, at: f64) -> f64 {
+        let at = self.on_the_pit(at);
+        self.evidence.lateness.of(cell, at) * self.rate(at)
+    }
+
+    /// No more is claimed than this: one reading alone may be a slip.
+    fn sure(&self) -> f64 {
+        let counted = self.evidence.seen.iter().filter(|seen| seen.counts).count();
+        if counted < 2 { SURE_OF_ONE } else { 1.0 }
     }
 
     fn expected(&self, at: f64) -> f64 {
@@ -220,7 +254,7 @@ impl View<'_> {
     fn core(&self, at: f64) -> Mixture<'_> {
         let all = self.traces.all_cells(Spot::Core, at);
         let spread = self.misfit(at);
-        self.mixture(|cell| Some((all[cell], spread)))
+        self.mixture(|cell| Some(((all[cell] - self.behind(cell, at)).min(BOILING), spread)))
     }
 
     /// When the core gets somewhere, of the times by cell; none if it is not likely to.
@@ -237,9 +271,27 @@ impl View<'_> {
     fn times(&self, all: &[Option<f64>]) -> Mixture<'_> {
         self.mixture(|cell| {
             let at = all[cell]?;
-            let drift = self.drift(at);
-            Some((at, libm::sqrt(drift * drift + TIME_MISFIT * TIME_MISFIT)))
+            let spread = libm::hypot(self.evidence.lateness.spread(at), TIME_MISFIT);
+            Some((self.late(cell, at), spread))
         })
+        .and(self.doubted(all))
+    }
+
+    /// What a low reading taken for a slip would have it, of the times by cell: as long after it as
+    /// the expected cell takes from there.
+    fn doubted(&self, all: &[Option<f64>]) -> Option<Part> {
+        let (at, shown) = self.evidence.doubted?;
+        let (mut weight, mut mean) = (0.0, 0.0);
+        for (cell, share) in self.cells() {
+            let Some(reached) = all[cell] else { continue };
+            weight += share;
+            mean += share * reached;
+        }
+        let expected = mean / weight.max(NEGLIGIBLE);
+        // The way from the reading to the target, as the typical trace has it.
+        let there = self.traces.passes(self.typical(), shown.c());
+        let left = (expected - there).max(0.0);
+        Some(Part { weight: DOUBTED, mean: at + left, spread: 0.2 * left + TIME_MISFIT })
     }
 
     /// A mixture with one part a cell, its mean and spread given.
@@ -282,10 +334,12 @@ impl View<'_> {
             at += 60.0;
         }
         let all = self.traces.all_cells(Spot::Core, best.0);
+        let mean = |cell: usize| (all[cell] - self.behind(cell, off)).min(BOILING);
         let before = self.evidence.last.map_or(off, |last| last.min(best.0));
         let since = best.1 - self.traces.at(Spot::Core, typical, before.max(off));
         let spread = libm::hypot(prior::MISFIT, prior::RISE_SPREAD * since);
-        (best.0, self.mixture(|cell| Some((all[cell], spread))))
+        let spread = libm::hypot(spread, self.evidence.lateness.spread(off) * self.rate(off));
+        (best.0, self.mixture(|cell| Some((mean(cell), spread))))
     }
 
     /// What is known of the leave-in's seat.

@@ -24,7 +24,7 @@ pub enum PitKind {
 const MEAT_EMISSIVITY: f64 = 0.9;
 /// Water lost per area after which a breast's surface evaporates half as fast. Fitted, with the
 /// other defaults, to common practice: see the crate's check of trade facts.
-const HALVES_AFTER: AreaMass = AreaMass::from_kg_per_m2(0.07);
+const HALVES_AFTER: AreaMass = AreaMass::from_kg_per_m2(0.025);
 
 impl PitKind {
     /// Air coefficient, W/m2K, and vapour pressure, kPa.
@@ -34,10 +34,10 @@ impl PitKind {
     /// the fuel's burning gives off, thinned with air. Both are this project's own estimates.
     const fn air(self) -> (f64, f64) {
         match self {
-            Self::Indirect => (14.0, 3.0),
-            Self::Pellet => (18.0, 3.0),
-            Self::Gas => (14.0, 4.0),
-            Self::Drum => (15.0, 3.0),
+            Self::Indirect => (13.5, 4.0),
+            Self::Pellet => (18.0, 4.0),
+            Self::Gas => (13.5, 5.0),
+            Self::Drum => (15.0, 4.0),
         }
     }
 }
@@ -59,7 +59,7 @@ impl Surface {
     /// Resting under loose foil on a board: a layer of air, shiny foil, still air, each resisting
     /// in series over the covered part, more at the gaps; too humid below to evaporate.
     pub const fn under_foil() -> Self {
-        Self::convective(HeatTransferCoefficient::from_w_per_m2k(8.0))
+        Self::convective(HeatTransferCoefficient::from_w_per_m2k(7.0))
     }
 
     /// Resting uncovered on a board: still air, radiation, what drying surface is left.

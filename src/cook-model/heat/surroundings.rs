@@ -10,8 +10,10 @@ use crate::quantity::{Span, Temperature, seconds, to_seconds};
 /// in its walls and recovers more slowly.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct LidResponse {
-    /// The temperature towards which the air falls while the lid is open.
-    pub floor: Temperature,
+    /// The air outside.
+    pub outside: Temperature,
+    /// The share of its excess over the air outside that it keeps with the lid long open.
+    pub keeps: f64,
     /// Time constant of the fall.
     pub fall: Span,
     /// Time constant of the recovery after closing.
@@ -20,7 +22,23 @@ pub struct LidResponse {
 
 impl Default for LidResponse {
     fn default() -> Self {
-        Self { floor: Temperature::from_c(70.0), fall: seconds(30.0), recovery: seconds(180.0) }
+        Self {
+            outside: Temperature::from_c(20.0),
+            keeps: 0.45,
+            fall: seconds(30.0),
+            recovery: seconds(180.0),
+        }
+    }
+}
+
+impl LidResponse {
+    /// What an opening costs: the time for which the air would have to be at that outside to bring as
+    /// much less heat.
+    pub fn costs(&self, open: Span) -> Span {
+        let (open, fall) = (to_seconds(open).max(0.0), to_seconds(self.fall).max(1.0));
+        let deepest = 1.0 - libm::exp(-open / fall);
+        let below = open - fall * deepest + deepest * to_seconds(self.recovery);
+        seconds((1.0 - self.keeps) * below)
     }
 }
 
@@ -91,11 +109,12 @@ impl Leg {
         }
         times.sort_by(|a, b| a.0.total_cmp(&b.0));
         times.dedup_by(|a, b| a.0 == b.0);
-        let floor = response.floor.c();
+        let outside = response.outside.c();
+        let floor = |air: f64| outside + response.keeps * (air - outside);
         self.knots.retain(|k| k.at <= at || k.at >= end);
         self.knots.extend(times.iter().map(|(at, share)| {
             let air = air_at(&old, *at);
-            Knot { at: *at, air: air + share * (floor.min(air) - air) }
+            Knot { at: *at, air: air + share * (floor(air).min(air) - air) }
         }));
         self.knots.sort_by(|a, b| a.at.total_cmp(&b.at));
         self.knots.dedup_by(|a, b| a.at == b.at);

@@ -12,7 +12,9 @@ pub(super) fn shared_part(piece: &Piece) -> f64 {
     let square = |x: f64| x * x;
     let shared = square(prior::shared_speed(core::iter::once(piece)))
         + square(PER_KELVIN * prior::SHARED_OFFSET);
-    let own = square(prior::own_speed(piece)) + square(PER_KELVIN * prior::OWN_OFFSET);
+    let own = square(prior::own_speed(piece))
+        + square(PER_KELVIN * prior::OWN_OFFSET)
+        + square(prior::PACE_OVER_A_COOK);
     shared / (shared + own)
 }
 

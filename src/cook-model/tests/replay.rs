@@ -98,6 +98,19 @@ fn without_a_moment_it_prints_a_row_after_each() {
 }
 
 #[test]
+fn what_changed_nothing_is_said_and_why() {
+    // A piece of 1,200 g is no breast: without it nothing is forecast, and the row says so.
+    let text =
+        std::fs::read_to_string(FILE).unwrap().replace("\"weight_g\":280.0", "\"weight_g\":1200.0");
+    let heavy = std::env::temp_dir().join("a-cook-with-a-heavy-piece.json");
+    std::fs::write(&heavy, text).unwrap();
+    let rows = rows(&[heavy.to_str().unwrap()]);
+    let ignored = &rows.last().unwrap()["ignored"];
+    assert_eq!(ignored[0]["why"], "its value is not possible", "{ignored}");
+    assert!(ignored[0]["entry"]["count"].is_u64());
+}
+
+#[test]
 fn what_cannot_be_read_is_said() {
     let left_out = replay(&[FILE, "--at", BOTH_READ]);
     assert!(String::from_utf8_lossy(&left_out.stderr).contains("smudge"));

@@ -1,6 +1,7 @@
 //! `cargo run -p worlds --release -- report [COOKS [FIRST]]`: the forecasts against so many cooks of every
 //! world, from a number on, as a page in `tests/worlds/results/study.md`. `table` in place of `report` only
-//! prints, and `times` tells what the worlds themselves are like.
+//! prints, `times` tells what the worlds themselves are like, and `sensitivities` how far each constant of
+//! the heat model moves a pull.
 
 use std::fmt::Write;
 use std::path::Path;
@@ -10,6 +11,7 @@ use worlds::draw::{SETTINGS, Setup};
 use worlds::kinds::KINDS;
 use worlds::record::Record;
 use worlds::study::judged::{Judged, judge};
+use worlds::study::sensitivity::{AS_IT_IS, MOVES, pull_and_rise};
 use worlds::study::{kept, table};
 
 /// Cooks of every world, if not said.
@@ -23,6 +25,7 @@ fn main() -> ExitCode {
     let (each, first) = (number(EACH), number(0));
     let cooks = || kept::cooks(first, each, &kept::directory());
     match command.as_str() {
+        "sensitivities" => print!("{}", sensitivities()),
         "times" => print!("{}", times(&cooks())),
         "table" => print!("{}", tables(&cooks())),
         "report" => {
@@ -42,7 +45,9 @@ fn main() -> ExitCode {
             }
         }
         _ => {
-            eprintln!("usage: worlds report|table|times [cooks of every world [first]]");
+            eprintln!(
+                "usage: worlds report|table|times|sensitivities [cooks of every world [first]]"
+            );
             return ExitCode::FAILURE;
         }
     }
@@ -58,6 +63,30 @@ fn tables(cooks: &[(Setup, Record)]) -> String {
     ];
     let by = groups.map(|(what, groups)| table::by(&judged, what, &groups));
     format!("{}\n{}\n{}", table::all(&judged), table::worst(&judged), by.join("\n"))
+}
+
+/// What each constant does to a usual piece.
+fn sensitivities() -> String {
+    let mut text = String::from("| moved | 225 F | 250 F | 275 F | 300 F |\n|");
+    text.push_str(&" --- |".repeat(5));
+    for (name, moved) in [("as it is", AS_IT_IS)].iter().chain(&MOVES) {
+        let _ = write!(text, "\n| {name} |");
+        for set in [225.0, 250.0, 275.0, 300.0] {
+            let (Some(here), Some(usual)) =
+                (pull_and_rise(moved, set), pull_and_rise(&AS_IT_IS, set))
+            else {
+                text.push_str(" never |");
+                continue;
+            };
+            let _ = if *name == "as it is" {
+                write!(text, " {:.1} min, {:.1} F |", here.0, here.1)
+            } else {
+                write!(text, " {:+.1} min, {:+.1} F |", here.0 - usual.0, here.1 - usual.1)
+            };
+        }
+    }
+    text.push('\n');
+    text
 }
 
 /// A figure of one piece of a cook, if it has one.

@@ -2,4 +2,5 @@
 
 pub mod judged;
 pub mod kept;
+pub mod sensitivity;
 pub mod table;

@@ -7,7 +7,7 @@
 
 use super::normal::Normal;
 use super::outcome::{Check, past};
-use super::prior::DRIFT;
+use super::prior::PACE;
 use super::view::Run;
 use crate::history::{CoreReading, PieceHistory};
 use crate::piece::PieceId;
@@ -123,7 +123,7 @@ impl Waiting {
     /// What a reading as expected leaves: how well its time is known then, and when it is due next.
     fn read_at(&mut self, opening: f64, risk_z: f64) {
         let to_go = (self.pull.0 - opening).max(0.0);
-        self.pull.1 = self.pull.1.min(libm::hypot(AFTER_READING, DRIFT * to_go));
+        self.pull.1 = self.pull.1.min(libm::hypot(AFTER_READING, PACE * to_go));
         self.due = (self.pull.0 + self.grace - risk_z * self.pull.1).max(self.pull.0);
         self.poked = Some(opening);
     }

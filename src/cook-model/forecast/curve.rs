@@ -1,5 +1,6 @@
 //! The core over time as a curve with its band, for drawing.
 
+use super::behind::BOILING;
 use super::cells;
 use super::outcome::Band;
 use super::traces::{REST, Rise, Spot};
@@ -13,9 +14,8 @@ const TO_EDGE: f64 = 1.2816;
 /// How long after its peak the curve is drawn.
 const AFTER_PEAK: f64 = 900.0;
 
-/// A usual cook, s, and C that nothing wet passes.
+/// A usual cook, s.
 const A_COOK: f64 = 3600.0;
-const BOILING: f64 = 100.0;
 
 /// A cell, with its ln(speed) and offset.
 type Picked = (usize, (f64, f64));
@@ -69,8 +69,9 @@ fn heating(view: &View<'_>, from: f64, to: f64) -> Vec<Point> {
     (0..=steps as usize)
         .map(|i| {
             let at = from + (to - from) * i as f64 / steps;
+            let behind = view.behind(at);
             let [slow, middle, fast] = picked.map(|(cell, tuned)| {
-                let core = view.traces.at(Spot::Core, tuned, at) - view.behind(cell, at);
+                let core = view.traces.at(Spot::Core, tuned, at) - behind(cell);
                 core.min(BOILING)
             });
             let misfit = TO_EDGE * view.misfit(at);

@@ -8,6 +8,7 @@
 //!
 #![doc = include_str!("model.md")]
 
+mod behind;
 mod cells;
 mod checks;
 mod curve;

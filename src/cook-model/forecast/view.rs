@@ -1,5 +1,6 @@
 //! From the weights of one piece's cells to what is told of it.
 
+use super::behind::BOILING;
 use super::checks::looks;
 use super::evidence::Evidence;
 use super::normal::{Mixture, Normal, Part};
@@ -13,18 +14,9 @@ use crate::history::{CoreReading, Instrument, PieceHistory};
 use crate::quantity::{Length, Moment, Temperature, TemperatureDifference, seconds, to_seconds};
 
 /// Cells with less weight than this are left out: they move no figure that is shown.
-const NEGLIGIBLE: f64 = 1e-5;
-/// Of a low reading that nothing bears out, the chance that it is right all the same: enough for the
-/// window to hold what it says.
-const DOUBTED: f64 = 0.22;
-/// However ready a piece looks by a single reading, no more is claimed than this.
-const SURE_OF_ONE: f64 = 0.97;
-/// The span over which a rate is taken, s.
-const RATE_SPAN: f64 = 60.0;
-/// C; nothing wet is hotter.
-const BOILING: f64 = 100.0;
+pub(super) const NEGLIGIBLE: f64 = 1e-5;
 /// No time is forecast better than this, s: nobody pulls to the second.
-const TIME_MISFIT: f64 = 20.0;
+pub(super) const TIME_MISFIT: f64 = 20.0;
 /// A piece is mostly read twice when it may be past its pull: each check takes its part of the risk.
 const CHECKS_A_PIECE: f64 = 2.0;
 /// A window with less than this chance of being reached within the horizon is not told.
@@ -202,41 +194,7 @@ impl View<'_> {
         self.weights.iter().copied().enumerate().filter(|(_, weight)| *weight > NEGLIGIBLE)
     }
 
-    /// When a cell gets to where its trace is at a time, s.
-    fn late(&self, cell: usize, at: f64) -> f64 {
-        at + self.evidence.lateness.of(cell, at)
-    }
-
-    /// How far the core may be off its cell's trace at a time, K.
-    pub(super) fn misfit(&self, at: f64) -> f64 {
-        let at = self.on_the_pit(at);
-        libm::hypot(prior::MISFIT, self.evidence.lateness.spread(at) * self.rate(at))
-    }
-
-    /// A time, or when the piece came off if that was before: lateness is of heating.
-    fn on_the_pit(&self, at: f64) -> f64 {
-        let off = self.history.off().map(|off| to_seconds(off - self.setting.zero));
-        off.map_or(at, |off| at.min(off))
-    }
-
-    /// How fast the core rises at a time, K/s.
-    fn rate(&self, at: f64) -> f64 {
-        ((self.expected(at) - self.expected(at - RATE_SPAN)) / RATE_SPAN).max(0.0)
-    }
-
-    /// How much colder than its trace a cell's core is at a time, K.
-    pub(super) fn behind(&self, cell: usize, at: f64) -> f64 {
-        let at = self.on_the_pit(at);
-        self.evidence.lateness.of(cell, at) * self.rate(at)
-    }
-
-    /// No more is claimed than this: one reading alone may be a slip.
-    fn sure(&self) -> f64 {
-        let counted = self.evidence.seen.iter().filter(|seen| seen.counts).count();
-        if counted < 2 { SURE_OF_ONE } else { 1.0 }
-    }
-
-    fn expected(&self, at: f64) -> f64 {
+    pub(super) fn expected(&self, at: f64) -> f64 {
         self.traces.at(Spot::Core, self.typical(), at)
     }
 
@@ -253,8 +211,8 @@ impl View<'_> {
     /// The core at a time.
     fn core(&self, at: f64) -> Mixture<'_> {
         let all = self.traces.all_cells(Spot::Core, at);
-        let spread = self.misfit(at);
-        self.mixture(|cell| Some(((all[cell] - self.behind(cell, at)).min(BOILING), spread)))
+        let (spread, behind) = (self.misfit(at), self.behind(at));
+        self.mixture(|cell| Some(((all[cell] - behind(cell)).min(BOILING), spread)))
     }
 
     /// When the core gets somewhere, of the times by cell; none if it is not likely to.
@@ -275,23 +233,6 @@ impl View<'_> {
             Some((self.late(cell, at), spread))
         })
         .and(self.doubted(all))
-    }
-
-    /// What a low reading taken for a slip would have it, of the times by cell: as long after it as
-    /// the expected cell takes from there.
-    fn doubted(&self, all: &[Option<f64>]) -> Option<Part> {
-        let (at, shown) = self.evidence.doubted?;
-        let (mut weight, mut mean) = (0.0, 0.0);
-        for (cell, share) in self.cells() {
-            let Some(reached) = all[cell] else { continue };
-            weight += share;
-            mean += share * reached;
-        }
-        let expected = mean / weight.max(NEGLIGIBLE);
-        // The way from the reading to the target, as the typical trace has it.
-        let there = self.traces.passes(self.typical(), shown.c());
-        let left = (expected - there).max(0.0);
-        Some(Part { weight: DOUBTED, mean: at + left, spread: 0.2 * left + TIME_MISFIT })
     }
 
     /// A mixture with one part a cell, its mean and spread given.
@@ -334,7 +275,8 @@ impl View<'_> {
             at += 60.0;
         }
         let all = self.traces.all_cells(Spot::Core, best.0);
-        let mean = |cell: usize| (all[cell] - self.behind(cell, off)).min(BOILING);
+        let behind = self.behind(off);
+        let mean = |cell: usize| (all[cell] - behind(cell)).min(BOILING);
         let before = self.evidence.last.map_or(off, |last| last.min(best.0));
         let since = best.1 - self.traces.at(Spot::Core, typical, before.max(off));
         let spread = libm::hypot(prior::MISFIT, prior::RISE_SPREAD * since);

@@ -9,6 +9,8 @@ use crate::quantity::{Moment, Span};
 
 /// A round nobody taps in for so long is over: the lid is down and the cook has gone.
 pub const ROUND_LASTS: Span = Span::minutes(5);
+/// Once all its pieces are answered, what is still done at the lid follows within this.
+const STAYS_UP: Span = Span::minutes(1);
 /// From the last tap to the lid being down, where nobody said when it was.
 const TO_CLOSE: Span = Span::seconds(10);
 
@@ -23,6 +25,8 @@ pub struct Round {
     pub pieces: Vec<PieceId>,
     /// Those of them that were read, skipped or pulled.
     pub answered: Vec<PieceId>,
+    /// When the lid goes up: after the pit thermometer is read, where that comes first.
+    pub lid_up: Moment,
     /// When something was last tapped in it.
     pub last_tap: Moment,
     /// When it was said that the lid is down.
@@ -33,7 +37,7 @@ impl Round {
     /// A round that has just begun.
     pub(super) fn begin(entry: EntryId, at: Moment, pieces: &[PieceId]) -> Self {
         let (pieces, answered) = (pieces.to_vec(), Vec::new());
-        Self { began: entry, at, pieces, answered, last_tap: at, ended: None }
+        Self { began: entry, at, pieces, answered, lid_up: at, last_tap: at, ended: None }
     }
 
     /// The next piece to read; none once all were.
@@ -48,7 +52,8 @@ impl Round {
 
     /// Whether something done at a moment still belongs to it.
     pub(super) fn takes(&self, at: Moment) -> bool {
-        self.ended.is_none() && self.at <= at && at <= self.lapses()
+        let lasts = if self.next().is_some() { ROUND_LASTS } else { STAYS_UP };
+        self.ended.is_none() && self.at <= at && at <= self.last_tap + lasts
     }
 
     /// What is done while it lasts.
@@ -61,6 +66,7 @@ impl Round {
             What::CoreRead { piece, instrument: Instrument::InstantRead, .. }
             | What::PieceSkipped { piece }
             | What::Pulled { piece } => self.answered.push(*piece),
+            What::PitRead { .. } if self.answered.is_empty() => self.lid_up = at,
             What::CoreRead { .. }
             | What::PitRead { .. }
             | What::SecondPlaceTried { .. }
@@ -76,6 +82,6 @@ impl Round {
     /// For how long the lid was up.
     pub(super) fn opening(&self) -> LidOpening {
         let down = self.ended.unwrap_or(self.last_tap + TO_CLOSE);
-        LidOpening { at: self.at, lasted: down - self.at }
+        LidOpening { at: self.lid_up, lasted: down - self.lid_up }
     }
 }

@@ -23,6 +23,8 @@ pub struct Round {
     pub pieces: Vec<PieceId>,
     /// Those of them that were read, skipped or pulled.
     pub answered: Vec<PieceId>,
+    /// When the lid went up: with the first core read, for the pit is read before.
+    pub lid_up: Option<Moment>,
     /// When something was last tapped in it.
     pub last_tap: Moment,
     /// When it was said that the lid is down.
@@ -33,7 +35,7 @@ impl Round {
     /// A round that has just begun.
     pub(super) fn begin(entry: EntryId, at: Moment, pieces: &[PieceId]) -> Self {
         let (pieces, answered) = (pieces.to_vec(), Vec::new());
-        Self { began: entry, at, pieces, answered, last_tap: at, ended: None }
+        Self { began: entry, at, pieces, answered, lid_up: None, last_tap: at, ended: None }
     }
 
     /// The next piece to read; none once all were.
@@ -60,7 +62,10 @@ impl Round {
             What::RoundEnded => self.ended = Some(at),
             What::CoreRead { piece, instrument: Instrument::InstantRead, .. }
             | What::PieceSkipped { piece }
-            | What::Pulled { piece } => self.answered.push(*piece),
+            | What::Pulled { piece } => {
+                self.lid_up.get_or_insert(at);
+                self.answered.push(*piece);
+            }
             What::CoreRead { .. }
             | What::PitRead { .. }
             | What::SecondPlaceTried { .. }
@@ -73,9 +78,10 @@ impl Round {
         self.last_tap = at;
     }
 
-    /// For how long the lid was up.
-    pub(super) fn opening(&self) -> LidOpening {
+    /// For how long the lid was up, if it was.
+    pub(super) fn opening(&self) -> Option<LidOpening> {
+        let at = self.lid_up?;
         let down = self.ended.unwrap_or(self.last_tap + TO_CLOSE);
-        LidOpening { at: self.at, lasted: down - self.at }
+        Some(LidOpening { at, lasted: down - at })
     }
 }

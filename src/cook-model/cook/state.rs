@@ -308,7 +308,7 @@ impl Folding {
     }
 
     fn finish(mut self) -> CookState {
-        self.lid.extend(self.rounds.iter().map(Round::opening));
+        self.lid.extend(self.rounds.iter().filter_map(Round::opening));
         sort_by_key(&mut self.lid, |opening| opening.at);
         let settings = self.settings;
         let (names, mut histories): (Vec<String>, Vec<PieceHistory>) = self

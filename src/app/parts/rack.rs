@@ -27,7 +27,7 @@ pub fn Rack(
     view! {
         <ol
             class="lying"
-            aria-label=wording("rack")
+            aria-label=wording("lying")
             style:grid-template-columns=move || {
                 let across = order.read().len().clamp(1, 2 * ACROSS);
                 format!("repeat({across}, minmax(0, 1fr))")
@@ -40,7 +40,7 @@ pub fn Rack(
                 >
                     <button
                         aria-label=move || {
-                            say!("rack-place", piece = show::piece(&cook.state().read(), id))
+                            say!("lying-place", piece = show::piece(&cook.state().read(), id))
                         }
                         on:click=move |_| navigation.go(Screen::Piece(id))
                     >

@@ -215,8 +215,8 @@ round-skip = Skip { $piece }
 round-lid-closed = Lid closed
 proposal-pull-at = Pull at
 proposal-goes-back = Pulled at { $temperature }, it has to go back on about { $times } times in 10.
-rack = Rack, front at the left
-rack-place = { $piece } on the rack
+lying = Rack, front at the left
+lying-place = { $piece } on the rack
 all-pieces = all { $count }
 
 ## Reading pad

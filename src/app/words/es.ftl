@@ -215,8 +215,8 @@ round-skip = Saltar { $piece }
 round-lid-closed = Tapa cerrada
 proposal-pull-at = Se saca a
 proposal-goes-back = Si sale a { $temperature }, unas { $times } de cada 10 veces tiene que volver.
-rack = Parrilla, el frente a la izquierda
-rack-place = { $piece } en la parrilla
+lying = Parrilla, el frente a la izquierda
+lying-place = { $piece } en la parrilla
 all-pieces = las { $count }
 
 ## Reading pad

@@ -5,17 +5,21 @@
 //! came due meanwhile rings at once, and says how late it is. A page that is not allowed to run
 //! cannot ring: see the table in README.md.
 
+mod cooks;
+
 use std::cell::{Cell, RefCell};
 use std::collections::BTreeMap;
 use std::rc::Rc;
 
 use cook_model::cook::alarms::{Alarm, AlarmId};
-use cook_model::cook::ringing::{self, Mark, Marks, Ring};
+use cook_model::cook::ringing::{self, Mark, Ring};
 use cook_model::quantity::{Moment, Span};
 use gloo_timers::callback::Timeout;
 use leptos::prelude::{ReadSignal, ReadUntracked, RwSignal, Set};
 use wasm_bindgen_futures::spawn_local;
 use web_sys::BroadcastChannel;
+
+use cooks::Cooks;
 
 use super::notify::{Answer, Notice};
 use super::sound::Tune;
@@ -48,19 +52,10 @@ pub struct Alarms(Rc<Inner>);
 /// What a ring of a cook is about.
 type InWords = Box<dyn Fn(CookId, &Ring) -> Notice>;
 
-/// The alarms of one cook, and what is remembered of them.
-#[derive(Default)]
-struct Followed {
-    alarms: Vec<Alarm>,
-    marks: Marks,
-}
-
 struct Inner {
     store: Store,
     words: InWords,
-    /// The cook on the screen.
-    open: Cell<Option<CookId>>,
-    cooks: RefCell<BTreeMap<CookId, Followed>>,
+    cooks: Cooks,
     waiting: RwSignal<Vec<Waiting>>,
     elsewhere: RwSignal<Vec<Elsewhere>>,
     timer: RefCell<Option<Timeout>>,
@@ -77,8 +72,7 @@ impl Alarms {
         let this = Self(Rc::new(Inner {
             store,
             words: Box::new(words),
-            open: Cell::new(None),
-            cooks: RefCell::default(),
+            cooks: Cooks::default(),
             waiting: RwSignal::new(Vec::new()),
             elsewhere: RwSignal::new(Vec::new()),
             timer: RefCell::default(),
@@ -107,19 +101,17 @@ impl Alarms {
     /// Follows the cook on the screen, whose alarms are now these. To be called whenever they may have
     /// changed. One that was on the screen before is followed until [`Self::follow_beside`].
     pub fn follow(&self, cook: CookId, alarms: Vec<Alarm>) {
-        let changed = self.0.open.replace(Some(cook)) != Some(cook);
+        let changed = self.0.cooks.open.replace(Some(cook)) != Some(cook);
         self.set(cook, alarms, changed);
         self.listen();
     }
 
     /// Follows these besides the one on the screen, and no others.
     pub fn follow_beside(&self, cooks: Vec<(CookId, Vec<Alarm>)>) {
-        let open = self.0.open.get();
-        let wanted =
-            |cook: &CookId| Some(*cook) == open || cooks.iter().any(|(other, _)| other == cook);
-        self.0.cooks.borrow_mut().retain(|cook, _| wanted(cook));
+        let beside = |of: CookId| cooks.iter().any(|(other, _)| *other == of);
+        self.0.cooks.drop_where(|of| !self.0.cooks.is_open(of) && !beside(of));
         for (cook, alarms) in cooks {
-            if Some(cook) != open {
+            if !self.0.cooks.is_open(cook) {
                 self.set(cook, alarms, false);
                 self.listen();
             }
@@ -129,18 +121,14 @@ impl Alarms {
 
     /// No cook is on the screen any more. Others are still followed.
     pub fn stop(&self) {
-        if let Some(cook) = self.0.open.take() {
-            self.0.cooks.borrow_mut().remove(&cook);
+        if let Some(cook) = self.0.cooks.open.take() {
+            self.0.cooks.drop_where(|of| of == cook);
         }
         self.look();
     }
 
     fn set(&self, cook: CookId, alarms: Vec<Alarm>, anew: bool) {
-        let mut cooks = self.0.cooks.borrow_mut();
-        let known = cooks.contains_key(&cook);
-        cooks.entry(cook).or_default().alarms = alarms;
-        drop(cooks);
-        if known && !anew {
+        if self.0.cooks.set(cook, alarms) && !anew {
             self.look();
         } else {
             self.remember(cook);
@@ -157,14 +145,14 @@ impl Alarms {
 
     /// Calls again a while later, for the cook on the screen.
     pub fn snooze(&self, id: AlarmId) {
-        if let Some(cook) = self.0.open.get() {
+        if let Some(cook) = self.0.cooks.open.get() {
             self.change(cook, id, |mark| mark.snooze(clock::now()));
         }
     }
 
     /// Takes an alarm of the cook on the screen for answered.
     pub fn done(&self, id: AlarmId) {
-        if let Some(cook) = self.0.open.get() {
+        if let Some(cook) = self.0.cooks.open.get() {
             self.done_of(cook, id);
         }
     }
@@ -175,18 +163,15 @@ impl Alarms {
     }
 
     fn remember_all(&self) {
-        let cooks: Vec<CookId> = self.0.cooks.borrow().keys().copied().collect();
-        cooks.into_iter().for_each(|cook| self.remember(cook));
+        self.0.cooks.ids().into_iter().for_each(|cook| self.remember(cook));
     }
 
     /// Reads what is remembered, and looks at the clock.
     fn remember(&self, cook: CookId) {
         let this = self.clone();
         spawn_local(async move {
-            if let Ok(marks) = this.0.store.marks(cook).await
-                && let Some(followed) = this.0.cooks.borrow_mut().get_mut(&cook)
-            {
-                followed.marks = marks;
+            if let Ok(marks) = this.0.store.marks(cook).await {
+                this.0.cooks.remember(cook, marks);
             }
             this.look();
         });
@@ -197,7 +182,7 @@ impl Alarms {
         let now = clock::now();
         self.wait(now);
         self.show_waiting();
-        for (cook, due) in self.of_each(|one| ringing::due(&one.alarms, &one.marks, now)) {
+        for (cook, due) in self.0.cooks.of_each(|one| ringing::due(&one.alarms, &one.marks, now)) {
             if due.is_empty() {
                 continue;
             }
@@ -208,15 +193,6 @@ impl Alarms {
                 this.wait(clock::now());
             });
         }
-    }
-
-    /// Something of each cook, the one on the screen first.
-    fn of_each<T>(&self, what: impl Fn(&Followed) -> T) -> Vec<(CookId, T)> {
-        let open = self.0.open.get();
-        let cooks = self.0.cooks.borrow();
-        let of =
-            |is_open: bool| cooks.iter().filter(move |(cook, _)| (Some(**cook) == open) == is_open);
-        of(true).chain(of(false)).map(|(cook, followed)| (*cook, what(followed))).collect()
     }
 
     async fn ring(&self, cook: CookId, due: Vec<Ring>, now: Moment) {
@@ -244,22 +220,12 @@ impl Alarms {
         }
     }
 
-    fn mark(&self, cook: CookId, id: AlarmId) -> Option<Mark> {
-        self.0.cooks.borrow().get(&cook)?.marks.get(&id).copied()
-    }
-
-    fn set_mark(&self, cook: CookId, id: AlarmId, mark: Mark) {
-        if let Some(followed) = self.0.cooks.borrow_mut().get_mut(&cook) {
-            followed.marks.insert(id, mark);
-        }
-    }
-
     /// Remembers that the alarm rings now. False if it has rung already, here or in another window.
     async fn claim(&self, cook: CookId, alarm: Alarm, now: Moment) -> bool {
         let rung = move |mark: Option<Mark>| {
             ringing::ring(&alarm, mark.as_ref(), now).map(|ring| Mark::rung(&ring, now))
         };
-        let in_memory = || rung(self.mark(cook, alarm.id));
+        let in_memory = || rung(self.0.cooks.mark(cook, alarm.id));
         let key = (cook, alarm.id);
         let asked = self.0.asking.borrow().get(&key).copied();
         let (mark, new) = match asked {
@@ -275,14 +241,14 @@ impl Alarms {
             }
         };
         if let Some(mark) = mark {
-            self.set_mark(cook, alarm.id, mark);
+            self.0.cooks.set_mark(cook, alarm.id, mark);
         }
         new && mark.is_some()
     }
 
     /// Sets the timer for the next alarm to come.
     fn wait(&self, now: Moment) {
-        let next = self.of_each(|one| ringing::next(&one.alarms, &one.marks, now));
+        let next = self.0.cooks.of_each(|one| ringing::next(&one.alarms, &one.marks, now));
         let next = next.into_iter().filter_map(|(_, next)| next).min();
         let timer = next.map(|next| {
             // A millisecond more, lest the timer comes just before the moment.
@@ -296,12 +262,12 @@ impl Alarms {
     fn change(&self, cook: CookId, id: AlarmId, change: impl Fn(Mark) -> Mark + 'static) {
         let this = self.clone();
         spawn_local(async move {
-            let known = this.mark(cook, id);
+            let known = this.0.cooks.mark(cook, id);
             let changed = |mark: Option<Mark>| mark.or(known).map(&change);
             let stored = this.0.store.change_mark(cook, id, changed).await;
             let mark = stored.map_or_else(|_| changed(None), |(mark, _)| mark);
             if let Some(mark) = mark {
-                this.set_mark(cook, id, mark);
+                this.0.cooks.set_mark(cook, id, mark);
             }
             this.tell_others();
             this.look();
@@ -328,14 +294,13 @@ impl Alarms {
 
     /// Shows what waits, and takes away the notifications of what no longer does.
     fn show_waiting(&self) {
-        let open = self.0.open.get();
-        let each = self.of_each(|one| ringing::unanswered(&one.alarms, &one.marks));
+        let each = self.0.cooks.of_each(|one| ringing::unanswered(&one.alarms, &one.marks));
         let all: Vec<Elsewhere> = each
             .into_iter()
             .flat_map(|(cook, waiting)| waiting.into_iter().map(move |one| (cook, one)))
             .collect();
         let (here, elsewhere): (Vec<Elsewhere>, Vec<Elsewhere>) =
-            all.iter().copied().partition(|(cook, _)| Some(*cook) == open);
+            all.iter().copied().partition(|(cook, _)| self.0.cooks.is_open(*cook));
         let here: Vec<Waiting> = here.into_iter().map(|(_, waiting)| waiting).collect();
         let before = self.0.shown.replace(all.clone());
         if before == all && here == *self.0.waiting.read_untracked() {

@@ -67,6 +67,7 @@ pub fn is_of_gear(what: &What) -> bool {
             | What::HabitsSet { .. }
             | What::TolerancesSet { .. }
             | What::ThermometerChecked { .. }
+            | What::ThermometerReplaced { .. }
             | What::ProofRuleSet { .. }
     )
 }

@@ -21,6 +21,9 @@ pub struct Thermometer {
     /// What to add to what it shows, by its last check.
     #[serde(rename = "offset_c")]
     pub offset: TemperatureDifference,
+    /// What its last check found, if it is too far out to be used for a proof.
+    #[serde(rename = "barred_c", default)]
+    pub barred: Option<TemperatureDifference>,
     /// When that was found; none if it was never checked.
     #[serde(default)]
     pub checked: Option<Moment>,
@@ -67,7 +70,24 @@ impl Thermometer {
             Instrument::LeaveIn => usual.leave_in,
         };
         let offset = TemperatureDifference::ZERO;
-        Self { name: String::new(), instrument, offset, checked: None, tolerance }
+        Self { name: String::new(), instrument, offset, barred: None, checked: None, tolerance }
+    }
+}
+
+impl Thermometer {
+    /// What tells a cook of it, given what holds there of the one in use: that one is replaced if
+    /// anything was found of it.
+    fn told(&self, state: &CookState) -> Vec<What> {
+        let instrument = self.instrument;
+        let held = (state.offset(instrument), state.barred_by(instrument));
+        if held == (self.offset, self.barred) {
+            return Vec::new();
+        }
+        let replaced = state.was_checked(instrument).then_some(What::ThermometerReplaced { instrument });
+        let offset = Some(self.offset).filter(|offset| *offset != TemperatureDifference::ZERO);
+        let checked = offset.into_iter().chain(self.barred);
+        let checked = checked.map(|offset| What::ThermometerChecked { instrument, offset });
+        replaced.into_iter().chain(checked).collect()
     }
 }
 
@@ -120,16 +140,8 @@ impl Gear {
             entries.push(What::TolerancesSet { tolerances: wanted });
         }
         for instrument in [Instrument::InstantRead, Instrument::LeaveIn] {
-            let offset = self.thermometer(instrument).map(|one| one.offset);
-            if let Some(offset) = offset.filter(|offset| *offset != state.offset(instrument)) {
-                // What was found of another one says nothing of this.
-                if state.was_checked(instrument) {
-                    entries.push(What::ThermometerReplaced { instrument });
-                }
-                if offset != TemperatureDifference::ZERO {
-                    entries.push(What::ThermometerChecked { instrument, offset });
-                }
-            }
+            entries
+                .extend(self.thermometer(instrument).into_iter().flat_map(|one| one.told(state)));
         }
         if let Some(rule) = self.proof_rule.filter(|rule| rule != proof_rule) {
             entries.push(What::ProofRuleSet { rule });
@@ -168,10 +180,11 @@ impl Gear {
         let offset = state.offset(instrument);
         let known = self.thermometers.iter_mut().find(|one| one.instrument == instrument);
         let mut told = known.as_deref().cloned().unwrap_or(Thermometer::unknown(instrument));
-        if offset != told.offset {
+        let barred = state.barred_by(instrument);
+        if (offset, barred) != (told.offset, told.barred) {
             told.checked = Some(now);
         }
-        (told.offset, told.tolerance) = (offset, tolerance);
+        (told.offset, told.barred, told.tolerance) = (offset, barred, tolerance);
         match known {
             Some(known) => *known = told,
             None if told != Thermometer::unknown(instrument) => self.thermometers.push(told),

@@ -18,19 +18,19 @@ struct Found {
     now: TemperatureDifference,
     /// The most any check found it to read high; never above zero.
     lowest: TemperatureDifference,
-    /// A check found it further out than can be made good.
-    barred: bool,
+    /// What a check found, if it was further out than can be made good.
+    barred: Option<TemperatureDifference>,
 }
 
 impl Found {
     fn nothing(since: Option<Moment>) -> Self {
         let zero = TemperatureDifference::ZERO;
-        Self { since, last: None, now: zero, lowest: zero, barred: false }
+        Self { since, last: None, now: zero, lowest: zero, barred: None }
     }
 
     fn add(&mut self, offset: TemperatureDifference) {
         if !OFFSET.contains(&offset) {
-            self.barred = true;
+            self.barred = Some(offset);
             return;
         }
         self.now = self.last.map_or(offset, |last| lower_offset(last, offset));
@@ -103,7 +103,7 @@ impl Offsets {
             let found = self.in_use(reading.instrument, reading.at);
             let lowest = reading.shown + found.lowest;
             reading.for_proof = reading.shown.min(reading.temperature).min(lowest);
-            reading.barred = found.barred;
+            reading.barred = found.barred.is_some();
         }
     }
 }
@@ -124,6 +124,11 @@ impl CookState {
     /// Whether a check found a thermometer further out than can be made good: until it is replaced,
     /// it proves nothing.
     pub fn is_barred(&self, instrument: Instrument) -> bool {
+        self.barred_by(instrument).is_some()
+    }
+
+    /// What that check found.
+    pub fn barred_by(&self, instrument: Instrument) -> Option<TemperatureDifference> {
         self.offsets.now(instrument).barred
     }
 }

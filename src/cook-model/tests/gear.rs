@@ -82,6 +82,22 @@ fn another_thermometer_has_its_own_offset_and_the_first_keeps_its_own() {
 }
 
 #[test]
+fn a_thermometer_too_far_out_proves_nothing_in_the_next_cook_either_until_it_is_replaced() {
+    let mut first = Cook::default();
+    first.write(0.0, high_by(9.0));
+    let mut gear = Gear::default();
+    gear.learn(&first.state(), at(0.0));
+    let mut next = cook_with(&gear);
+    next.write(0.0, set_out(1, 38.0));
+    next.write(0.0, put_on(1));
+    next.write(90.0, read(1, 180.0, 2));
+    assert!(!next.is_proved(1));
+    next.write(91.0, What::ThermometerReplaced { instrument: Instrument::InstantRead });
+    gear.learn(&next.state(), at(91.0));
+    assert!(gear.entries_for(&Cook::default().state()).is_empty());
+}
+
+#[test]
 fn a_rule_taken_back_to_the_usual_one_is_so_in_the_next_cook() {
     let mut gear = Gear { proof_rule: Some(ProofRule::Instant), ..Gear::default() };
     let mut cook = Cook::default();

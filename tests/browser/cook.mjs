@@ -91,6 +91,7 @@ export class Person {
     await this.tap("Type in cooked pieces");
     await this.page.getByLabel("How many").fill("3");
     await this.page.getByLabel("Cooked weight each").fill("6.4");
+    await this.page.getByLabel("Hours since it came off").fill("1");
     await this.tap("Add cooked pieces");
     await this.page.getByText(/^3 pieces/).waitFor();
     await this.tap("Change Dinner");

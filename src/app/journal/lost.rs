@@ -2,6 +2,7 @@
 //! not stored is taken along, in every place that outlives a reload: the second copy, the window's own
 //! store, and the state of its history entry, which is no part of the lost process.
 
+use js_sys::Reflect;
 use leptos::prelude::{document, window};
 use wasm_bindgen::JsValue;
 
@@ -14,8 +15,8 @@ const KEY: &str = "taken-along";
 /// A page that was itself begun by a reload does not reload by itself sooner than this after it began:
 /// where reloading did not help it would never end.
 const NOT_BEFORE_MS: f64 = 600_000.0;
-/// What the browser calls a page begun by a reload.
-const BY_RELOAD: u16 = 1;
+/// What the browser calls a page begun by a reload (Navigation Timing Level 2).
+const BY_RELOAD: &str = "reload";
 
 /// Puts what is not stored yet where a reload finds it; once that is nothing, takes it away again.
 pub fn take_along(all: Vec<(CookId, Texts)>) {
@@ -84,7 +85,8 @@ fn is_typing() -> bool {
 }
 
 fn was_tried() -> bool {
-    window().performance().is_some_and(|performance| {
-        performance.navigation().type_() == BY_RELOAD && performance.now() < NOT_BEFORE_MS
-    })
+    let Some(performance) = window().performance() else { return true };
+    let begun = performance.get_entries_by_type("navigation").get(0);
+    let how = Reflect::get(&begun, &"type".into()).ok().and_then(|how| how.as_string());
+    how.is_none_or(|how| how == BY_RELOAD) && performance.now() < NOT_BEFORE_MS
 }

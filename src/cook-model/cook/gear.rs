@@ -83,7 +83,8 @@ impl Thermometer {
         if held == (self.offset, self.barred) {
             return Vec::new();
         }
-        let replaced = state.was_checked(instrument).then_some(What::ThermometerReplaced { instrument });
+        let replaced =
+            state.was_checked(instrument).then_some(What::ThermometerReplaced { instrument });
         let offset = Some(self.offset).filter(|offset| *offset != TemperatureDifference::ZERO);
         let checked = offset.into_iter().chain(self.barred);
         let checked = checked.map(|offset| What::ThermometerChecked { instrument, offset });

@@ -118,7 +118,7 @@ impl CookState {
     /// Whether the thermometer in use was checked.
     pub fn was_checked(&self, instrument: Instrument) -> bool {
         let found = self.offsets.now(instrument);
-        found.last.is_some() || found.barred
+        found.last.is_some() || found.barred.is_some()
     }
 
     /// Whether a check found a thermometer further out than can be made good: until it is replaced,

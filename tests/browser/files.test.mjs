@@ -13,6 +13,7 @@ test("a cook saved as a file opens in the middle of another, which stays as it w
   const file = await saved(phone, person);
   await person.goTo("More");
   await person.tap("New cook");
+  await person.tap("Start a new cook");
   await person.setOutAll([FOUR[3]]);
   const second = await databaseTexts(phone.page);
   const before = second.filter((text) => !first.includes(text));

@@ -87,6 +87,7 @@ async function reach(page, name) {
 }
 
 async function press(page, name) {
+  await page.getByRole("button", { name }).first().waitFor();
   await reach(page, name);
   await page.keyboard.press("Enter");
 }

@@ -49,7 +49,7 @@ test("pieces become bags, and a label's code opens its bag's reheat screen days 
   assert.match(label[3], /^Best by .*Oct/);
   assert.match(label[4], /^Bath 145\s°F, \d+ min$/);
   const address = await phone.page.locator("a.code").getAttribute("href");
-  assert.match(address, /#reheat-1\./);
+  assert.match(address, /#reheat-2\./);
   await person.picture("label");
 
   await phone.switchOff();

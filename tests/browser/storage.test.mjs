@@ -116,7 +116,7 @@ test("with no storage at all the cook goes on until the page is closed", async (
   const { phone, person } = await twoSetOut(t, (phone) => phone.page.addInitScript(nothing));
   await person.tap("Put all 2 on");
   await person.stored("on");
-  await phone.page.getByRole("alert").filter({ hasText: "export it before you close" }).waitFor();
+  await phone.page.getByRole("alert").filter({ hasText: "save the cook as a file before you close" }).waitFor();
 });
 
 test("with no room left the cook goes on and the person is told", async (t) => {

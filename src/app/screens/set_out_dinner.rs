@@ -1,6 +1,7 @@
+use std::time::Duration;
+
 use cook_model::cook::What;
 use cook_model::quantity::Moment;
-use gloo_timers::callback::Timeout;
 use leptos::prelude::*;
 
 use crate::derived::Derived;
@@ -12,8 +13,8 @@ use crate::typed::time_of_day;
 use crate::words::wording;
 
 /// A phone's time wheel changes the field at every turn: the time counts when the wheel has stood still
-/// so long, in milliseconds, or when it is put away.
-const SETTLED_MS: u32 = 2_000;
+/// so long, or when it is put away.
+const SETTLED: Duration = Duration::from_secs(2);
 
 /// When people eat: today or tomorrow, at a time of day.
 #[component]
@@ -27,8 +28,14 @@ pub fn Dinner(
     let text = RwSignal::new(String::new());
     let tomorrow = RwSignal::new(false);
     let bad = RwSignal::new(None);
+    let waiting = StoredValue::new(None::<TimeoutHandle>);
     Effect::new(move || {
-        if let Some(dinner) = dinner.get() {
+        let dinner = dinner.get();
+        // What was stored a moment ago must not take the place of what the wheel turns to now.
+        if waiting.with_value(Option::is_some) {
+            return;
+        }
+        if let Some(dinner) = dinner {
             text.set(show::clock_in_field(dinner));
             tomorrow.set(show::date(dinner).get_date() != show::date(now).get_date());
         } else {
@@ -39,15 +46,24 @@ pub fn Dinner(
     let set =
         move || match time_of_day(&text.get_untracked(), tomorrow.get_untracked(), clock::now()) {
             Ok(at) if Some(at) == dinner.get_untracked() => bad.set(None),
-            Ok(at) => cook.record(What::DinnerSet { at: Some(at) }),
+            Ok(at) => {
+                bad.set(None);
+                cook.record(What::DinnerSet { at: Some(at) });
+            }
             Err(message) => bad.set(Some(message)),
         };
-    let waiting = StoredValue::new_local(None::<Timeout>);
-    let settle = move || waiting.set_value(Some(Timeout::new(SETTLED_MS, set)));
+    let stop_waiting = move || {
+        let handle = waiting.try_update_value(Option::take).flatten();
+        handle.inspect(TimeoutHandle::clear).is_some()
+    };
     let set_at_once = move || {
-        if waiting.try_update_value(Option::take).flatten().is_some() {
+        if stop_waiting() {
             set();
         }
+    };
+    let settle = move || {
+        stop_waiting();
+        waiting.set_value(set_timeout_with_handle(set_at_once, SETTLED).ok());
     };
     on_cleanup(set_at_once);
     let days = vec![(false, wording("today")), (true, wording("tomorrow"))];

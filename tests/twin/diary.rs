@@ -8,12 +8,30 @@ use cook_model::quantity::{
     Length, Mass, Moment, Temperature, TemperatureDifference, seconds, to_seconds,
 };
 
-use crate::cook::{Cut, Setup};
+use crate::cook::{Cut, Setup, Told};
 use crate::thermometer;
 
 /// When the pieces of every simulated cook go on, s since 1970: an afternoon in June.
 const START: i64 = 1_780_000_000;
 const DEVICE: DeviceId = DeviceId(1);
+
+/// All is set out this long before, s.
+const BEFORE: f64 = -600.0;
+
+/// What is said of a piece.
+fn raw(told: &Told) -> Piece {
+    Piece {
+        weight: Mass::from_kg(told.weight),
+        thickest: told.thickness.map(Length::from_m),
+        shape: match told.cut {
+            Cut::Natural => Shape::Natural,
+            Cut::Even => Shape::Even,
+            Cut::Thick => Shape::Thick,
+        },
+        start: Temperature::from_c(told.start),
+        icy: false,
+    }
+}
 
 /// A log being written. Times are seconds since the pieces went on.
 #[derive(Clone, Debug)]
@@ -42,14 +60,6 @@ pub fn place(id: PieceId) -> usize {
 }
 
 impl Diary {
-    /// The settings and all pieces as told, none of them on yet, each to be pulled so that its rest
-    /// proves it.
-    pub fn with_pulls_left_open(setup: &Setup) -> Self {
-        let mut diary = Self::new(setup);
-        diary.write(-600.0, What::PullTargetSet { piece: None, target: None });
-        diary
-    }
-
     /// The settings and all pieces as told, none of them on yet.
     pub fn new(setup: &Setup) -> Self {
         Self::of(setup, 0..setup.told.len())
@@ -57,33 +67,31 @@ impl Diary {
 
     /// The same with only some of the pieces set out.
     pub fn of(setup: &Setup, pieces: impl IntoIterator<Item = usize>) -> Self {
-        let mut diary = Self { log: Log::default() };
-        let before = -600.0;
-        let target = Temperature::from_c(setup.pit.set);
-        diary.write(before, What::PitTargetSet { target });
+        let pieces = pieces.into_iter().map(|piece| (id(piece), raw(&setup.told[piece])));
+        let mut diary = Self::set_out(setup.pit.set, pieces);
         let target = Some(Temperature::from_c(setup.pull_at));
-        diary.write(before, What::PullTargetSet { piece: None, target });
+        diary.write(BEFORE, What::PullTargetSet { piece: None, target });
+        diary
+    }
+
+    /// The same with every pull left open: each piece is to be pulled so that its rest proves it.
+    pub fn with_pulls_left_open(setup: &Setup) -> Self {
+        let pieces = setup.told.iter().enumerate();
+        Self::set_out(setup.pit.set, pieces.map(|(piece, told)| (id(piece), raw(told))))
+    }
+
+    /// A pit set to so many C, and pieces set out.
+    pub fn set_out(set: f64, pieces: impl IntoIterator<Item = (PieceId, Piece)>) -> Self {
+        let mut diary = Self { log: Log::default() };
+        diary.write(BEFORE, What::PitTargetSet { target: Temperature::from_c(set) });
         let tolerances = Tolerances {
             instant_read: TemperatureDifference::from_c(thermometer::INSTANT_TOLERANCE),
             leave_in: TemperatureDifference::from_c(thermometer::LEAVE_IN_TOLERANCE),
             pit: TemperatureDifference::from_c(thermometer::PIT_TOLERANCE),
         };
-        diary.write(before, What::TolerancesSet { tolerances });
-        for piece in pieces {
-            let told = &setup.told[piece];
-            let facts = Piece {
-                weight: Mass::from_kg(told.weight),
-                thickest: told.thickness.map(Length::from_m),
-                shape: match told.cut {
-                    Cut::Natural => Shape::Natural,
-                    Cut::Even => Shape::Even,
-                    Cut::Thick => Shape::Thick,
-                },
-                start: Temperature::from_c(told.start),
-                icy: false,
-            };
-            let name = String::new();
-            diary.write(before, What::PieceSetOut { piece: id(piece), facts, name });
+        diary.write(BEFORE, What::TolerancesSet { tolerances });
+        for (piece, facts) in pieces {
+            diary.write(BEFORE, What::PieceSetOut { piece, facts, name: String::new() });
         }
         diary
     }

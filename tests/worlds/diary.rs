@@ -97,7 +97,8 @@ impl Noted<'_> {
     }
 }
 
-fn raw(told: &Told) -> Piece {
+/// What is said of a piece.
+pub fn raw(told: &Told) -> Piece {
     Piece {
         weight: Mass::from_g(told.weight * 1e3),
         thickest: told.thickness.map(Length::from_m),

@@ -52,6 +52,11 @@ pub struct Setup {
 
 /// The cook of a number within its world; settings take turns.
 pub fn draw(world: usize, number: u64) -> Setup {
+    draw_with(world, number, None)
+}
+
+/// The same with a given number of pieces.
+pub fn draw_with(world: usize, number: u64, count: Option<usize>) -> Setup {
     let kind = &KINDS[world];
     let seed = number * KINDS.len() as u64 + world as u64;
     let c = &mut Chance::of(seed, 0);
@@ -66,7 +71,8 @@ pub fn draw(world: usize, number: u64) -> Setup {
     let rest = [c.scale(6.5, 0.25), c.scale(11.0, 0.25), c.range(17.0, 30.0)];
     let measures = c.happens(0.75);
     let hotter = c.range(-kind.places.1, kind.places.1);
-    let count = c.count(3, 6);
+    let drawn = c.count(3, 6);
+    let count = count.unwrap_or(drawn);
     let (mut pieces, mut told) = (Vec::new(), Vec::new());
     for number in 0..count {
         let form = (kind.form)(c);

@@ -53,7 +53,14 @@ pub struct Pit {
     loaded: f64,
     walls: f64,
     open_for: f64,
+    /// What is left of the fire, and what that goes towards.
+    left: f64,
+    leaves: f64,
 }
+
+/// What a dying fire leaves of itself, and the time by which it dies and comes back, s.
+const EMBERS: f64 = 0.35;
+const DIES_IN: f64 = 900.0;
 
 /// What quick unrest forgets in, s.
 const UNREST: f64 = 120.0;
@@ -69,12 +76,29 @@ impl Pit {
         let unrest = truth.unrest * luck.unit();
         let walls = truth.set + truth.dial_off + truth.walls.0;
         let (chill, loaded) = (Chill::default(), truth.loading.0);
-        Self { truth, luck, wander, phase, unrest, chill, loaded, walls, open_for: 0.0 }
+        Self {
+            truth,
+            luck,
+            wander,
+            phase,
+            unrest,
+            chill,
+            loaded,
+            walls,
+            open_for: 0.0,
+            left: 1.0,
+            leaves: 1.0,
+        }
     }
 
     /// Opens the lid for a time, s.
     pub fn open(&mut self, seconds: f64) {
         self.open_for = self.open_for.max(seconds);
+    }
+
+    /// Lets the fire die, or mends it.
+    pub fn tend(&mut self, lives: bool) {
+        self.leaves = if lives { 1.0 } else { EMBERS };
     }
 
     /// Lets a step pass, s. The wandering is the same whatever the lid does.
@@ -85,6 +109,7 @@ impl Pit {
             keep * now + spread * (1.0 - keep * keep).sqrt() * draw
         };
         self.phase += step;
+        self.left += (self.leaves - self.left) * (1.0 - (-step / DIES_IN).exp());
         self.wander = match self.truth.wander {
             Wander::Forgets(spread, time) => forget(self.wander, spread, time, draws[0]),
             Wander::Cycles(half, period) => {
@@ -103,7 +128,8 @@ impl Pit {
     }
 
     fn shut(&self) -> f64 {
-        self.truth.set + self.truth.dial_off + self.wander + self.unrest - self.loaded
+        let lost = (1.0 - self.left) * (self.truth.set - self.truth.outside);
+        self.truth.set + self.truth.dial_off + self.wander + self.unrest - self.loaded - lost
     }
 
     /// The air at the grate, C.

@@ -10,6 +10,7 @@ pub mod draw;
 pub mod fire;
 pub mod kinds;
 pub mod lid;
+pub mod live;
 pub mod meat;
 pub mod piece;
 pub mod record;

@@ -71,6 +71,7 @@ impl Piece {
 
     /// Cooks for a time, s, in a pit's air and walls, C, of a vapour pressure, Pa.
     pub fn cook(&mut self, air: f64, walls: f64, vapour: f64, seconds: f64) {
+        self.at_rest = None;
         let Truth { law, convection, top_bias, emissivity, place, meat, .. } = self.truth;
         let steps = (seconds / self.longest).ceil().max(1.0);
         let step = seconds / steps;
@@ -106,6 +107,11 @@ impl Piece {
                 skin[p].at_rest(patch, (coefficient, room), (cell, k))
             });
         }
+    }
+
+    /// From now on it rests in air of this temperature, C.
+    pub fn hold_at(&mut self, air: f64) {
+        self.truth.rest[2] = air;
     }
 
     fn coldest(&self) -> (f64, usize) {

@@ -23,8 +23,8 @@ const AHEAD: ([f64; 2], f64) = ([1500.0, 720.0], 900.0);
 /// No reading before this, s.
 const SOONEST: f64 = 480.0;
 /// Spread of where a poke ends around the coldest spot, m, and flicker of what is shown, K.
-const SCATTER: f64 = 4.0e-3;
-const FLICKER: f64 = 0.25;
+pub(crate) const SCATTER: f64 = 4.0e-3;
+pub(crate) const FLICKER: f64 = 0.25;
 
 /// A core temperature read. Times in s since the pieces went on, temperatures in C.
 #[derive(Clone, Copy, Debug, Serialize, Deserialize)]

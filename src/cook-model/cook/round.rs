@@ -9,6 +9,8 @@ use crate::quantity::{Moment, Span};
 
 /// A round nobody taps in for so long is over: the lid is down and the cook has gone.
 pub const ROUND_LASTS: Span = Span::minutes(5);
+/// Once all its pieces are answered, what is still done at the lid follows within this.
+const STAYS_UP: Span = Span::minutes(1);
 /// From the last tap to the lid being down, where nobody said when it was.
 const TO_CLOSE: Span = Span::seconds(10);
 
@@ -50,7 +52,8 @@ impl Round {
 
     /// Whether something done at a moment still belongs to it.
     pub(super) fn takes(&self, at: Moment) -> bool {
-        self.ended.is_none() && self.at <= at && at <= self.lapses()
+        let lasts = if self.next().is_some() { ROUND_LASTS } else { STAYS_UP };
+        self.ended.is_none() && self.at <= at && at <= self.last_tap + lasts
     }
 
     /// What is done while it lasts.

@@ -25,6 +25,12 @@ const AFTER_READING: f64 = 75.0;
 /// No opening follows another sooner than this, s.
 const APART: f64 = 120.0;
 
+/// Nobody is there at once: from a call to the first reading people take about so long, and that much
+/// more or less as a standard deviation (common practice, no source: half a minute to the pit, up to
+/// three more, the lid).
+pub(super) const TO_ARRIVE: Span = Span::seconds(150);
+pub(super) const ARRIVAL_SPREAD: Span = Span::seconds(52);
+
 /// A piece that is not likely to get to its pull temperature is looked at so long after it went on
 /// or was poked: something is amiss (common practice, no source).
 const LOOK_EVERY: Span = Span::minutes(30);
@@ -32,8 +38,10 @@ const LOOK_EVERY: Span = Span::minutes(30);
 /// would be past its pull temperature, whatever the forecast says of it: where it sweats as much as
 /// it is heated, forecasts are at their worst.
 const SLOW_RISE: TemperatureDifference = TemperatureDifference::from_f(0.5);
+/// It rises at least this part as fast as between its last two pokes, for its curve flattens.
+const STILL_RISES: f64 = 0.85;
 /// But not sooner than this after it was poked.
-const SOONEST_LOOK: Span = Span::minutes(6);
+const SOONEST_LOOK: Span = Span::minutes(4);
 
 /// A piece is not worth poking again before it can be past its pull temperature: no core rises faster
 /// than this in a minute (a thin breast at 300 F: simulated cooks, tests/twin), and none is trusted to
@@ -45,6 +53,8 @@ const PICKS_UP: f64 = 1.25;
 /// Not sooner than the one, nor withheld longer than the other, for the reading may be a slip.
 const SHORTEST_PAUSE: Span = Span::minutes(2);
 const LONGEST_PAUSE: Span = Span::minutes(10);
+/// Whoever is still at the pit does not poke a piece again before this.
+const STANDS_BY: Span = Span::seconds(50);
 /// Pokes closer together than this do not tell how fast a core rises: each is a degree or two off.
 const TELLS_A_RISE: Span = Span::minutes(5);
 
@@ -64,27 +74,35 @@ pub(super) fn looks(history: &PieceHistory, now: Moment) -> Looks {
     let poked = history.last_poke();
     let left = |poked: &CoreReading| past(history.pull_at) - poked.temperature;
     let after_poke = poked.map(|poked| {
-        poked.at + minutes(left(poked).c() / SLOW_RISE.c()).clamp(SOONEST_LOOK, LOOK_EVERY)
+        let seen = risen_since_poke(history, poked).map_or(0.0, |rise| STILL_RISES * rise);
+        let look = minutes(left(poked).c() / seen.max(SLOW_RISE.c()));
+        poked.at + look.clamp(SOONEST_LOOK, LOOK_EVERY) - TO_ARRIVE
     });
     let not_before = poked.map(|poked| {
         let pause = minutes(left(poked).c() / fastest_rise(history, poked).c());
-        poked.at + pause.clamp(SHORTEST_PAUSE, LONGEST_PAUSE)
+        let pause = pause.clamp(SHORTEST_PAUSE, LONGEST_PAUSE);
+        poked.at + (pause - TO_ARRIVE).max(STANDS_BY)
     });
     Looks { at_least: poked.map_or(on, |poked| poked.at) + LOOK_EVERY, after_poke, not_before }
+}
+
+/// How fast a core rose from an earlier poke to this one, K a minute, if that tells.
+fn risen_since_poke(history: &PieceHistory, poke: &CoreReading) -> Option<f64> {
+    let before = history.pokes().rfind(|reading| poke.at - reading.at >= TELLS_A_RISE)?;
+    Some((poke.temperature - before.temperature).c() / to_minutes(poke.at - before.at))
 }
 
 /// How much a core may rise in a minute after it was poked last: about as much as it has since an
 /// earlier poke, or since it went on, for its curve flattens.
 fn fastest_rise(history: &PieceHistory, poke: &CoreReading) -> TemperatureDifference {
-    let tells = |at: Moment| poke.at - at >= TELLS_A_RISE;
-    let poked = history.pokes().rfind(|reading| tells(reading.at));
-    let poked = poked.map(|reading| (reading.at, reading.temperature));
-    let raw = match history.spells.as_slice() {
-        [only] if tells(only.on) => Some((only.on, history.piece.start)),
+    let raw = || match history.spells.as_slice() {
+        [only] if poke.at - only.on >= TELLS_A_RISE => {
+            let risen = (poke.temperature - history.piece.start).c();
+            Some(risen / to_minutes(poke.at - only.on))
+        }
         _ => None,
     };
-    poked.or(raw).map_or(FASTEST_RISE, |(at, was)| {
-        let risen = (poke.temperature - was).c() / to_minutes(poke.at - at);
+    risen_since_poke(history, poke).or_else(raw).map_or(FASTEST_RISE, |risen| {
         let rise = (PICKS_UP * risen).clamp(SLOWEST_RISE.c(), FASTEST_RISE.c());
         TemperatureDifference::from_c(rise)
     })
@@ -114,22 +132,25 @@ impl Waiting {
 
     /// Whether it is worth reading at an opening.
     fn is_read_at(&self, opening: f64) -> bool {
+        let called = opening - to_seconds(TO_ARRIVE);
         let fresh = self.poked.is_some_and(|poked| opening - poked < to_seconds(TELLS_A_RISE));
-        let is_due = self.due <= opening + to_seconds(ONE_OPENING);
+        let is_due = self.due <= called + to_seconds(ONE_OPENING);
         let is_near = self.pull.0 <= opening + to_seconds(NEAR_ITS_PULL);
-        (is_due || is_near) && (!fresh || self.due <= opening)
+        (is_due || is_near) && (!fresh || self.due <= called)
     }
 
     /// What a reading as expected leaves: how well its time is known then, and when it is due next.
     fn read_at(&mut self, opening: f64, risk_z: f64) {
         let to_go = (self.pull.0 - opening).max(0.0);
         self.pull.1 = self.pull.1.min(libm::hypot(AFTER_READING, DRIFT * to_go));
-        self.due = (self.pull.0 + self.grace - risk_z * self.pull.1).max(self.pull.0);
+        let by_risk = self.pull.0 + self.grace - risk_z * self.pull.1;
+        self.due = by_risk.max(self.pull.0) - to_seconds(TO_ARRIVE);
         self.poked = Some(opening);
     }
 }
 
-/// The openings to come, the pieces' runs given; nothing before `now`, s since `zero`.
+/// The calls to come, the pieces' runs given; nothing before `now`, s since `zero`. The lid goes up
+/// [`TO_ARRIVE`] after each.
 ///
 /// Each opening is as late as the piece due first allows. Pieces due soon after, and those that come
 /// to their pull soon, are read too. A piece that is then expected to be ready is pulled; of the others
@@ -144,13 +165,15 @@ pub(super) fn plan(runs: &[(PieceId, &Run)], risk_z: f64, now: f64, zero: Moment
     for _ in 0..3 * runs.len() {
         let Some(first) = waiting.iter().map(|w| w.due).min_by(f64::total_cmp) else { break };
         let at = first.max(earliest);
-        let read: Vec<usize> = (0..waiting.len()).filter(|i| waiting[*i].is_read_at(at)).collect();
+        let opening = at + to_seconds(TO_ARRIVE);
+        let is_read = |i: &usize| waiting[*i].is_read_at(opening);
+        let read: Vec<usize> = (0..waiting.len()).filter(is_read).collect();
         checks.push(Check {
             at: zero + seconds(at),
             pieces: read.iter().map(|i| waiting[*i].piece).collect(),
         });
-        read.iter().for_each(|i| waiting[*i].read_at(at, risk_z));
-        waiting.retain(|w| w.pull.0 > at);
+        read.iter().for_each(|i| waiting[*i].read_at(opening, risk_z));
+        waiting.retain(|w| w.pull.0 > opening);
         earliest = at + APART;
     }
     checks

@@ -1,6 +1,6 @@
 //! From the weights of one piece's cells to what is told of it.
 
-use super::checks::looks;
+use super::checks::{ARRIVAL_SPREAD, TO_ARRIVE, looks};
 use super::evidence::Evidence;
 use super::normal::{Mixture, Normal, Part};
 use super::outcome::{Band, Peak, PieceForecast, Probability, Seating, Surprise, past};
@@ -120,7 +120,9 @@ impl View<'_> {
     fn check_by(&self, past: &[Option<f64>], seating: Option<&Seating>) -> f64 {
         let reached = self.reached(past);
         let chance = self.risk / CHECKS_A_PIECE / reached.max(NEGLIGIBLE);
-        let by_risk = (chance < 1.0).then(|| self.times(past).quantile(chance));
+        let by_risk = (chance < 1.0).then(|| {
+            self.times(past, to_seconds(ARRIVAL_SPREAD)).quantile(chance) - to_seconds(TO_ARRIVE)
+        });
         let looks = looks(self.history, self.setting.now);
         let look = |at: Moment| self.since_zero(at);
         let unlikely = (reached <= REACHED).then(|| look(looks.at_least));
@@ -225,7 +227,7 @@ impl View<'_> {
 
     /// When the core gets somewhere, of the times by cell; none if it is not likely to.
     fn crossing(&self, all: &[Option<f64>]) -> Option<Mixture<'_>> {
-        (self.reached(all) > REACHED).then(|| self.times(all))
+        (self.reached(all) > REACHED).then(|| self.times(all, 0.0))
     }
 
     /// The chance of getting somewhere, of the times by cell.
@@ -233,12 +235,13 @@ impl View<'_> {
         self.cells().filter(|(cell, _)| all[*cell].is_some()).map(|(_, weight)| weight).sum()
     }
 
-    /// When the core gets somewhere if it does, of the times by cell.
-    fn times(&self, all: &[Option<f64>]) -> Mixture<'_> {
+    /// When the core gets somewhere if it does, of the times by cell; `more` is some other doubt about the
+    /// time, a standard deviation, s.
+    fn times(&self, all: &[Option<f64>], more: f64) -> Mixture<'_> {
         self.mixture(|cell| {
             let at = all[cell]?;
             let drift = self.drift(at);
-            Some((at, libm::sqrt(drift * drift + TIME_MISFIT * TIME_MISFIT)))
+            Some((at, libm::hypot(libm::hypot(drift, TIME_MISFIT), more)))
         })
     }
 

@@ -1,6 +1,10 @@
 //! `cargo run -p worlds --release -- report [COOKS [FIRST]]`: the forecasts against so many cooks of every
 //! world, from a number on, as a page in `tests/worlds/results/study.md`. `table` in place of `report` only
 //! prints, and `times` tells what the worlds themselves are like.
+//!
+//! `conduct [COOKS [FIRST]]` has a person cook so many by the duties alone, as a page in
+//! `tests/worlds/results/conduct.md`; `figures COOKS FIRST SIZE` only prints what is counted of those of one
+//! size.
 
 use std::fmt::Write;
 use std::path::Path;
@@ -10,7 +14,7 @@ use worlds::draw::{SETTINGS, Setup};
 use worlds::kinds::KINDS;
 use worlds::record::Record;
 use worlds::study::judged::{Judged, judge};
-use worlds::study::{kept, table};
+use worlds::study::{conducted, kept, table};
 
 /// Cooks of every world, if not said.
 const EACH: u64 = 40;
@@ -21,10 +25,16 @@ fn main() -> ExitCode {
     let mut number =
         |otherwise: u64| arguments.next().and_then(|text| text.parse().ok()).unwrap_or(otherwise);
     let (each, first) = (number(EACH), number(0));
+    let size = number(4) as usize;
     let cooks = || kept::cooks(first, each, &kept::directory());
     match command.as_str() {
         "times" => print!("{}", times(&cooks())),
         "table" => print!("{}", tables(&cooks())),
+        "figures" => {
+            let cooks = conducted::of_size(first, each, size);
+            println!("{size} pieces: {:?}", twin::study::conduct::Figures::of(&cooks));
+        }
+        "conduct" => return written("conduct.md", &conduct(each, first)),
         "report" => {
             let page = format!(
                 "# The forecasts in worlds that nothing was tuned to\n\nMade with `cargo run -p worlds \
@@ -35,18 +45,40 @@ fn main() -> ExitCode {
                 KINDS.len(),
                 tables(&cooks())
             );
-            let path = Path::new(env!("CARGO_MANIFEST_DIR")).join("results/study.md");
-            if let Err(error) = std::fs::write(&path, page) {
-                eprintln!("{}: {error}", path.display());
-                return ExitCode::FAILURE;
-            }
+            return written("study.md", &page);
         }
         _ => {
-            eprintln!("usage: worlds report|table|times [cooks of every world [first]]");
+            eprintln!("usage: worlds report|table|times|conduct|figures [cooks [first]]");
             return ExitCode::FAILURE;
         }
     }
     ExitCode::SUCCESS
+}
+
+/// Writes a page of results.
+fn written(name: &str, page: &str) -> ExitCode {
+    let path = Path::new(env!("CARGO_MANIFEST_DIR")).join("results").join(name);
+    match std::fs::write(&path, page) {
+        Ok(()) => ExitCode::SUCCESS,
+        Err(error) => {
+            eprintln!("{}: {error}", path.display());
+            ExitCode::FAILURE
+        }
+    }
+}
+
+/// The page on conduct.
+fn conduct(each: u64, first: u64) -> String {
+    let table = twin::study::conduct::table(
+        "In worlds by which nothing was chosen",
+        &conducted::cooks(first, each / 3),
+    );
+    format!(
+        "# How a cook goes by the duties alone\n\nMade with `cargo run -p worlds --release -- conduct {each} \
+         {first}`: the {} worlds take turns. The person is the one of `tests/twin/study/conduct`, the goals \
+         those of its page.\n\n{table}",
+        KINDS.len()
+    )
 }
 
 fn tables(cooks: &[(Setup, Record)]) -> String {

@@ -3,6 +3,7 @@
 use super::{Act, Duty, Why, fire};
 use crate::cook::alarms::{Alarm, AlarmId, AlarmKind};
 use crate::cook::{CookState, Seen};
+use crate::history::PieceHistory;
 use crate::quantity::{Moment, Span};
 use crate::safety::ClockKind;
 
@@ -15,7 +16,7 @@ const TO_PULL: Span = Span::minutes(3);
 pub(super) fn set(seen: &Seen, all: &mut [Duty]) {
     for duty in all {
         let calls = calls(duty);
-        let piece = if is_of_one(&duty.act) { duty.pieces.first().copied() } else { None };
+        let piece = if is_of_all(&duty.act) { None } else { duty.pieces.iter().min().copied() };
         let alarm = |(kind, at): (AlarmKind, Moment)| {
             let occasion = occasion(&seen.state, duty, kind);
             let id = AlarmId { kind, piece, occasion: u32::try_from(occasion).ok()? };
@@ -54,16 +55,17 @@ fn calls(duty: &Duty) -> Vec<(AlarmKind, Moment)> {
     }
 }
 
-/// Whether a duty is about one piece alone by its nature, which then is part of its name.
-fn is_of_one(act: &Act) -> bool {
-    matches!(act, Act::Pull | Act::PutBack)
+/// Whether a duty stands once for all pieces that it may come to be about. Of others there may be several
+/// of one kind, with calls of their own: each is named by the first of its pieces.
+fn is_of_all(act: &Act) -> bool {
+    matches!(act, Act::Check | Act::MendFire | Act::Chore { .. })
 }
 
 /// How often what answers a call was done before: the next time it is another call.
 fn occasion(state: &CookState, duty: &Duty, kind: AlarmKind) -> usize {
     let pieces = || state.history.pieces.iter();
-    let pulls = || pieces().flat_map(|piece| &piece.spells).filter(|spell| spell.off.is_some());
     let own = || pieces().filter(|piece| duty.pieces.contains(&piece.id));
+    let spells = || own().map(|piece| piece.spells.len()).max().unwrap_or(0);
     match kind {
         AlarmKind::CheckDue | AlarmKind::LikelyPastTarget => {
             state.rounds.len() + pieces().map(|piece| piece.pokes().count()).sum::<usize>()
@@ -71,21 +73,19 @@ fn occasion(state: &CookState, duty: &Duty, kind: AlarmKind) -> usize {
         AlarmKind::FireDue => state.history.pit.readings.len(),
         AlarmKind::ProofReadingDue => {
             // The first of several pieces to be read leaves the call as it is; a second try is another.
-            let tried = |piece: &crate::history::PieceHistory| {
+            let tried = |piece: &PieceHistory| {
                 piece.pokes().filter(|reading| Some(reading.at) > piece.off()).count()
             };
-            100 * pulls().count() + own().map(tried).max().unwrap_or(0)
+            100 * spells() + own().map(tried).max().unwrap_or(0)
         }
-        AlarmKind::PutBackDue => own().map(|piece| piece.spells.len()).sum(),
         AlarmKind::ChoreDue(chore) => {
             state.chores.iter().filter(|(_, done)| *done == chore).count()
         }
         AlarmKind::KeepHotDue => own().map(|piece| piece.pokes().count()).sum(),
-        AlarmKind::PutOnDue => pieces().filter(|piece| !piece.spells.is_empty()).count(),
         AlarmKind::ChillLimit | AlarmKind::WarmUpLimit => {
             // The limit itself calls again after the warning before it.
-            2 * pulls().count() + usize::from(duty.act == Act::Discard)
+            2 * spells() + usize::from(duty.act == Act::Discard)
         }
-        AlarmKind::RestOver => pulls().count(),
+        AlarmKind::PutBackDue | AlarmKind::PutOnDue | AlarmKind::RestOver => spells(),
     }
 }

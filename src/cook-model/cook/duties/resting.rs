@@ -90,17 +90,28 @@ pub(super) fn proved(seen: &Seen, history: &PieceHistory) -> Vec<Duty> {
     let serve = wanted.map_or(all_rested, |wanted| wanted.max(all_rested));
     let mut all = vec![Duty::of(Act::Serve, piece.clone(), serve, Why::Usual)];
     if serve - all_rested > EARLY {
-        // What was found too cold is warmed, and read sooner; its limit out of the cold runs on.
-        let kept = history.pokes().rfind(|reading| reading.at > rested);
-        let again = kept.map_or(rested, |reading| {
-            reading.at + if reading.for_proof >= HOT { READ_AGAIN } else { WARMED_BY }
-        });
+        let again = keep_again(seen, history, rested);
         if again < serve {
             let keep = Duty::of(Act::KeepHot, piece, again, Why::Usual);
             all.push(Duty { until: Some(serve), ..keep });
         }
     }
     all
+}
+
+/// When what is kept hot is to be read again: one of the pieces kept tells of all. What was found too
+/// cold is warmed, and read sooner; its limit out of the cold runs on.
+fn keep_again(seen: &Seen, history: &PieceHistory, rested: Moment) -> Moment {
+    let mut kept: Option<&CoreReading> = history.pokes().rfind(|reading| reading.at > rested);
+    for (standing, other) in seen.state.each_piece() {
+        let since = self::rested(seen, other).filter(|_| standing.stage == Stage::Proved);
+        let read = other.pokes().rfind(|reading| since.is_some_and(|since| reading.at > since));
+        kept = kept.into_iter().chain(read).max_by_key(|reading| (reading.at, reading.entry));
+    }
+    kept.map_or(rested, |kept| {
+        let again = kept.at + if kept.for_proof >= HOT { READ_AGAIN } else { WARMED_BY };
+        again.max(rested)
+    })
 }
 
 /// When a piece off the pit has rested: as long as the cook lets it, and past its peak.

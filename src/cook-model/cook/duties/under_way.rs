@@ -1,8 +1,10 @@
 //! What is under way keeps its place: a surprising reading is settled, and a round is gone through,
 //! before anything else is asked.
 
-use super::{Act, Duty, Why};
+use super::{Act, Duty, Why, on_pit};
 use crate::cook::{Round, Seen};
+use crate::history::PieceHistory;
+use crate::piece::PieceId;
 use crate::quantity::Span;
 
 /// In a round the pit is read too if it was not for this long, before the lid goes up.
@@ -34,9 +36,24 @@ pub(super) fn give_way(seen: &Seen, all: &mut Vec<Duty>) {
     all.extend(next);
 }
 
+/// While the lid is up, what is to be read within this is read too.
+const WHILE_UP: Span = Span::minutes(3);
+
+/// The next piece to read in a round: one of its own, or one that came due on the way.
+fn next_piece(seen: &Seen, round: &Round) -> Option<PieceId> {
+    let is_left = |piece: &PieceId| {
+        let on = seen.history(*piece).is_some_and(PieceHistory::is_on);
+        on && !round.answered.contains(piece)
+    };
+    round.pieces.iter().copied().find(is_left).or_else(|| {
+        let due = on_pit::check(seen).filter(|check| check.from <= seen.at + WHILE_UP)?;
+        due.pieces.into_iter().find(is_left)
+    })
+}
+
 /// The next thing to read in a round.
 fn next(seen: &Seen, round: &Round) -> Option<Duty> {
-    let piece = round.next()?;
+    let piece = next_piece(seen, round)?;
     let pit = &seen.state.history.pit.readings;
     let pit_is_known = pit.last().is_some_and(|read| round.at - read.at < PIT_READ_WITHIN);
     let untouched = round.answered.is_empty();

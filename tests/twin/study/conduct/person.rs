@@ -10,7 +10,7 @@ use cook_model::quantity::{Moment, to_seconds};
 use rand::RngExt;
 use rand_chacha::ChaCha8Rng;
 
-use crate::cook::{Setup, stream};
+use crate::cook::stream;
 use crate::diary::{self, Diary, moment};
 
 use super::day::Day;
@@ -54,8 +54,7 @@ pub(super) struct Person<W> {
 }
 
 impl<W: World> Person<W> {
-    pub(super) fn new(world: W, setup: &Setup, day: &Day) -> Self {
-        let mut diary = Diary::with_pulls_left_open(setup);
+    pub(super) fn new(world: W, mut diary: Diary, day: &Day) -> Self {
         if day.pull_choice.is_some() {
             diary.write(-590.0, What::PullTargetSet { piece: None, target: day.pull_choice });
         }

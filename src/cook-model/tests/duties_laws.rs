@@ -1,0 +1,158 @@
+//! What must be true of every list of duties, in logs of any length and at any moment.
+#![allow(clippy::unwrap_used, reason = "in a test a failed unwrap is a failed test")]
+
+mod support;
+
+use cook_model::cook::alarms::alarms;
+use cook_model::cook::duties::{Act, Duty, duties, in_order, of_alarm};
+use cook_model::cook::{Chore, EntryId, Log, Seen, Stage, What};
+use cook_model::piece::PieceId;
+use cook_model::quantity::Temperature;
+use proptest::prelude::*;
+use support::{PHONE, at, packed, piece, pulled, put_on, read, set_out};
+
+/// The pieces set out; the last of them never goes on.
+const PIECES: u32 = 4;
+
+fn any_piece() -> impl Strategy<Value = u32> {
+    // Now and then one that nobody set out.
+    prop_oneof![20 => 1..PIECES, 1 => Just(9)]
+}
+
+fn any_what() -> impl Strategy<Value = What> {
+    let degrees = prop::sample::select(vec![60.0, 120.0, 140.0, 158.0, 162.0, 165.0, 168.0, 180.0]);
+    let target = (1..40_u64).prop_map(|count| EntryId { count, device: PHONE });
+    let pieces = prop::collection::vec((1..PIECES).prop_map(piece), 1..4);
+    let on_pit = prop_oneof![
+        2 => any_piece().prop_map(put_on),
+        3 => any_piece().prop_map(pulled),
+        8 => (any_piece(), degrees).prop_map(|(number, f)| read(number, f, 2)),
+        2 => (80.0..320.0_f64)
+            .prop_map(|f| What::PitRead { temperature: Temperature::from_f(f) }),
+        4 => pieces.prop_map(|pieces| What::RoundBegan { pieces }),
+        1 => any_piece().prop_map(|number| What::PieceSkipped { piece: piece(number) }),
+        1 => Just(What::RoundEnded),
+    ];
+    let rest = prop_oneof![
+        1 => any_piece().prop_map(packed),
+        1 => any_piece().prop_map(|number| What::Discarded { piece: piece(number) }),
+        2 => any_piece().prop_map(|number| What::Covered { piece: piece(number) }),
+        1 => target.clone().prop_map(|reading| What::ReadingVouched { reading }),
+        1 => target.prop_map(|entry| What::Undone { entry }),
+        1 => Just(What::ChoreDone { chore: Chore::FeedFire }),
+        1 => (60.0..400.0_f64).prop_map(|minute| What::DinnerSet { at: Some(at(minute)) }),
+        1 => (any_piece(), any::<bool>())
+            .prop_map(|(number, tonight)| What::TonightSet { piece: piece(number), tonight }),
+    ];
+    prop_oneof![3 => on_pit, 1 => rest]
+}
+
+/// Four pieces, two of them on since the start; then anything, minutes or seconds apart.
+fn any_log() -> impl Strategy<Value = Log> {
+    let step = prop_oneof![3 => 0.1..1.0_f64, 2 => 1.0..30.0_f64];
+    prop::collection::vec((any_what(), step), 0..25).prop_map(|rows| {
+        let mut log = Log::default();
+        let mut write = |minute: f64, what: What| {
+            log.insert(log.next(PHONE, at(minute), at(minute), what));
+        };
+        (1..=PIECES).for_each(|number| write(0.0, set_out(number, 30.0 + 4.0 * f64::from(number))));
+        (1..3).for_each(|number| write(0.0, put_on(number)));
+        let mut minute = 20.0;
+        for (what, step) in rows {
+            minute += step;
+            write(minute, what);
+        }
+        log
+    })
+}
+
+/// Where a piece must be for a duty to name it.
+fn may_name(act: &Act, stage: Stage) -> bool {
+    match act {
+        Act::Pull | Act::Reseat | Act::Read | Act::Check => stage == Stage::On,
+        Act::PutOn => stage == Stage::Raw,
+        Act::PutBack | Act::Prove | Act::Cover => stage == Stage::Resting,
+        Act::Serve | Act::Pack | Act::KeepHot => stage == Stage::Proved,
+        Act::Chill => stage != Stage::On && stage != Stage::Packed,
+        _ => stage != Stage::Packed,
+    }
+}
+
+/// Whether a duty is a round's own.
+fn is_of_a_round(act: &Act) -> bool {
+    matches!(act, Act::Read | Act::ReadPit | Act::Pull | Act::Reseat | Act::Answer { .. })
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig::with_cases(96))]
+
+    #[test]
+    fn the_card_and_the_calls_are_of_one_list(log in any_log(), minute in 0.0..600.0_f64) {
+        let seen = Seen::of(&log, at(600.0));
+        let all = duties(&seen);
+        let now = seen.at + (at(minute) - at(0.0));
+        if let Some(card) = in_order(&all, now).first() {
+            prop_assert!(all.contains(card));
+            // What is due stands before what comes.
+            let some_is_due = all.iter().any(|duty| duty.is_due(now));
+            prop_assert_eq!(card.is_due(now), some_is_due);
+        }
+        let calls = alarms(&seen);
+        prop_assert_eq!(calls.len(), all.iter().map(|duty| duty.bells.len()).sum::<usize>());
+        for call in &calls {
+            let duty = of_alarm(&all, call.id).unwrap();
+            prop_assert!(duty.bells.iter().any(|bell| bell.id == call.id));
+            prop_assert!(calls.iter().filter(|other| other.id == call.id).count() == 1,
+                "two calls of one name: {:?}", all);
+            prop_assert!(duty.from <= call.at, "it calls before it is due: {duty:?}");
+        }
+    }
+
+    #[test]
+    fn no_duty_names_a_piece_that_is_elsewhere(log in any_log()) {
+        let seen = Seen::of(&log, at(600.0));
+        for duty in duties(&seen) {
+            let mut named: Vec<PieceId> = duty.pieces.clone();
+            named.sort();
+            named.dedup();
+            prop_assert_eq!(named.len(), duty.pieces.len(), "twice in {:?}", duty);
+            for number in named {
+                let known = seen.state.piece(number);
+                prop_assert!(known.is_some(), "unknown {number:?} in {duty:?}");
+                let stage = known.unwrap().0.stage;
+                prop_assert!(may_name(&duty.act, stage), "{stage:?} in {duty:?}");
+            }
+        }
+    }
+
+    #[test]
+    fn what_is_due_stays_until_an_entry_or_its_own_end(
+        log in any_log(), first in 0.0..120.0_f64, later in 0.0..240.0_f64
+    ) {
+        let last = Seen::of(&log, at(6000.0)).at;
+        let first = last + (at(first) - at(0.0));
+        let later = first + (at(later) - at(0.0));
+        let (then, now) = (duties(&Seen::of(&log, first)), duties(&Seen::of(&log, later)));
+        for duty in then.iter().filter(|duty| duty.is_due(first)) {
+            let ended = duty.until.is_some_and(|until| until <= later);
+            let stays = |other: &Duty| other == duty && other.is_due(later);
+            prop_assert!(ended || now.iter().any(stays), "{duty:?}");
+        }
+    }
+
+    #[test]
+    fn while_a_round_lasts_only_its_own_is_due(log in any_log(), minute in 0.0..5.0_f64) {
+        let seen = Seen::of(&log, at(600.0));
+        let now = seen.at + (at(minute) - at(0.0));
+        let is_left = |piece: &PieceId| seen.state.piece(*piece).is_some_and(|(known, _)| known.stage == Stage::On);
+        let round = seen.state.round(seen.at).filter(|round| {
+            round.pieces.iter().any(|piece| is_left(piece) && !round.answered.contains(piece))
+        });
+        let Some(round) = round.filter(|round| now < round.lapses()) else { return Ok(()) };
+        let all = duties(&seen);
+        let due: Vec<&Duty> = all.iter().filter(|duty| duty.is_due(now)).collect();
+        prop_assert!(due.iter().all(|duty| is_of_a_round(&duty.act)), "{round:?} {due:?}");
+        // And it is not left alone with nothing to do.
+        prop_assert!(!due.is_empty(), "{round:?}");
+    }
+}

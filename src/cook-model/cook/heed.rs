@@ -2,7 +2,7 @@
 
 use super::state::stage;
 use super::watch::low_side;
-use super::{CookState, EntryId};
+use super::{CookState, EntryId, Stage};
 use crate::forecast::{Forecast, Surprise};
 use crate::history::Instrument;
 use crate::piece::PieceId;
@@ -77,7 +77,8 @@ impl CookState {
 
     /// The latest reading that does not fit what is otherwise known, to be asked about until the cook
     /// has said that it is right or typed it again. Nothing is asked of what a leave-in showed that is
-    /// likely misplaced: that is the answer, and to re-seat it the advice.
+    /// likely misplaced: that is the answer, and to re-seat it the advice; nor of a piece that is packed,
+    /// unless for want of the answer nothing proves it.
     pub fn question(&self, forecast: &Forecast) -> Option<Surprise> {
         let open = |surprise: &&Surprise| {
             let reading = self.reading(surprise.entry);
@@ -85,10 +86,17 @@ impl CookState {
             let misplaced = seating.is_some_and(|seating| seating.is_suspect());
             reading.is_some_and(|reading| {
                 let told = misplaced && reading.instrument == Instrument::LeaveIn;
-                !reading.vouched && !told
+                !reading.vouched && !told && self.is_open(surprise.piece)
             })
         };
         forecast.surprises.iter().rfind(open).copied()
+    }
+
+    /// Whether it still matters what was read of a piece.
+    fn is_open(&self, piece: PieceId) -> bool {
+        self.piece(piece).is_some_and(|(own, history)| {
+            own.stage != Stage::Packed || own.is_packed_unproved() && !history.discarded
+        })
     }
 
     /// The readings of which the cook should be asked whether they are right.

@@ -76,7 +76,7 @@ pub(super) fn looks(history: &PieceHistory, now: Moment) -> Looks {
     let after_poke = poked.map(|poked| {
         let seen = risen_since_poke(history, poked).map_or(0.0, |rise| STILL_RISES * rise);
         let look = minutes(left(poked).c() / seen.max(SLOW_RISE.c()));
-        poked.at + look.clamp(SOONEST_LOOK, LOOK_EVERY) - TO_ARRIVE
+        poked.at + (look.max(SOONEST_LOOK) - TO_ARRIVE).min(LOOK_EVERY)
     });
     let not_before = poked.map(|poked| {
         let pause = minutes(left(poked).c() / fastest_rise(history, poked).c());

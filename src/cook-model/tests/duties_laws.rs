@@ -5,7 +5,7 @@ mod support;
 
 use cook_model::cook::alarms::alarms;
 use cook_model::cook::duties::{Act, Duty, duties, in_order, of_alarm};
-use cook_model::cook::{Chore, EntryId, Log, Seen, Stage, What};
+use cook_model::cook::{Chore, EntryId, Log, PieceState, Seen, Stage, What};
 use cook_model::piece::PieceId;
 use cook_model::quantity::Temperature;
 use proptest::prelude::*;
@@ -67,8 +67,13 @@ fn any_log() -> impl Strategy<Value = Log> {
 }
 
 /// Where a piece must be for a duty to name it.
-fn may_name(act: &Act, stage: Stage) -> bool {
+fn may_name(act: &Act, known: &PieceState) -> bool {
+    let stage = known.stage;
     match act {
+        // What is in a bag must be proved: a doubt about that is still to be settled.
+        Act::Answer { .. } => stage != Stage::Packed || known.is_packed_unproved(),
+        // What was out too long before it was bagged is no food in the bag either.
+        Act::Discard => stage != Stage::Packed || known.run_out.is_some(),
         Act::Pull | Act::Reseat | Act::Read | Act::Check => stage == Stage::On,
         Act::PutOn => stage == Stage::Raw,
         Act::PutBack | Act::Prove | Act::Cover => stage == Stage::Resting,
@@ -119,8 +124,8 @@ proptest! {
             for number in named {
                 let known = seen.state.piece(number);
                 prop_assert!(known.is_some(), "unknown {number:?} in {duty:?}");
-                let stage = known.unwrap().0.stage;
-                prop_assert!(may_name(&duty.act, stage), "{stage:?} in {duty:?}");
+                let known = known.unwrap().0;
+                prop_assert!(may_name(&duty.act, known), "{known:?} in {duty:?}");
             }
         }
     }

@@ -1,5 +1,7 @@
 //! Which duties call, when, and under which name.
 
+use std::collections::BTreeSet;
+
 use super::{Act, Duty, Why, fire};
 use crate::cook::alarms::{Alarm, AlarmId, AlarmKind};
 use crate::cook::{CookState, Seen};
@@ -12,8 +14,10 @@ const LOOKS_FOR: Span = Span::minutes(1);
 /// A piece whose reading has reached its pull temperature should be off within this.
 const TO_PULL: Span = Span::minutes(3);
 
-/// Gives each duty its calls.
+/// Gives each duty its calls. None comes when its duty is over; and what goes on with fewer pieces after
+/// that calls only where it has not called already.
 pub(super) fn set(seen: &Seen, all: &mut [Duty]) {
+    let mut named = BTreeSet::new();
     for duty in all {
         let calls = calls(duty);
         let piece = if is_of_all(&duty.act) { None } else { duty.pieces.iter().min().copied() };
@@ -22,7 +26,9 @@ pub(super) fn set(seen: &Seen, all: &mut [Duty]) {
             let id = AlarmId { kind, piece, occasion: u32::try_from(occasion).ok()? };
             Some(Alarm { id, at: at.max(seen.at + LOOKS_FOR) })
         };
-        duty.bells = calls.into_iter().filter_map(alarm).collect();
+        let calls = calls.into_iter().filter_map(alarm);
+        let in_time = calls.filter(|alarm| !duty.is_over(alarm.at));
+        duty.bells = in_time.filter(|alarm| named.insert(alarm.id)).collect();
     }
 }
 

@@ -37,6 +37,11 @@ fn pit(seen: &Seen) -> Option<Duty> {
     }
 }
 
+/// Whether the pit is too cold and not coming back, by its last reading.
+pub(super) fn is_down(seen: &Seen) -> bool {
+    off_target(&seen.state.history.pit, seen.at).is_some_and(|off| off.drift == Drift::Low)
+}
+
 /// To feed a fire that is fed, while something is still to be cooked. One that was not said to be lit
 /// was lit before the first piece went on.
 fn feed(state: &CookState) -> Option<Duty> {

@@ -16,7 +16,10 @@ pub(super) fn gather(seen: &Seen, mut singles: Vec<Duty>) -> Vec<Duty> {
         let together = joined.iter_mut().find(|earlier| is_one_trip(earlier, &duty));
         match together {
             Some(earlier) => {
-                earlier.pieces.extend(duty.pieces);
+                // Two limits of one piece may run out together.
+                let new: Vec<PieceId> =
+                    duty.pieces.into_iter().filter(|it| !earlier.pieces.contains(it)).collect();
+                earlier.pieces.extend(new);
                 // A core stays near its peak for minutes: the last to come to it sets the time.
                 if earlier.act == Act::Prove {
                     earlier.from = duty.from;

@@ -10,15 +10,33 @@ use crate::safety::{Clock, ClockKind};
 pub(super) fn duties(seen: &Seen) -> Vec<Duty> {
     let nothing = Forecast::nothing(seen.at);
     let clocks = seen.state.clocks(seen.forecast.as_ref().unwrap_or(&nothing));
-    clocks.into_iter().flat_map(|(piece, clock)| of_clock(seen, piece, clock)).collect()
+    let all = clocks.into_iter().flat_map(|(piece, clock)| of_clock(seen, piece, clock));
+    // The clock that runs out first stands first: after that nothing is asked of the piece by another.
+    let mut lost: Vec<(PieceId, Moment)> = Vec::new();
+    let mut asked = Vec::new();
+    for duty in all {
+        let gone =
+            |(piece, at): &(PieceId, Moment)| duty.pieces.contains(piece) && *at <= duty.from;
+        if lost.iter().any(gone) {
+            continue;
+        }
+        if duty.act == Act::Discard {
+            lost.extend(duty.pieces.iter().map(|piece| (*piece, duty.from)));
+        }
+        asked.push(duty);
+    }
+    asked
 }
 
 fn of_clock(seen: &Seen, piece: PieceId, clock: Clock) -> Vec<Duty> {
-    let proved = seen.state.piece(piece).is_some_and(|(known, _)| known.stage == Stage::Proved);
+    let Some((known, _)) = seen.state.piece(piece) else { return Vec::new() };
     let before = match clock.kind {
-        ClockKind::WarmUp | ClockKind::RawOut => Some(Act::HurryUp),
+        // What is packed is in nobody's hands any more; that it ran out is still said.
+        ClockKind::WarmUp | ClockKind::RawOut => {
+            (known.stage != Stage::Packed).then_some(Act::HurryUp)
+        }
         // What no reading proves must be proved or put back: cold it would be no better.
-        ClockKind::ToFridge => proved.then_some(Act::Chill),
+        ClockKind::ToFridge => (known.stage == Stage::Proved).then_some(Act::Chill),
         ClockKind::CoolTo70 | ClockKind::CoolTo41 => return Vec::new(),
     };
     // What was done in time runs out no more.

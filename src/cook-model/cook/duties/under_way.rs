@@ -1,7 +1,7 @@
 //! What is under way keeps its place: a surprising reading is settled, and a round is gone through,
 //! before anything else is asked.
 
-use super::{Act, Duty, Why, on_pit};
+use super::{Act, Duty, Why, fire, on_pit};
 use crate::cook::{Round, Seen};
 use crate::history::PieceHistory;
 use crate::piece::PieceId;
@@ -46,7 +46,8 @@ fn next_piece(seen: &Seen, round: &Round) -> Option<PieceId> {
         on && !round.answered.contains(piece)
     };
     round.pieces.iter().copied().find(is_left).or_else(|| {
-        let due = on_pit::check(seen).filter(|check| check.from <= seen.at + WHILE_UP)?;
+        let check = on_pit::check(seen).filter(|_| !fire::is_down(seen))?;
+        let due = Some(check).filter(|check| check.from <= seen.at + WHILE_UP)?;
         due.pieces.into_iter().find(is_left)
     })
 }

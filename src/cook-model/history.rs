@@ -134,6 +134,15 @@ impl PieceHistory {
         self.pokes().next_back()
     }
 
+    /// The reading by which it is to come off while it is on the pit: the first of its latest instant-reads
+    /// that are all at its pull temperature; one below it told that those before it were not of the
+    /// coldest spot. A reading in doubt commands nothing.
+    pub fn called_off(&self, in_doubt: impl Fn(&CoreReading) -> bool) -> Option<&CoreReading> {
+        let hot = |reading: &&CoreReading| reading.temperature >= self.pull_at;
+        let certain = self.pokes().rev().filter(|reading| !in_doubt(reading));
+        certain.take_while(hot).last().filter(|_| self.is_on())
+    }
+
     /// When it first went on.
     pub fn on(&self) -> Option<Moment> {
         self.spells.first().map(|spell| spell.on)

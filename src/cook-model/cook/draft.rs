@@ -45,7 +45,7 @@ impl Draft {
         self.spells.is_empty()
     }
 
-    fn is_on(&self) -> bool {
+    pub(super) fn is_on(&self) -> bool {
         self.spells.last().is_some_and(|spell| spell.off.is_none())
     }
 

@@ -34,9 +34,9 @@ pub struct Round {
 }
 
 impl Round {
-    /// A round that has just begun.
-    pub(super) fn begin(entry: EntryId, at: Moment, pieces: &[PieceId]) -> Self {
-        let (pieces, answered) = (pieces.to_vec(), Vec::new());
+    /// A round that has just begun, of pieces that are on the pit.
+    pub(super) fn begin(entry: EntryId, at: Moment, pieces: Vec<PieceId>) -> Self {
+        let answered = Vec::new();
         Self { began: entry, at, pieces, answered, lid_up: None, last_tap: at, ended: None }
     }
 
@@ -69,6 +69,7 @@ impl Round {
                 self.lid_up.get_or_insert(at);
                 self.answered.push(*piece);
             }
+            What::Discarded { piece } => self.answered.push(*piece),
             What::CoreRead { .. }
             | What::PitRead { .. }
             | What::SecondPlaceTried { .. }

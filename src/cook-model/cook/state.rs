@@ -232,7 +232,10 @@ impl Folding {
             }
             What::ThermometerReplaced { instrument } => self.offsets.replace(*instrument, at),
             What::LeaveInSeated { piece } => self.draft(*piece)?.placements.push(at),
-            What::RoundBegan { pieces } => self.rounds.push(Round::begin(entry.id, at, pieces)),
+            What::RoundBegan { pieces } => {
+                let on = pieces.iter().copied().filter(|piece| self.is_on(*piece)).collect();
+                self.rounds.push(Round::begin(entry.id, at, on));
+            }
             What::LidOpened { seconds: lasted } => {
                 self.lid.push(LidOpening { at, lasted: seconds(f64::from(*lasted)) });
             }
@@ -247,10 +250,16 @@ impl Folding {
             What::ClockJumped | What::ClockUnwatched | What::Noted { .. } | What::Undone { .. } => {
             }
         }
-        if let Some(round) = self.rounds.last_mut() {
+        // What is read at rest is read with the lid down.
+        let at_rest = matches!(&entry.what, What::CoreRead { piece, .. } if !self.is_on(*piece));
+        if let Some(round) = self.rounds.last_mut().filter(|_| !at_rest) {
             round.hear(at, &entry.what);
         }
         Ok(())
+    }
+
+    fn is_on(&self, piece: PieceId) -> bool {
+        self.pieces.get(&piece).is_some_and(Draft::is_on)
     }
 
     fn draft(&mut self, piece: PieceId) -> Result<&mut Draft, Problem> {

@@ -1,7 +1,7 @@
 //! From the weights of one piece's cells to what is told of it.
 
 use super::checks::{ARRIVAL_SPREAD, TO_ARRIVE, looks};
-use super::evidence::Evidence;
+use super::evidence::{Evidence, Seen};
 use super::normal::{Mixture, Normal, Part};
 use super::outcome::{Band, Peak, PieceForecast, Probability, Seating, Surprise, past};
 use super::prior;
@@ -133,14 +133,13 @@ impl View<'_> {
         looks.not_before.map_or(due, |pause| due.max(look(pause)))
     }
 
-    /// Whether the last reading that counts is at its pull temperature.
+    /// Whether readings that fit, or that the cook vouched for, call it off.
     fn is_called_off(&self) -> bool {
-        let slips = || self.evidence.seen.iter().filter(|seen| !seen.counts);
-        let counts = |poke: &&CoreReading| {
-            poke.vouched || !slips().any(|seen| seen.reading.entry == poke.entry)
+        let in_doubt = |poke: &CoreReading| {
+            let fits = |seen: &Seen| seen.counts || seen.reading.entry != poke.entry;
+            !poke.vouched && !self.evidence.seen.iter().all(fits)
         };
-        let last = self.history.pokes().rfind(counts);
-        last.is_some_and(|poke| poke.temperature >= self.history.pull_at)
+        self.history.called_off(in_doubt).is_some()
     }
 
     /// When the leave-in first showed the pull temperature since the piece was poked. It sits where it

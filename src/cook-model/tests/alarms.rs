@@ -6,9 +6,10 @@ mod support;
 use std::collections::BTreeMap;
 
 use cook_model::cook::alarms::{Alarm, AlarmId, AlarmKind, alarms};
-use cook_model::cook::duties::{duties, of_alarm};
+use cook_model::cook::duties::{Act, duties, of_alarm};
 use cook_model::cook::ringing::{Mark, Marks, SNOOZE, due, next, unanswered};
 use cook_model::cook::{Chore, Seen, What};
+use cook_model::plan::Style;
 use cook_model::quantity::{Moment, Temperature, minutes, seconds, to_minutes};
 use proptest::prelude::*;
 use support::{Cook, at, piece, pulled, put_on, read, set_out};
@@ -82,6 +83,50 @@ fn a_piece_off_the_pit_calls_for_proof_rest_and_the_refrigerator() {
     let ids: Vec<AlarmId> = calls_of(&cook).into_iter().map(|alarm| alarm.id).collect();
     let unlike: std::collections::BTreeSet<_> = ids.iter().collect();
     assert_eq!(ids.len(), unlike.len(), "each call has its own name");
+}
+
+/// The minutes at which something of one kind is heard by a phone that plays every call as it falls due
+/// and answers none, from one minute to another.
+fn heard(cook: &Cook, kind: AlarmKind, from: u32, to: u32) -> Vec<u32> {
+    let (calls, mut marks) = (calls_of(cook), Marks::new());
+    let rings = |minute: &u32| {
+        let now = at(f64::from(*minute));
+        let rings = due(&calls, &marks, now);
+        marks.extend(rings.iter().map(|ring| (ring.alarm.id, Mark::rung(ring, now))));
+        rings.iter().any(|ring| ring.alarm.id.kind == kind)
+    };
+    (from..to).filter(rings).collect()
+}
+
+#[test]
+fn what_falls_due_of_several_pieces_one_after_another_is_heard_of_each() {
+    // A person who waits for a call hears one whenever there is something new to do, though the last
+    // was only some minutes ago. To come off together, pieces of
+    // unlike size go on one after another.
+    let mut cook = Cook::default();
+    for (number, mm) in [(1, 30.0), (2, 37.0), (3, 44.0)] {
+        cook.write(0.0, set_out(number, mm));
+    }
+    cook.write(0.0, What::StyleSet { style: Style::OffTogether });
+    cook.write(0.0, What::DinnerSet { at: Some(at(240.0)) });
+    let all = duties(&Seen::of(&cook.log, at(600.0)));
+    let times: std::collections::BTreeSet<_> =
+        all.iter().filter(|duty| duty.act == Act::PutOn).map(|duty| duty.from).collect();
+    assert!(times.len() > 1, "{all:?}");
+    assert_eq!(heard(&cook, AlarmKind::PutOnDue, 1, 240).len(), times.len());
+}
+
+#[test]
+fn each_rest_calls_for_its_own_proof() {
+    let mut cook = on_the_pit(2);
+    cook.write(0.0, What::PullTargetSet { piece: None, target: Some(Temperature::from_f(161.0)) });
+    for (number, minute) in [(1, 66.0), (2, 72.0)] {
+        cook.write(minute, read(number, 161.0, 2));
+        cook.write(minute + 0.5, pulled(number));
+        cook.write(minute + 0.7, What::Covered { piece: piece(number) });
+    }
+    // Six minutes apart: too far for one trip, and too near for one call to be taken for both.
+    assert_eq!(heard(&cook, AlarmKind::ProofReadingDue, 73, 120).len(), 2);
 }
 
 #[test]

@@ -89,8 +89,9 @@ fn occasion(state: &CookState, duty: &Duty, kind: AlarmKind) -> usize {
         }
         AlarmKind::KeepHotDue => own().map(|piece| piece.pokes().count()).sum(),
         AlarmKind::ChillLimit | AlarmKind::WarmUpLimit => {
-            // The limit itself calls again after the warning before it.
-            2 * spells() + usize::from(duty.act == Act::Discard)
+            // The limit itself calls again after the warning before it, and the warning of each clock.
+            let raw = matches!(duty.why, Why::Limit(clock) if clock.kind == ClockKind::RawOut);
+            4 * spells() + 2 * usize::from(raw) + usize::from(duty.act == Act::Discard)
         }
         AlarmKind::PutBackDue | AlarmKind::PutOnDue | AlarmKind::RestOver => spells(),
     }

@@ -11,13 +11,9 @@ use crate::quantity::{Moment, Temperature};
 pub const HOT: Temperature = Temperature::from_f(175.0);
 
 impl CookState {
-    /// The reading by which a piece on the pit is to come off: the first of its latest instant-reads
-    /// that are all at its pull temperature; one below it told that those before it were not of the
-    /// coldest spot. A reading in doubt commands nothing.
+    /// The reading by which a piece on the pit is to come off, of those that are not in doubt.
     pub fn called_off<'a>(&self, history: &'a PieceHistory) -> Option<&'a CoreReading> {
-        let hot = |reading: &&CoreReading| reading.temperature >= history.pull_at;
-        let certain = history.pokes().rev().filter(|reading| !self.is_in_doubt(reading));
-        certain.take_while(hot).last().filter(|_| history.is_on())
+        history.called_off(|reading| self.is_in_doubt(reading))
     }
 
     /// Whether a forecast finds that a reading does not fit, and the cook has not said that it is right.

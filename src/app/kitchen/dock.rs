@@ -17,7 +17,7 @@ pub fn KitchenDock() -> impl IntoView {
         navigation.go(if open { Screen::Live } else { Screen::Start });
     };
     view! {
-        {last_done(kitchen.journal(), move || kitchen.undo(), move || kitchen.redo())}
+        {last_done(kitchen.journal(), move || kitchen.undo(), move || kitchen.redo(), || false)}
         <nav class="tabs" aria-label=wording("kitchen-tabs")>
             <Tab to=Screen::Kitchen words=wording("kitchen-tab-bags") />
             <Tab to=Screen::Portions words=wording("kitchen-tab-portions") />

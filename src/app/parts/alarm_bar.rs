@@ -4,20 +4,20 @@ use leptos::prelude::*;
 
 use crate::derived::Derived;
 use crate::device::alarms::Waiting;
+use crate::getter::Getter;
 use crate::navigate::{Screen, navigation};
 use crate::open_cook::open_cook;
+use crate::parts::If;
 use crate::watching::{Watching, alarm_words};
 use crate::words::wording;
 use crate::{say, show};
 
-/// The most urgent alarm that rang and was not answered, on one line above the thumb's buttons, with
-/// its two answers, and how many more wait behind it.
-#[component]
-pub fn AlarmBar() -> impl IntoView {
+/// The alarms that rang, were not answered, and are not what the card beside them says.
+pub fn unanswered() -> Derived<Vec<Waiting>> {
     let cook = open_cook();
     let navigation = navigation();
     let watching: Watching = expect_context();
-    let waiting = Derived::new(move || {
+    Derived::new(move || {
         // What the next step says anyway needs no second place on the same screen.
         let due = cook.duty().filter(|duty| duty.is_due(cook.now()));
         let told = due.filter(|_| navigation.screen() == Screen::Live);
@@ -26,7 +26,25 @@ pub fn AlarmBar() -> impl IntoView {
             !bells.iter().any(|bell| bell.id == alarm.id)
         };
         watching.waiting().into_iter().filter(untold).collect::<Vec<_>>()
-    });
+    })
+}
+
+/// The most urgent alarm that rang and was not answered, on one line above the thumb's buttons, with
+/// its two answers, and how many more wait behind it.
+#[component]
+pub fn AlarmBar(
+    /// The alarms.
+    waiting: Derived<Vec<Waiting>>,
+    /// Whether it stands where it leads, at the live cook: there its words are no button.
+    #[prop(into)]
+    at_the_cook: Getter<bool>,
+    /// Whether another button needs the place of the one that calls again later.
+    #[prop(into)]
+    crowded: Getter<bool>,
+) -> impl IntoView {
+    let cook = open_cook();
+    let navigation = navigation();
+    let watching: Watching = expect_context();
     let first = Derived::new(move || waiting.read().first().copied());
     let words = Derived::new(move || {
         let (alarm, _) = first.get()?;
@@ -40,19 +58,32 @@ pub fn AlarmBar() -> impl IntoView {
     let bar = move || {
         let waiting = first.get()?;
         let (alarm, _) = waiting;
+        let what = move || {
+            view! {
+                <strong>{move || words.get()}</strong>
+                " "
+                <span>{move || late(alarm, cook.now())} " " {move || more()}</span>
+            }
+        };
+        let go = move |_| {
+            watching.heard(waiting);
+            navigation.go(Screen::Live);
+        };
+        let words = if at_the_cook.get() {
+            view! { <p class="calls">{what()}</p> }.into_any()
+        } else {
+            view! { <button class="open-alarm" on:click=go>{what()}</button> }.into_any()
+        };
+        let crowded = crowded.clone();
         Some(view! {
             <section class="alarm" aria-label=wording("alarms")>
-                <button class="open-alarm" on:click=move |_| {
-                    watching.heard(waiting);
-                    navigation.go(Screen::Live);
-                }>
-                    <strong>{move || words.get()}</strong>
-                    <span>{move || late(alarm, cook.now())} " " {move || more()}</span>
-                </button>
-                <button class="small" on:click=move |_| watching.snooze(waiting)>
-                    {wording("alarm-snooze")}
-                </button>
-                <button class="small" on:click=move |_| watching.heard(waiting)>
+                {words}
+                <If holds=move || !crowded.get()>
+                    <button class="small snooze" on:click=move |_| watching.snooze(waiting)>
+                        {wording("alarm-snooze")}
+                    </button>
+                </If>
+                <button class="small heard" on:click=move |_| watching.heard(waiting)>
                     {wording("alarm-done")}
                 </button>
             </section>

@@ -2,7 +2,7 @@ use cook_model::cook::duties::Act;
 use cook_model::cook::{Stage, What};
 use leptos::prelude::*;
 
-use super::{AlarmBar, OtherAlarms, Prompts, Question, Tab, last_done, perform};
+use super::{AlarmBar, OtherAlarms, Question, Tab, last_done, perform, unanswered};
 use crate::derived::Derived;
 use crate::kitchen::KitchenDock;
 use crate::navigate::{Screen, navigation};
@@ -26,33 +26,37 @@ pub fn Dock() -> impl IntoView {
     let typing =
         move || matches!(navigation.screen(), Screen::Piece(_) | Screen::Pit | Screen::Round);
     let at_the_kitchen = move || navigation.screen().is_kitchen();
+    let waiting = unanswered();
+    // At the live cook one row holds it all: what calls and what was done make room for each other.
+    let crowded = move || at_the_cook() && !waiting.read().is_empty();
+    let undoes = move || at_the_cook() && cook.journal().done().read().is_some();
     // With no cook there is nothing to reach for.
     let bare = move || !cook.is_open() && !at_the_kitchen();
     view! {
         <footer class="dock" class:typing=typing class:bare=bare>
             <If holds=move || !typing()>
-                <AlarmBar />
                 <OtherAlarms />
-            </If>
-            <If
-                holds=at_the_kitchen
-                otherwise=move || {
-                    view! {
-                        {last_done(cook.journal(), move || cook.undo(), move || cook.redo())}
-                    }
-                }
-            >
-                <KitchenDock />
             </If>
             <If holds=move || at_the_cook() && asks.get()>
                 <Question />
             </If>
-            <If holds=move || at_the_cook()>
-                <Prompts />
-            </If>
-            <If holds=move || at_the_cook() && !asks.get() && cook.duty().is_some()>
-                <CardButton />
-            </If>
+            <div class="reach" class:one-row=at_the_cook>
+                <If holds=move || !typing()>
+                    <AlarmBar waiting=waiting at_the_cook=at_the_cook crowded=undoes />
+                </If>
+                <If
+                    holds=at_the_kitchen
+                    otherwise=move || {
+                        let (undo, redo) = (move || cook.undo(), move || cook.redo());
+                        last_done(cook.journal(), undo, redo, crowded)
+                    }
+                >
+                    <KitchenDock />
+                </If>
+                <If holds=move || at_the_cook() && !asks.get() && cook.duty().is_some()>
+                    <CardButton />
+                </If>
+            </div>
             <If holds=move || navigation.screen() == Screen::SetOut>
                 <AllOnButton />
             </If>

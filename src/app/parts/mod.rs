@@ -39,7 +39,7 @@ mod trouble;
 mod when;
 mod which_piece;
 
-pub use alarm_bar::AlarmBar;
+pub use alarm_bar::{AlarmBar, unanswered};
 pub use back_to_cook::BackToCook;
 pub use banners::{DemoBanner, NewVersion};
 pub use card::{Card, perform};

@@ -111,16 +111,14 @@ fn window_words(stage: Stage, forecast: Option<PieceForecast>, now: Moment) -> S
     }
 }
 
-/// The last reading and its age.
-pub fn last_reading(history: Option<PieceHistory>, now: Moment) -> String {
-    let Some(last) = history.and_then(|history| history.readings.last().copied()) else {
-        return say!("live-no-reading");
-    };
+/// The last reading and its age, if it was read.
+pub fn last_reading(history: Option<PieceHistory>, now: Moment) -> Option<String> {
+    let last = history?.readings.last().copied()?;
     let (temperature, age) = (show::counted(&last), show::age(last.at, now));
-    match last.instrument {
+    Some(match last.instrument {
         Instrument::InstantRead => {
             say!("live-read-instant", temperature = temperature, age = age)
         }
         Instrument::LeaveIn => say!("live-read-leave-in", temperature = temperature, age = age),
-    }
+    })
 }

@@ -12,11 +12,14 @@ use crate::words::wording;
 use crate::{say, show};
 
 /// The rack from above, the front at the bottom edge nearest the cook: each piece's number at its place,
-/// those in hand marked. A tap on a place opens its piece.
+/// those in hand marked. A tap on a place opens its piece, unless it is there only to be looked at.
 #[component]
 pub fn Rack(
     /// The pieces in hand.
     in_hand: Derived<Vec<PieceId>>,
+    /// Whether it is only looked at, and so may be small.
+    #[prop(optional)]
+    drawn: bool,
 ) -> impl IntoView {
     let cook = open_cook();
     let navigation = navigation();
@@ -27,9 +30,11 @@ pub fn Rack(
     view! {
         <ol
             class="lying"
+            class:drawn=drawn
             aria-label=wording("lying")
             style:grid-template-columns=move || {
-                let across = order.read().len().clamp(1, 2 * ACROSS);
+                let most = if drawn { 2 * ACROSS } else { ACROSS };
+                let across = order.read().len().clamp(1, most);
                 format!("repeat({across}, minmax(0, 1fr))")
             }
         >
@@ -38,14 +43,21 @@ pub fn Rack(
                     class=move || stage_name(stage(id))
                     aria-current=move || in_hand.read().contains(&id).then_some("true")
                 >
-                    <button
-                        aria-label=move || {
-                            say!("lying-place", piece = show::piece(&cook.state().read(), id))
+                    {if drawn {
+                        view! { <span>{id.0}</span> }.into_any()
+                    } else {
+                        view! {
+                            <button
+                                aria-label=move || {
+                                    say!("lying-place", piece = show::piece(&cook.state().read(), id))
+                                }
+                                on:click=move |_| navigation.go(Screen::Piece(id))
+                            >
+                                {id.0}
+                            </button>
                         }
-                        on:click=move |_| navigation.go(Screen::Piece(id))
-                    >
-                        {id.0}
-                    </button>
+                            .into_any()
+                    }}
                 </li>
             </Each>
         </ol>

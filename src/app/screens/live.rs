@@ -9,7 +9,7 @@ use leptos::prelude::*;
 use crate::derived::Derived;
 use crate::navigate::{Screen, navigation};
 use crate::open_cook::open_cook;
-use crate::parts::{BackOn, Card, Each, Heading, If, NearClocks, PieceRow, Rack, in_hand};
+use crate::parts::{BackOn, Card, Each, Heading, If, NearClocks, PieceRow, Prompts, Rack, in_hand};
 use crate::words::wording;
 use crate::{describe, say, show};
 
@@ -41,7 +41,7 @@ pub fn Live() -> impl IntoView {
             <div class="sides">
                 <div class="side">
                     <Card />
-                    <Rack in_hand=in_hand() />
+                    <Prompts />
                     <BackOnNow />
                     <NearClocks />
                     <CookFacts />
@@ -63,6 +63,7 @@ pub fn Live() -> impl IntoView {
                             </Each>
                         </ul>
                     </If>
+                    <Rack in_hand=in_hand() />
                 </div>
             </div>
         </section>

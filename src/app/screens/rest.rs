@@ -103,7 +103,12 @@ fn RestRow(
                 <div class="facts">
                     <p class="name">{move || name()}</p>
                     <p class="window">{move || standing()}</p>
-                    <p class="last">{move || last_reading(history(), cook.now())}</p>
+                    <p class="last">
+                        {move || {
+                            let last = last_reading(history(), cook.now());
+                            last.unwrap_or_else(|| say!("live-no-reading"))
+                        }}
+                    </p>
                 </div>
             </div>
             <ProofStatus piece=piece />

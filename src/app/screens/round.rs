@@ -87,7 +87,7 @@ pub fn RoundScreen() -> impl IntoView {
                         <Heading text=title />
                         <Progress piece=piece />
                     </header>
-                    <Rack in_hand=Derived::new(move || vec![piece.get()]) />
+                    <Rack in_hand=Derived::new(move || vec![piece.get()]) drawn=true />
                     {move || match kind.get() {
                         0 => {
                             view! {
@@ -158,7 +158,8 @@ fn Progress(
     let cook = open_cook();
     let pieces = move || {
         let state = cook.state().read();
-        let Some(round) = state.round(cook.now()) else { return Vec::new() };
+        let round = state.round(cook.now()).filter(|round| round.pieces.len() > 1);
+        let Some(round) = round else { return Vec::new() };
         let chip = |id: &PieceId| {
             let history = state.history.piece(*id);
             let read = history.and_then(|history| history.last_poke().copied());

@@ -221,6 +221,20 @@ fn a_rest_that_fell_short_goes_back_on_and_its_target_is_the_proof_itself() {
 }
 
 #[test]
+fn what_is_to_go_back_is_not_to_be_covered() {
+    let mut cook = on_the_pit(&[38.0]);
+    let minute = cook.likely_at(1, 161.0);
+    cook.write(minute, read(1, 161.0, 2));
+    cook.write(minute + 0.5, pulled(1));
+    assert!(acts(&cook.all()).contains(&&Act::Cover));
+    cook.write(minute + 12.0, read(1, 162.0, 2));
+    assert_eq!(cook.card(minute + 12.5).act, Act::PutBack);
+    let all = cook.all();
+    let asked = in_order(&all, at(minute + 12.5));
+    assert!(!asked.iter().any(|duty| duty.act == Act::Cover), "{asked:?}");
+}
+
+#[test]
 fn a_choice_that_will_go_back_is_told_before_the_pull() {
     let mut cook = on_the_pit(&[38.0]);
     let chance =

@@ -21,7 +21,7 @@ for (const locale of ["es-MX", "es-ES", "en-GB", "en-US"]) {
       await page.show(screen);
       await page.until((screen) => document.querySelector("main section") && location.hash === `#${screen}`, screen);
       const text = await page.text();
-      for (const [, hours, half] of text.matchAll(/\b(\d{1,2}):\d\d(?!:)(\s*[ap]\.?\s?m\.?)?/gi)) {
+      for (const [, hours, half] of text.matchAll(/\b([01]?\d|2[0-3]):[0-5]\d\b(?!:)(\s*[ap]\.?\s?m\.?)?/gi)) {
         if (half) forms.add("12");
         else if (Number(hours) > 12) forms.add("24");
       }

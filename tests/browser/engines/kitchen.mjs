@@ -6,6 +6,7 @@ export async function packTyped(page, count) {
   await page.tap(".portions .second-action", "^Type in");
   await page.type("#cooked-count", String(count));
   await page.type("#cooked-weight", "6.4");
+  await page.type("#cooked-hours", "1");
   await page.tap("button", "^Add cooked");
   // Dinner's share is not wanted: all goes into bags.
   await page.tap(".lot .top button", "Dinner$");

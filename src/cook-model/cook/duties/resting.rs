@@ -23,8 +23,11 @@ pub(super) fn unproved(seen: &Seen, history: &PieceHistory) -> Vec<Duty> {
     let Some(spell) = history.spells.last() else { return Vec::new() };
     let Some(off) = spell.off else { return Vec::new() };
     let mut all = prove(seen, history, off);
-    if spell.covered.is_none() {
-        all.push(Duty::of(Act::Cover, vec![history.id], off, Why::Usual));
+    // What goes back is not covered first.
+    let back = all.iter().filter(|duty| duty.act == Act::PutBack).map(|duty| duty.from).min();
+    if spell.covered.is_none() && back.is_none_or(|back| back > off) {
+        let cover = Duty::of(Act::Cover, vec![history.id], off, Why::Usual);
+        all.push(Duty { until: back, ..cover });
     }
     all
 }

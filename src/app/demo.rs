@@ -18,6 +18,9 @@ const PIECES: [(f64, f64); 4] = [(176.0, 30.0), (228.0, 36.0), (262.0, 40.0), (3
 const AHEAD: TemperatureDifference = TemperatureDifference::from_f(2.0);
 /// The pit is a little hotter than it is set for.
 const PIT_OVER: TemperatureDifference = TemperatureDifference::from_f(6.0);
+/// The invented cook pulls early, as many do (common practice, no source), so that it is seen how a rest
+/// finishes a piece.
+const PULL: Temperature = Temperature::from_f(162.0);
 /// From the start to dinner.
 const TO_DINNER: Span = Span::minutes(110);
 /// The invented cook waits this many ticks before doing what is due, so that it can be seen.
@@ -27,7 +30,10 @@ const TICKS_TO_SEE: u32 = 2;
 pub fn start(cook: OpenCook) {
     cook.open_demo(TIMES);
     let now = untrack(|| cook.now());
-    let mut begin = vec![What::DinnerSet { at: Some(now + TO_DINNER) }];
+    let mut begin = vec![
+        What::DinnerSet { at: Some(now + TO_DINNER) },
+        What::PullTargetSet { piece: None, target: Some(PULL) },
+    ];
     for (number, (grams, millimetres)) in (1..).zip(PIECES) {
         let facts = Piece {
             weight: Mass::from_g(grams),

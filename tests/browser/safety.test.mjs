@@ -20,6 +20,13 @@ async function onePieceOn(t, piece) {
   await person.tap("Put the piece on");
   await person.stored("Piece 1 on");
   const { page } = phone;
+  const pull = async () => {
+    await person.goTo("Cook");
+    await person.openPiece(1);
+    await person.tap("Pull Piece 1");
+    await person.stored("Piece 1 off");
+    await person.goTo("Rest");
+  };
   return {
     page,
     person,
@@ -35,12 +42,9 @@ async function onePieceOn(t, piece) {
       await person.stored(`Piece 1 reads ${reading}`);
       await sayItIsRight(person);
     },
+    pull,
     async pullAndCover() {
-      await person.goTo("Cook");
-      await person.openPiece(1);
-      await person.tap("Pull Piece 1");
-      await person.stored("Piece 1 off");
-      await person.goTo("Rest");
+      await pull();
       await person.tap("Cover: Piece 1");
       await person.stored("covered");
     },
@@ -198,12 +202,12 @@ async function clockLines(person) {
 }
 
 test("a thin piece pulled at 160 stays unproved and is told to go back on", async (t) => {
-  const { page, person, wait, read, pullAndCover } = await onePieceOn(t, THIN);
+  const { page, person, wait, read, pull } = await onePieceOn(t, THIN);
   await wait(35);
   await read("138");
   await wait(12);
   await read("160");
-  await pullAndCover();
+  await pull();
   await page.getByText(/Resting, not yet proved.*160\s°F, is below 165\s°F/).waitFor();
   await page.getByText(/Read it in two places at|It was likely hottest at/).waitFor();
   await wait(8);
@@ -252,11 +256,11 @@ test("what a check of the thermometer found is shown wherever it acts", async (t
 });
 
 test("the clocks run, come to the front near their end, and say so when they are over", async (t) => {
-  const { page, person, wait, read, pullAndCover } = await onePieceOn(t, FOUR[0]);
+  const { page, person, wait, read, pull } = await onePieceOn(t, FOUR[0]);
   await wait(65);
   await read("160");
   assert.equal(await page.getByText(/in the fridge by/).count(), 0);
-  await pullAndCover();
+  await pull();
   await page.getByText(/in the fridge by/).waitFor();
   await wait(95);
   await person.goTo("Cook");

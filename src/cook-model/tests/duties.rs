@@ -235,6 +235,18 @@ fn what_is_to_go_back_is_not_to_be_covered() {
 }
 
 #[test]
+fn a_piece_proved_at_its_pull_is_covered_and_rests_like_any_other() {
+    let mut cook = on_the_pit(&[38.0]);
+    let minute = cook.likely_at(1, 166.0);
+    cook.write(minute, read(1, 166.0, 2));
+    cook.write(minute + 0.5, pulled(1));
+    assert!(cook.is_proved(1));
+    assert_eq!(cook.card(minute + 1.0).act, Act::Cover);
+    let served = cook.all().into_iter().find(|duty| duty.act == Act::Serve).unwrap();
+    assert!(served.from > at(minute + 5.0), "it rests first: {served:?}");
+}
+
+#[test]
 fn a_choice_that_will_go_back_is_told_before_the_pull() {
     let mut cook = on_the_pit(&[38.0]);
     let chance =

@@ -76,7 +76,9 @@ fn may_name(act: &Act, known: &PieceState) -> bool {
         Act::Discard => stage != Stage::Packed || known.run_out.is_some(),
         Act::Pull | Act::Reseat | Act::Read | Act::Check => stage == Stage::On,
         Act::PutOn => stage == Stage::Raw,
-        Act::PutBack | Act::Prove | Act::Cover => stage == Stage::Resting,
+        Act::PutBack | Act::Prove => stage == Stage::Resting,
+        // A piece proved at its pull rests like any other.
+        Act::Cover => matches!(stage, Stage::Resting | Stage::Proved),
         Act::Serve | Act::Pack | Act::KeepHot => stage == Stage::Proved,
         Act::Chill => stage != Stage::On && stage != Stage::Packed,
         _ => stage != Stage::Packed,

@@ -25,11 +25,17 @@ pub(super) fn unproved(seen: &Seen, history: &PieceHistory) -> Vec<Duty> {
     let mut all = prove(seen, history, off);
     // What goes back is not covered first.
     let back = all.iter().filter(|duty| duty.act == Act::PutBack).map(|duty| duty.from).min();
-    if spell.covered.is_none() && back.is_none_or(|back| back > off) {
-        let cover = Duty::of(Act::Cover, vec![history.id], off, Why::Usual);
-        all.push(Duty { until: back, ..cover });
-    }
+    all.extend(cover(history, back));
     all
+}
+
+/// To cover what rests uncovered, unless its rest ends at once.
+fn cover(history: &PieceHistory, ends: Option<Moment>) -> Option<Duty> {
+    let spell = history.spells.last()?;
+    let off = spell.off?;
+    let rests = spell.covered.is_none() && ends.is_none_or(|ends| ends > off);
+    let cover = || Duty::of(Act::Cover, vec![history.id], off, Why::Usual);
+    rests.then(|| Duty { until: ends, ..cover() })
 }
 
 /// How to prove it, or that it must go back.
@@ -84,14 +90,16 @@ fn lacks_a_place<'a>(seen: &Seen, history: &'a PieceHistory) -> Option<&'a CoreR
 pub(super) fn proved(seen: &Seen, history: &PieceHistory) -> Vec<Duty> {
     let Some(rested) = rested(seen, history) else { return Vec::new() };
     let piece = vec![history.id];
+    let mut all: Vec<Duty> = cover(history, Some(rested)).into_iter().collect();
     if !history.tonight && seen.state.settings.dinner.is_some() {
-        return vec![Duty::of(Act::Pack, piece, rested, Why::Usual)];
+        all.push(Duty::of(Act::Pack, piece, rested, Why::Usual));
+        return all;
     }
-    let Some(all_rested) = all_rested(seen) else { return Vec::new() };
+    let Some(all_rested) = all_rested(seen) else { return all };
     let habits = &seen.state.settings.habits;
     let wanted = seen.state.settings.dinner.map(|dinner| dinner - habits.carving);
     let serve = wanted.map_or(all_rested, |wanted| wanted.max(all_rested));
-    let mut all = vec![Duty::of(Act::Serve, piece.clone(), serve, Why::Usual)];
+    all.push(Duty::of(Act::Serve, piece.clone(), serve, Why::Usual));
     if serve - all_rested > EARLY {
         let again = keep_again(seen, history, rested);
         if again < serve {

@@ -23,7 +23,8 @@ test("the ten commonest tasks take no more taps than this", async (t) => {
   await task("set out a piece, besides typing its weight and thickness", async () => {
     await person.setOutAll(FOUR.slice(0, 1));
   });
-  await person.setOut(FOUR[1]);
+  // So much thicker that nothing of it is due in the first one's round.
+  await person.setOut(FOUR[3]);
   await person.stored("Piece 2 set out");
   await task("put all pieces on", async () => {
     await person.tap("Put all 2 on");

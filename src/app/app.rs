@@ -8,7 +8,7 @@ use leptos::task::spawn_local;
 use crate::beside::Beside;
 use crate::demo;
 use crate::device::clock;
-use crate::device::storage::{CookId, Store};
+use crate::device::storage::{CookId, Store, Trouble as Found};
 use crate::journal::pending::Pending;
 use crate::kitchen::OpenKitchen;
 use crate::navigate::{Navigation, Screen};
@@ -109,15 +109,32 @@ async fn open_stored(cook: OpenCook, beside: Beside, watching: Watching, navigat
     beside.watch();
 }
 
+/// The last cook, if it is not over. What the database does not give, the second copy does: a cook
+/// opened as if nothing were in it would be written over what happened.
 async fn last_cook(store: &Store, pending: Pending) -> Option<(CookId, Log)> {
-    let stored = store.cooks().await.unwrap_or_default();
-    let last = stored.first().map(|cook| cook.id).max(pending.last_cook())?;
-    let mut texts = store.load(last).await.unwrap_or_default();
-    texts.extend(pending.texts_of(last));
+    let (id, mut texts) = match last_stored(store, pending).await {
+        Ok(last) => last?,
+        Err(trouble) => {
+            pending.trouble().set(Some(trouble));
+            last_stored(&Store::without_database(), pending).await.ok()??
+        }
+    };
+    texts.extend(pending.texts_of(id));
     let log = Log::from_stored(texts.iter().map(String::as_str));
     let typed = log.entries().last().map(|entry| entry.typed);
     let fresh = typed.is_none_or(|typed| clock::now() - typed < OVER_AFTER);
-    fresh.then_some((last, log))
+    fresh.then_some((id, log))
+}
+
+async fn last_stored(
+    store: &Store,
+    pending: Pending,
+) -> Result<Option<(CookId, Vec<String>)>, Found> {
+    let stored = store.cooks().await?;
+    let Some(last) = stored.first().map(|cook| cook.id).max(pending.last_cook()) else {
+        return Ok(None);
+    };
+    Ok(Some((last, store.load(last).await?)))
 }
 
 /// The screen on which a cook goes on.

@@ -26,9 +26,10 @@ export function badStorage() {
   };
   const { transaction } = IDBDatabase.prototype;
   IDBDatabase.prototype.transaction = function (...words) {
-    if (window.lost) throw gone();
+    if (window.lost || window.unreadable) throw gone();
     return transaction.apply(this, words);
   };
+  // window.unreadable: it opens, and every transaction then fails in that way.
   // window.deaf: the small stores take everything and keep nothing, as when their process went too.
   const { setItem } = Storage.prototype;
   Storage.prototype.setItem = function (...words) {

@@ -6,7 +6,7 @@ use leptos::prelude::*;
 
 use super::{Draft, words};
 use crate::derived::Derived;
-use crate::device::storage::KITCHEN;
+use crate::device::storage::{KITCHEN, Store};
 use crate::device::{clock, drafts};
 use crate::journal::Journal;
 use crate::open_cook::OpenCook;
@@ -45,13 +45,14 @@ impl OpenKitchen {
     /// Reads what is stored.
     pub async fn open(self) {
         let Some(store) = self.cook.store() else { return };
-        let log = match store.load(KITCHEN).await {
-            Ok(texts) => KitchenLog::from_stored(texts.iter().map(String::as_str)),
+        let texts = match store.load(KITCHEN).await {
+            Ok(texts) => texts,
             Err(trouble) => {
                 self.cook.pending().trouble().set(Some(trouble));
-                KitchenLog::default()
+                Store::without_database().load(KITCHEN).await.unwrap_or_default()
             }
         };
+        let log = KitchenLog::from_stored(texts.iter().map(String::as_str));
         self.journal.open(Some(KITCHEN), log);
     }
 

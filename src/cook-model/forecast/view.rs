@@ -3,7 +3,7 @@
 use super::checks::{ARRIVAL_SPREAD, TO_ARRIVE, looks};
 use super::evidence::{Evidence, Seen};
 use super::normal::{Mixture, Normal, Part};
-use super::outcome::{Band, Peak, PieceForecast, Probability, Seating, Surprise, past};
+use super::outcome::{Band, Peak, PieceForecast, Probability, Seating, past};
 use super::prior;
 use super::rests::Pull;
 use super::seat::Seat;
@@ -245,7 +245,7 @@ impl View<'_> {
     }
 
     /// A mixture with one part a cell, its mean and spread given.
-    fn mixture(&self, part: impl Fn(usize) -> Option<(f64, f64)>) -> Mixture<'_> {
+    pub(super) fn mixture(&self, part: impl Fn(usize) -> Option<(f64, f64)>) -> Mixture<'_> {
         let mut parts: Vec<Part> = self
             .cells()
             .filter_map(|(cell, weight)| {
@@ -310,25 +310,10 @@ impl View<'_> {
         }
         Seating { off_by: Length::from_mm(missed_by / missed), ..seating }
     }
-
-    /// The readings to ask the cook about.
-    pub(super) fn surprises(&self) -> impl Iterator<Item = Surprise> {
-        self.evidence.seen.iter().filter(|seen| !seen.counts).map(|seen| {
-            let spread = seen.spread;
-            let expected = self.mixture(|cell| Some((seen.mean[cell], spread)));
-            Surprise {
-                piece: self.history.id,
-                entry: seen.reading.entry,
-                read: seen.reading.temperature,
-                expected: band(&expected, Temperature::from_c),
-                slip: Probability::new(seen.slip_chance_over(self.weights)),
-            }
-        })
-    }
 }
 
 /// The central 80 % of a mixture.
-fn band<T>(mixture: &Mixture<'_>, of: impl Fn(f64) -> T) -> Band<T> {
+pub(super) fn band<T>(mixture: &Mixture<'_>, of: impl Fn(f64) -> T) -> Band<T> {
     Band {
         low: of(mixture.quantile(0.1)),
         middle: of(mixture.quantile(0.5)),

@@ -28,7 +28,7 @@ fn the_wrong_unit_was_typed() {
         assert_eq!(why_not(&cook, 1), Some(Shortfall::TooFast));
     }
     // Later, only the forecast can tell that it does not fit.
-    for minute in [20.0, 25.0, 30.0] {
+    for minute in [20.0, 25.0, 30.0, 38.0, 42.0, 46.0] {
         let mut cook = Cook::two_on();
         cook.write(minute, read(1, typed.f(), 2));
         let state = shown(&cook, minute);
@@ -183,4 +183,55 @@ fn a_stricter_figure_was_chosen_too_low_or_after_the_proof() {
     let mut cook = proved_cook();
     cook.write(77.0, rule(170.0));
     assert!(!cook.is_proved(1));
+}
+
+/// A cook of two on a pit set to 250 F, and the core of piece 1 that is expected at a minute: the
+/// middle and the top of the band.
+fn expected(minute: f64) -> (Cook, f64, f64) {
+    let mut cook = Cook::two_on();
+    cook.write(0.0, What::PitTargetSet { target: Temperature::from_f(250.0) });
+    let coming = Seen::of(&cook.log, at(minute)).forecast.unwrap();
+    let core = coming.piece(piece(1)).unwrap().core_at(at(minute));
+    (cook, core.middle.f(), core.high.f())
+}
+
+#[test]
+fn the_wrong_piece_was_read_and_no_other_reading_says_so() {
+    for minute in [30.0, 42.0, 46.0] {
+        let (mut cook, middle, high) = expected(minute);
+        assert!(high < 160.0, "{high} at minute {minute}");
+        let reading = cook.write(minute, read(1, 166.0, 2));
+        let seen = Seen::of(&cook.log, at(minute));
+        let asked = seen.state.question(seen.forecast.as_ref().unwrap());
+        let asked = asked.unwrap_or_else(|| panic!("not asked at minute {minute}"));
+        assert_eq!((asked.entry, asked.read.f().round()), (reading, 166.0));
+        // What else is known is told with the question, as it was before the reading.
+        assert!((asked.expected.middle.f() - middle).abs() < 2.0, "{asked:?}");
+        assert!(seen.state.pieces[0].proof.is_none());
+        // Doubt does not lapse while time goes by, nor with what is done to the piece.
+        cook.write(minute + 1.0, pulled(1));
+        for later in [minute + 10.0, minute + 60.0] {
+            assert!(shown(&cook, later).pieces[0].proof.is_none(), "{later}");
+        }
+        cook.write(minute + 61.0, leave_in(2, 150.0, 1));
+        assert!(shown(&cook, minute + 61.0).pieces[0].proof.is_none());
+        // One who has looked again and says that it is right is believed.
+        cook.write(minute + 62.0, What::ReadingVouched { reading });
+        assert!(shown(&cook, minute + 62.0).pieces[0].proof.is_some());
+    }
+}
+
+#[test]
+fn a_reading_that_is_to_be_expected_is_taken_unasked() {
+    // Four in five are within the band; a reading at its top is nothing to ask about.
+    for minute in [62.0, 70.0, 80.0] {
+        let (mut cook, middle, high) = expected(minute);
+        for f in [middle, high].into_iter().filter(|f| *f >= 165.0) {
+            let reading = cook.write(minute, read(1, f, 2));
+            let seen = Seen::of(&cook.log, at(minute));
+            assert_eq!(seen.state.question(seen.forecast.as_ref().unwrap()), None, "{minute}");
+            assert!(seen.state.pieces[0].proof.is_some());
+            cook.write(minute, What::Undone { entry: reading });
+        }
+    }
 }

@@ -6,6 +6,7 @@ use cook_model::history::{CoreReading, Instrument};
 use cook_model::piece::PieceId;
 use cook_model::plan::{Drift, OffTarget, Outlook, Standing};
 use cook_model::quantity::{Moment, Span};
+use cook_model::safety::SecondPlace;
 
 use crate::device::files::Handed;
 use crate::{safety_words, say, show};
@@ -203,11 +204,10 @@ pub fn duty(seen: &Seen, duty: &Duty) -> DutyWords {
             say!("why-put-back"),
             say!("act-put-back", piece = first),
         ),
-        Act::TrySecondPlace { .. } => (
-            say!("do-second-place", pieces = pieces),
-            say!("why-second-place"),
-            say!("act-second-place"),
-        ),
+        Act::TrySecondPlace { told, .. } => {
+            let (why, button) = second_place(duty, *told, first);
+            (say!("do-second-place", pieces = pieces), why, button)
+        }
         Act::Check => (say!("do-check", pieces = pieces), say!("why-check"), say!("act-check")),
         Act::Prove => {
             (say!("do-prove", pieces = pieces), say!("why-prove"), say!("act-read", piece = first))
@@ -280,15 +280,38 @@ pub fn overdue(duty: &Duty, now: Moment) -> Option<String> {
     }
 }
 
+/// Why a second place is tried, and the button: both name what the first one read, for "no lower" says
+/// nothing by itself.
+fn second_place(duty: &Duty, told: SecondPlace, piece: String) -> (String, String) {
+    let Why::Reading { shown, .. } = duty.why else { return Default::default() };
+    let temperature = show::reading(shown);
+    match told {
+        SecondPlace::NoLower => (
+            say!("why-second-place-of", piece = piece.clone(), temperature = temperature.clone()),
+            say!("act-second-place-of", piece = piece, temperature = temperature),
+        ),
+        SecondPlace::Figure => (
+            say!("why-second-place-figure", piece = piece.clone(), temperature = temperature),
+            say!("act-read", piece = piece),
+        ),
+    }
+}
+
 /// What a button beside a piece says for a duty; none where it has none of its own there.
-pub fn offer(act: &Act) -> Option<String> {
-    Some(match act {
+pub fn offer(duty: &Duty) -> Option<String> {
+    Some(match &duty.act {
         Act::Pull => say!("offer-pulled"),
         Act::Reseat => say!("act-reseated"),
         Act::Read | Act::Prove | Act::KeepHot | Act::HurryUp => say!("rest-read"),
         Act::Chill => say!("offer-chilled"),
         Act::PutBack => say!("rest-put-back"),
-        Act::TrySecondPlace { .. } => say!("rest-second"),
+        Act::TrySecondPlace { told: SecondPlace::Figure, .. } => say!("rest-read"),
+        Act::TrySecondPlace { told: SecondPlace::NoLower, .. } => match duty.why {
+            Why::Reading { shown, .. } => {
+                say!("rest-second-of", temperature = show::reading(shown))
+            }
+            _ => return None,
+        },
         Act::Cover => say!("rest-cover"),
         Act::PutOn => say!("offer-put-on"),
         Act::Discard => say!("offer-discarded"),

@@ -27,7 +27,7 @@ pub fn Offers(
     let buttons = move || {
         let name = show::piece(&cook.state().read(), piece);
         let button = |duty: Duty| {
-            let words = describe::offer(&duty.act)?;
+            let words = describe::offer(&duty)?;
             let label = say!("offer-of", what = words.clone(), piece = name.clone());
             Some(view! {
                 <button

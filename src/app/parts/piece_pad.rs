@@ -1,12 +1,14 @@
+use cook_model::cook::duties::{Act, Duty};
 use cook_model::cook::{CookState, Stage, What, limits};
 use cook_model::history::Instrument;
 use cook_model::piece::PieceId;
 use cook_model::quantity::Temperature;
+use cook_model::safety::SecondPlace;
 use leptos::prelude::*;
 
 use super::{Choice, Keypad, last_reading};
 use crate::derived::Derived;
-use crate::open_cook::open_cook;
+use crate::open_cook::{OpenCook, open_cook};
 use crate::parts::If;
 use crate::typed::quantity;
 use crate::words::wording;
@@ -33,7 +35,9 @@ pub fn PiecePad(
     let text = RwSignal::new(String::new());
     let bad = RwSignal::new(None);
     let instrument = RwSignal::new(settled.unwrap_or(Instrument::InstantRead));
-    let two_places = RwSignal::new(usual_places(&state.read_untracked(), piece.get_untracked()));
+    let second = second_place_is_typed(cook, piece.get_untracked());
+    let usual = usual_places(&state.read_untracked(), piece.get_untracked());
+    let two_places = RwSignal::new(second || usual);
     let store = move |()| {
         let typed = match quantity(&text.get_untracked(), &limits::CORE, USUAL) {
             Ok(typed) => typed,
@@ -103,6 +107,16 @@ pub fn PiecePad(
         </div>
         <Keypad name="reading" text=text bad=bad on_store=store />
     }
+}
+
+/// Whether what is typed is the lower figure of a second place.
+fn second_place_is_typed(cook: OpenCook, piece: PieceId) -> bool {
+    let asks = |duty: &Duty| {
+        matches!(duty.act, Act::TrySecondPlace { told: SecondPlace::Figure, .. })
+            && duty.pieces.contains(&piece)
+            && duty.is_due(cook.now_untracked())
+    };
+    cook.duties().read_untracked().iter().any(asks)
 }
 
 /// Whether this cook takes the lowest of two places: as last told for this piece, or for any.

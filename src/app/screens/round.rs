@@ -3,6 +3,7 @@ use cook_model::cook::duties::{Act, Duty};
 use cook_model::history::Instrument;
 use cook_model::piece::PieceId;
 use cook_model::quantity::Temperature;
+use cook_model::safety::SecondPlace;
 use leptos::prelude::*;
 
 use crate::derived::Derived;
@@ -124,7 +125,9 @@ fn asked(cook: OpenCook, ahead: Ahead) -> Option<Asked> {
     let first = duty.pieces.first().copied();
     let round = cook.state().read().round(cook.now()).is_some();
     match duty.act {
-        Act::Read | Act::Prove => first.map(Asked::Core),
+        Act::Read | Act::Prove | Act::TrySecondPlace { told: SecondPlace::Figure, .. } => {
+            first.map(Asked::Core)
+        }
         Act::ReadPit if round => Some(Asked::Pit),
         Act::Answer { .. } | Act::Pull | Act::Reseat | Act::TrySecondPlace { .. } => {
             Some(Asked::Tap(duty))

@@ -25,6 +25,7 @@ mod proof;
 mod pull_target;
 mod rule;
 mod run_out;
+mod second_place;
 mod thermometer;
 mod witness;
 
@@ -42,5 +43,6 @@ pub use proof::{Proof, prove, shortfall};
 pub use pull_target::{lowest_pull, pull_target};
 pub use rule::{INSTANT_KILL, ProofRule, RuleCaution};
 pub use run_out::{COME_UP, RunOut, Standing, Then, standing};
+pub use second_place::SecondPlace;
 pub use thermometer::{ALLOWED, Bath, CheckProblem, boiling_point, lower_offset};
 pub use witness::Shortfall;

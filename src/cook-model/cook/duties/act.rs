@@ -6,6 +6,7 @@ use super::Duty;
 use crate::cook::{Chore, What};
 use crate::history::{EntryId, Instrument};
 use crate::piece::PieceId;
+use crate::safety::SecondPlace;
 
 /// What is to be done. The order is the order of urgency among what is due.
 #[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize)]
@@ -34,6 +35,8 @@ pub enum Act {
     TrySecondPlace {
         /// The reading.
         reading: EntryId,
+        /// How it is told.
+        told: SecondPlace,
     },
     /// Open the lid and read these pieces, one after another.
     Check,
@@ -107,7 +110,8 @@ impl Duty {
             }
             Act::MendFire | Act::ReadPit => vec![Doing::TypePit],
             Act::PutBack | Act::PutOn => each(|piece| What::PutOn { piece }),
-            Act::TrySecondPlace { reading } => vec![
+            Act::TrySecondPlace { told: SecondPlace::Figure, .. } => vec![read],
+            Act::TrySecondPlace { reading, told: SecondPlace::NoLower } => vec![
                 Doing::Write { entries: vec![What::SecondPlaceTried { reading: *reading }] },
                 read,
             ],

@@ -4,7 +4,7 @@ use super::{Act, Duty, Why};
 use crate::cook::{SECOND_PLACE_WITHIN, Seen, Stage};
 use crate::history::{CoreReading, PieceHistory};
 use crate::quantity::{Moment, Span};
-use crate::safety::{HOT, ProofRule, Shortfall, hold_progress, shortfall};
+use crate::safety::{HOT, ProofRule, SecondPlace, Shortfall, hold_progress, shortfall};
 
 /// A core that was just read is worth another reading no sooner than this.
 const BETWEEN_TRIES: Span = Span::minutes(3);
@@ -43,7 +43,9 @@ fn prove(seen: &Seen, history: &PieceHistory, off: Moment) -> Vec<Duty> {
     let piece = || vec![history.id];
     if let Some(reading) = lacks_a_place(seen, history) {
         let why = Why::Reading { reading: reading.entry, shown: reading.temperature };
-        let act = Act::TrySecondPlace { reading: reading.entry };
+        let rule = seen.state.settings.proof_rule;
+        let told = SecondPlace::after(reading.for_proof, rule);
+        let act = Act::TrySecondPlace { reading: reading.entry, told };
         let lapses = reading.at + SECOND_PLACE_WITHIN;
         let second = Duty { until: Some(lapses), ..Duty::of(act, piece(), reading.at, why) };
         // Too late for a second place, the piece is read anew.

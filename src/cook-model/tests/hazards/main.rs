@@ -7,6 +7,7 @@ mod limits;
 mod logs;
 mod meters;
 mod readings;
+mod second_place;
 #[path = "../support/mod.rs"]
 mod support;
 mod times;

@@ -44,7 +44,7 @@ impl<W: World> Person<W> {
             Act::Read => self.at_the_lid(|person| person.read_each(&duty.pieces)),
             Act::KeepHot => self.keep_hot(&duty.pieces),
             Act::Prove | Act::HurryUp => self.read_first(&duty.pieces),
-            Act::TrySecondPlace { reading } => self.try_second(*reading, &duty.pieces),
+            Act::TrySecondPlace { reading, .. } => self.try_second(*reading, &duty.pieces),
             Act::MendFire => self.see_to_fire(),
             Act::ReadPit => self.read_pit(),
             Act::Check => self.press(duty, 0.0),

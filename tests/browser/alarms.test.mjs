@@ -87,7 +87,7 @@ test("an alarm missed in sleep is shown on return, with how late it is", async (
   await person.goTo("Log");
   await WAYS.frozen({ phone }, 120);
   await bar(phone).filter({ hasText: /Due .*(min|h).* ago/ }).waitFor();
-  while (!/Piece 1/.test(await bar(phone).innerText())) await answer(phone, "Heard");
+  while (!/Piece 1/.test(await bar(phone).innerText())) await answer(phone, "Got it");
   await until(() => rings.some(({ body }) => /^Due .* ago$/.test(body)));
   assert.match(await phone.page.title(), /^\(\d+\) /, "the title counts what waits");
 });
@@ -97,7 +97,7 @@ test("snooze calls again after five minutes, done never", async (t) => {
   await person.goTo("Log");
   await firstAlarm(phone, rings);
   const { tag } = rings[0];
-  await answer(phone, "In 5 min");
+  await answer(phone, "Snooze 5 min");
   await settle(phone);
   await WAYS.inFront({ phone }, 4);
   await settle(phone);
@@ -105,7 +105,7 @@ test("snooze calls again after five minutes, done never", async (t) => {
   await WAYS.inFront({ phone }, 2);
   await settle(phone);
   assert.equal(count(rings, tag), 2, "it calls again");
-  while ((await waiting(phone)) > 0) await answer(phone, "Heard");
+  while ((await waiting(phone)) > 0) await answer(phone, "Got it");
   await bar(phone).waitFor({ state: "detached" });
   await WAYS.inFront({ phone }, 6);
   await settle(phone);

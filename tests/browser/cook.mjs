@@ -67,8 +67,8 @@ export class Person {
 
   /** Types a reading on the number pad that is open: its digits, and "Store" where it needs it. */
   async typeReading(text) {
-    for (const key of text) await this.tap(key === "." ? "Decimal mark" : key, { exact: true });
-    if (!/^\d{3}$/.test(text)) await this.tap("Store reading");
+    for (const key of text) await this.tap(key === "." ? "Decimal point" : key, { exact: true });
+    if (!/^\d{3}$/.test(text)) await this.tap("Save reading");
   }
 
   /** Says on the open number pad that the lowest of two places is typed, unless it says so already. */

@@ -15,7 +15,7 @@ test("four breasts, each pulled in its own time, proved, with no network", async
   await openApp(phone, site);
   await keptOffline(phone.page);
   await person.tap("New cook");
-  await phone.page.getByRole("heading", { name: "Set out" }).waitFor();
+  await phone.page.getByRole("heading", { name: "Pieces and dinner" }).waitFor();
   await goOffline({ site, phone });
 
   await person.setOutAll(FOUR);
@@ -117,14 +117,14 @@ test("killed and opened again at five moments, nothing is lost", async (t) => {
   await person.stored("Piece 1 reads 164");
   await person.openPiece(1);
   await person.tap("Pull Piece 1");
-  await person.stored("Piece 1 off");
+  await person.stored("Piece 1 pulled");
   await killAndReopen("just after a pull");
 
   await person.goTo("Rest");
   await person.tap("Cover: Piece 1");
   await person.stored("covered");
   await wait(5);
-  await person.tap("Read", { exact: true });
+  await person.tap("Check", { exact: true });
   await person.twoPlaces();
   await person.typeReading("166");
   await person.stored("Piece 1 reads 166");

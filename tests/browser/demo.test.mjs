@@ -13,7 +13,7 @@ test("the demo runs to its end: every piece read, pulled, proved and served", as
   const { phone, page } = await demo(t);
   const { clock } = phone.context;
   const stages = new Set();
-  const ended = page.getByText("All pieces are served or packed.");
+  const ended = page.getByText("All pieces are served or bagged.");
   // Two and a half hours of cook are two and a half minutes of demo.
   for (let seconds = 0; seconds < 240 && !(await ended.isVisible()); seconds += 1) {
     await clock.runFor(1000);
@@ -46,15 +46,15 @@ test("the demo says on every screen that it is one, and can be left from there",
   for (const screen of ["cook", "piece-2", "curves", "rest", "log", "more", "plan", "settings"]) {
     await page.evaluate((address) => (location.hash = `#${address}`), screen);
     await page.getByText(BANNER).waitFor();
-    await person.tap("Leave", { exact: true });
+    await person.tap("Exit", { exact: true });
     await page.getByRole("button", { name: "New cook" }).waitFor();
     assert.equal(await page.getByText(BANNER).count(), 0);
     await person.tap("Watch a demo cook");
   }
-  await person.tap("Leave", { exact: true });
+  await person.tap("Exit", { exact: true });
   await person.tap("New cook");
   await person.setOut({ weight: "8.1", thickest: "1.45" });
-  await person.stored("Piece 1 set out");
+  await person.stored("Piece 1 added");
   assert.equal((await databaseTexts(page)).length, 1, "a cook of one's own begins empty");
 });
 

@@ -29,7 +29,7 @@ test("a cook saved as a file opens in the middle of another, which stays as it w
 
   // The cook that ran is still there to go back to.
   await person.goTo("More");
-  await person.tap("Leave this cook");
+  await person.tap("Go to the start screen");
   const cooks = phone.page.getByRole("button", { name: /^Cook of/ });
   await cooks.nth(2).waitFor();
   assert.equal(await cooks.count(), 3);

@@ -64,13 +64,13 @@ export class Follower {
       this.person.taps += 1;
       return this.settled();
     }
-    if (/^Check/.test(what)) this.openings += 1;
+    if (/^Check Piece(?!.*at rest)/.test(what)) this.openings += 1;
     if (/back on$/.test(what)) this.putBack += 1;
     const piece = Number(/Pieces? (\d+)/.exec(what)?.[1]);
     if (/^Pull/.test(what)) this.note(piece);
     await this.page.locator(".dock .main-action").tap();
     this.person.taps += 1;
-    if (/^Read the pit|^See to the fire/.test(what)) {
+    if (/^Check the pit|^Tend the fire/.test(what)) {
       await this.person.typeReading(String(this.pit(this.minute)));
     }
     await this.settled();

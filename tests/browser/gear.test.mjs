@@ -17,15 +17,15 @@ async function newCook(t) {
 
 async function checkThermometer(person, page, shows) {
   await show(page, "thermometer");
-  await page.getByLabel(/^Shows in ice water/).fill(shows);
+  await page.getByLabel(/^Reads in ice water/).fill(shows);
   await person.tap("Use this from now on");
-  await person.stored("Instant-read checked");
+  await person.stored("Instant-read tested");
 }
 
 async function another(person, page) {
   await show(page, "more");
   await person.tap("New cook");
-  await page.getByRole("heading", { name: "Set out", exact: true }).waitFor();
+  await page.getByRole("heading", { name: "Pieces and dinner", exact: true }).waitFor();
 }
 
 test("a thermometer's offset and a pit's kind hold in the next cook, which says so and logs it", async (t) => {
@@ -33,8 +33,8 @@ test("a thermometer's offset and a pit's kind hold in the next cook, which says 
   const { page } = phone;
   await checkThermometer(person, page, "34");
   await show(page, "habits");
-  await page.getByText("Pellets with a fan", { exact: true }).tap();
-  await person.stored("Kind of pit");
+  await page.getByText("Pellet grill", { exact: true }).tap();
+  await person.stored("Type of pit");
   await page.goto(site.url);
   await started(page);
   await another(person, page);

@@ -72,11 +72,11 @@ test("a pack's weight is shared out to so many pieces, within what each may weig
 
 test("a pit of 999 F is refused, and stays", async (t) => {
   const { phone } = await settingOut(t);
-  const pit = phone.page.getByLabel("Pit at the rack");
+  const pit = phone.page.getByLabel("Pit temp at the grate");
   await pit.fill("999");
   await pit.blur();
   assert.match(
-    await complaint(phone.page, "Pit at the rack"),
+    await complaint(phone.page, "Pit temp at the grate"),
     /Between 180\s°F and 450\s°F is accepted/,
   );
   assert.equal(await pit.inputValue(), "999");
@@ -117,7 +117,7 @@ for (const [typed, says] of [
     await person.stored("on");
     await person.openPiece(1);
     await phone.page.getByLabel("Reading in").fill(typed);
-    await person.tap("Store reading");
+    await person.tap("Save reading");
     assert.match(await complaint(phone.page, "Reading in"), says);
     assert.equal(await phone.page.getByLabel("Reading in").inputValue(), typed);
   });
@@ -131,10 +131,10 @@ test("a reading that fits nothing is asked about, and is kept or typed again", a
   await phone.context.clock.fastForward("45:00");
   await person.openPiece(1);
   await person.typeReading("47");
-  await phone.page.getByText(/Piece 1: 47\s°F\? It was expected near 1\d\d\s°F/).waitFor();
+  await phone.page.getByText(/Piece 1: 47\s°F\? The forecast was near 1\d\d\s°F/).waitFor();
   await person.tap("Type it again");
   await phone.page.getByRole("heading", { name: "Piece 1" }).waitFor();
   await person.typeReading("140");
   await person.stored("Piece 1 reads 140");
-  assert.equal(await phone.page.getByText("It was expected near").count(), 0);
+  assert.equal(await phone.page.getByText("The forecast was near").count(), 0);
 });

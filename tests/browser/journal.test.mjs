@@ -24,7 +24,7 @@ const set = (page, values) => page.evaluate((values) => Object.assign(window, va
 const told = (page) => page.locator(".trouble").getByRole("alert");
 
 async function unstored(page, count) {
-  const words = count === 1 ? "1 entry is not stored yet" : `${count} entries are not stored yet`;
+  const words = count === 1 ? "1 entry is not saved yet" : `${count} entries are not saved yet`;
   await told(page).filter({ hasText: words }).waitFor();
 }
 
@@ -45,7 +45,7 @@ test("an entry still being written when another cook is opened goes into its own
   await phone.page.evaluate(() => (location.hash = "#start"));
   await person.tap("New cook");
   await person.tap("Start a new cook");
-  await phone.page.getByRole("heading", { name: "Set out" }).waitFor();
+  await phone.page.getByRole("heading", { name: "Pieces and dinner" }).waitFor();
   await letGo(phone.page);
   await person.setOutAll(FOUR.slice(1, 2));
   await allStored(phone.page);
@@ -154,7 +154,7 @@ test("where loading anew did not help, or the person is typing, it waits for a t
   await told(phone.page).filter({ hasText: "lost its storage" }).waitFor();
   assert.doesNotMatch(await told(phone.page).innerText(), /keep this page open|Refresh/);
   const reloaded = phone.page.waitForEvent("load");
-  await person.tap("Load anew");
+  await person.tap("Reload");
   await reloaded;
   await started(phone.page);
   await person.goTo("Log");

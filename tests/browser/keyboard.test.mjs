@@ -23,7 +23,7 @@ test("a cook of four breasts needs no pointer, and is told without chatter", asy
     await reach(page, /^Thickest part/);
     await page.keyboard.type(piece.thickest);
     await page.keyboard.press("Enter");
-    await heard(page, `Piece ${place + 1} set out`);
+    await heard(page, `Piece ${place + 1} added`);
   }
   await press(page, "Put all 4 on");
   await heard(page, "on");

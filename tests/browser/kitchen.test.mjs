@@ -47,7 +47,7 @@ test("pieces become bags, and a label's code opens its bag's reheat screen days 
   assert.match(label[1], /^Whole pieces, bag \d+, [\d.]+\soz$/);
   assert.match(label[2], /^Cooked .*Jun/);
   assert.match(label[3], /^Best by .*Oct/);
-  assert.match(label[4], /^Bath 145\s°F, \d+ min$/);
+  assert.match(label[4], /^Water bath 145\s°F, \d+ min$/);
   const address = await phone.page.locator("a.code").getAttribute("href");
   assert.match(address, /#reheat-2\./);
   await person.picture("label");
@@ -103,7 +103,7 @@ test("a bag is moved, used and brought back, and what is past its day says so", 
 
   const [file] = await Promise.all([
     phone.page.waitForEvent("download"),
-    person.tap("Reminders for the calendar"),
+    person.tap("Reminders for my calendar"),
   ]);
   assert.match(file.suggestedFilename(), /\.ics$/);
   const calendar = await readFile(await file.path(), "utf8");
@@ -148,14 +148,14 @@ test("a rub in parts says how much to mix, and when it is too salty", async (t) 
   await person.tap(/^Kitchen/);
   await person.goTo("Rub");
   await person.tap("Add to the rub");
-  await person.stored("Rub stored");
-  await phone.page.getByText(/^100\s% salt by weight/).waitFor();
+  await person.stored("Rub saved");
+  await phone.page.getByText(/^100% salt by weight/).waitFor();
   await phone.page.getByText(/^The smallest piece gets/).waitFor();
   await phone.page.getByLabel("What", { exact: true }).selectOption({ label: "Paprika" });
   await phone.page.getByLabel("Parts", { exact: true }).fill("12");
   await person.tap("Add to the rub");
   // 1 teaspoon of fine salt weighs 6 g and one of paprika 2.3 g (kitchen charts): 6 / (6 + 27.6).
-  await phone.page.getByText(/^18\s% salt by weight/).waitFor();
+  await phone.page.getByText(/^18% salt by weight/).waitFor();
   await phone.page.getByText(/^The smallest piece gets/).waitFor({ state: "detached" });
   await phone.page.getByText("Dry brine", { exact: true }).tap();
   // 4 pieces of 230 g at 1 g on 100 g.

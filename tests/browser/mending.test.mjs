@@ -27,7 +27,7 @@ async function read(person, piece, degrees) {
 }
 
 const form = (person) => person.page.locator("form.mending");
-const store = (person) => form(person).getByRole("button", { name: "Store" }).tap();
+const store = (person) => form(person).getByRole("button", { name: "Save" }).tap();
 
 test("a mistyped reading is corrected in the log, at its own time", async (t) => {
   const { phone, person } = await twoOn(t);
@@ -59,13 +59,13 @@ test("a reading is moved to another piece, and a pull to five minutes ago", asyn
   await person.goTo("Cook");
   await person.openPiece(1);
   await person.tap("Pull Piece 1");
-  await person.stored("Piece 1 off");
+  await person.stored("Piece 1 pulled");
   const pulled = await phone.page.evaluate(() => Date.now());
   await person.goTo("Log");
-  await person.tap(/^Correct: Piece 1 off/);
+  await person.tap(/^Correct: Piece 1 pulled/);
   await form(person).getByRole("button", { name: "5 min ago" }).tap();
   await store(person);
-  await person.stored("Corrected: Piece 1 off");
+  await person.stored("Corrected: Piece 1 pulled");
   const last = JSON.parse((await databaseTexts(phone.page)).at(-1));
   const ago = (pulled - new Date(last.happened)) / 60_000;
   assert.ok(ago > 4.5 && ago < 5.5, `${ago} minutes before`);
@@ -74,7 +74,7 @@ test("a reading is moved to another piece, and a pull to five minutes ago", asyn
 test("a pull that was forgotten is told afterwards; what cannot be is refused with the reason", async (t) => {
   const { phone, person } = await twoOn(t);
   await person.goTo("Log");
-  await person.tap("Tell what was forgotten");
+  await person.tap("Add something you missed");
   await form(person).getByText("Pulled", { exact: true }).tap();
   await form(person).getByText("Piece 2", { exact: true }).tap();
   await form(person).getByLabel("When it was").first().fill("16:10");
@@ -82,7 +82,7 @@ test("a pull that was forgotten is told afterwards; what cannot be is refused wi
   await form(person).getByRole("alert").filter({ hasText: "not on the pit yet" }).waitFor();
   await form(person).getByRole("button", { name: "10 min ago" }).tap();
   await store(person);
-  await person.stored("Piece 2 off");
+  await person.stored("Piece 2 pulled");
   await person.goTo("Rest");
-  await phone.page.getByText(/Off 10 min ago/).waitFor();
+  await phone.page.getByText(/Pulled 10 min ago/).waitFor();
 });

@@ -45,7 +45,7 @@ export async function midCook(t) {
   }
   await person.openPiece(1);
   await person.tap("Pull Piece 1");
-  await person.stored("Piece 1 off");
+  await person.stored("Piece 1 pulled");
   return { site, phone, person, screens: [...COOK, ...kitchen] };
 }
 

@@ -40,12 +40,12 @@ test("the way of loading is chosen by what it costs, and undone", async (t) => {
   const person = await planned(t, "20:30");
   const costs = await person.page.locator(".costs dd").allInnerTexts();
   assert.equal(costs.length, 2);
-  for (const cost of costs) assert.match(cost, /Waits .+ lid opened .+ fire .+ in time \d+\s%/);
+  for (const cost of costs) assert.match(cost, /Total hold .+ lid opened .+ fuel .+ in time \d+%/);
   const on = async () => (await lines(person)).filter((line) => /goes on/.test(line));
   const together = new Set((await on()).map((line) => line.split("\n")[0]));
   assert.equal(together.size, 1);
-  await person.page.getByText("All off at once").first().tap();
-  await person.stored(/Way of loading/);
+  await person.page.getByText("All pulled together").first().tap();
+  await person.stored(/Loading of the pit/);
   await person.page.waitForFunction(
     () =>
       new Set(
@@ -71,7 +71,7 @@ test("a dinner that cannot be made is said, with what could be done", async (t) 
 test("the plan goes into the phone's calendar", async (t) => {
   const person = await planned(t, "20:30");
   const coming = person.page.waitForEvent("download");
-  await person.tap("Save the plan for my calendar");
+  await person.tap("Save the plan to my calendar");
   const file = await coming;
   assert.match(file.suggestedFilename(), /^pull-order-2026-06-12\.ics$/);
   const text = await readFile(await file.path(), "utf8");
@@ -83,17 +83,17 @@ test("the plan goes into the phone's calendar", async (t) => {
 
 test("fewer places than pieces means waves, and the times around the cook are the cook's own", async (t) => {
   const person = await planned(t, "21:30");
-  await person.tap("Pit, rack and times");
-  await person.tap("One place more");
-  await person.stored(/Rack places/);
-  await person.tap("One place more");
+  await person.tap("Pit, grate and times");
+  await person.tap("One spot more");
+  await person.stored(/Spots on the grate/);
+  await person.tap("One spot more");
   await person.page.locator(".rack button").nth(1).waitFor();
   await person.page.getByLabel("Carving and sides (min)").fill("999");
   await person.page.getByLabel("Carving and sides (min)").blur();
   await person.page.getByText(/is accepted/).waitFor();
   await person.page.getByLabel("Carving and sides (min)").fill("25");
   await person.page.getByLabel("Carving and sides (min)").blur();
-  await person.stored(/Times around/);
+  await person.stored(/Cook times/);
   await person.page.goBack();
   await person.page.locator(".timeline").waitFor();
   await person.page.waitForFunction(

@@ -24,7 +24,7 @@ async function onePieceOn(t, piece) {
     await person.goTo("Cook");
     await person.openPiece(1);
     await person.tap("Pull Piece 1");
-    await person.stored("Piece 1 off");
+    await person.stored("Piece 1 pulled");
     await person.goTo("Rest");
   };
   return {
@@ -118,7 +118,7 @@ async function heldOnce(t) {
   await open("Safety: rule and thermometers");
   await page.getByText("Time at temperature", { exact: true }).tap();
   await person.tap("I know this; prove by the table");
-  await person.stored(/Proof: time at temperature, 12\s% fat/);
+  await person.stored(/Proof: time at temperature, 12% fat/);
   await wait(40);
   await read("131");
   await wait(20);
@@ -209,7 +209,7 @@ test("a thin piece pulled at 160 stays unproved and is told to go back on", asyn
   await read("160");
   await pull();
   await page.getByText(/Resting, not yet proved.*160\s°F, is below 165\s°F/).waitFor();
-  await page.getByText(/Read it in two places at|It was likely hottest at/).waitFor();
+  await page.getByText(/Check two spots at|It was likely hottest at/).waitFor();
   await wait(8);
   await read("161");
   await wait(5);
@@ -237,14 +237,14 @@ test("what a check of the thermometer found is shown wherever it acts", async (t
   const { page, person, wait, open } = await onePieceOn(t, FOUR[1]);
   await open("Check a thermometer");
   await page.getByLabel("Altitude").fill("5280");
-  await page.getByText(/There water boils at 20[23]\S*\s°F/).waitFor();
-  await page.getByLabel("Shows in ice water").fill("40");
+  await page.getByText(/Water boils at 20[23]\S*\s°F/).waitFor();
+  await page.getByLabel("Reads in ice water").fill("40");
   await person.tap("Use this from now on");
   await page.getByText(/off by more than 5\s°F/).waitFor();
-  await page.getByLabel("Shows in ice water").fill("34");
+  await page.getByLabel("Reads in ice water").fill("34");
   await page.getByRole("status").filter({ hasText: /reads high by 2\s°F/ }).waitFor();
   await person.tap("Use this from now on");
-  await person.stored(/Instant-read checked: reads high by 2\s°F/);
+  await person.stored(/Instant-read tested: reads high by 2\s°F/);
 
   await wait(45);
   await person.goTo("Cook");
@@ -283,8 +283,8 @@ test("prompts to clean come where they belong, go with one tap, and can be turne
   await read("125");
   await prompt.waitFor();
   await open("Safety: rule and thermometers");
-  await page.getByRole("group", { name: "Prompts to clean" }).getByText("Off", { exact: true }).tap();
-  await person.stored("Prompts to clean off");
+  await page.getByRole("group", { name: "Cleaning reminders" }).getByText("Off", { exact: true }).tap();
+  await person.stored("Cleaning reminders off");
   await person.goTo("Cook");
   await page.locator(".next[aria-busy=false]").waitFor();
   assert.equal(await prompt.count(), 0);

@@ -89,7 +89,7 @@ test("an alarm vibrates, and counts on the icon and in the title until it is ans
   assert.ok(asks.some(({ what }) => what === "vibrate"));
   assert.equal(asks.findLast(({ what }) => what === "badge").value, Number(await waiting()));
   await person.goTo("Log");
-  const done = person.page.locator(".alarm").getByRole("button", { name: "Heard" });
+  const done = person.page.locator(".alarm").getByRole("button", { name: "Got it" });
   while ((await done.count()) > 0) {
     await done.first().tap();
     await settle(phone);

@@ -17,7 +17,7 @@ async function underWay(t) {
   await phone.context.clock.fastForward("05:00");
   await person.openPiece(2);
   await person.tap("Pull Piece 2");
-  await person.stored("Piece 2 off");
+  await person.stored("Piece 2 pulled");
   return { site, phone, person };
 }
 
@@ -35,7 +35,7 @@ test("a new cook asks while meat is on the pit or rests, and names it", async (t
   await person.goTo("More");
   await person.tap("New cook");
   await person.tap("Start a new cook");
-  await phone.page.getByRole("heading", { name: "Set out", exact: true }).waitFor();
+  await phone.page.getByRole("heading", { name: "Pieces and dinner", exact: true }).waitFor();
   assert.equal(await phone.page.getByText(/^Piece \d$/).count(), 0);
 });
 
@@ -47,7 +47,7 @@ test("nothing is asked where nothing is on", async (t) => {
   await person.setOutAll(FOUR.slice(0, 1));
   await person.goTo("More");
   await person.tap("New cook");
-  await phone.page.getByRole("heading", { name: "Set out", exact: true }).waitFor();
+  await phone.page.getByRole("heading", { name: "Pieces and dinner", exact: true }).waitFor();
   assert.equal(await phone.page.locator(".question").count(), 0);
 });
 

@@ -25,7 +25,7 @@ test("the ten commonest tasks take no more taps than this", async (t) => {
   });
   // So much thicker that nothing of it is due in the first one's round.
   await person.setOut(FOUR[3]);
-  await person.stored("Piece 2 set out");
+  await person.stored("Piece 2 added");
   await task("put all pieces on", async () => {
     await person.tap("Put all 2 on");
     await person.stored("on");
@@ -43,7 +43,7 @@ test("the ten commonest tasks take no more taps than this", async (t) => {
   await person.stored("on");
   await clock.fastForward("32:00");
   await task("store the pit's reading when it is due", async () => {
-    await person.tap("Type the pit reading");
+    await person.tap("Type the pit temp");
     await person.typeReading("250");
     await person.stored("Pit reads 250");
   });

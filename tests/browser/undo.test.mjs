@@ -24,14 +24,14 @@ test("undo pressed again takes the tap before, and redo walks forward, across a 
   await undo(person);
   await person.stored("Undone: Pieces 1 and 2 on");
   await undo(person);
-  await person.stored("Undone: Piece 2 set out");
+  await person.stored("Undone: Piece 2 added");
   await phone.page.reload();
   await started(phone.page);
   await person.goTo("Log");
-  await person.tap(/^Undo: Piece 1 set out/);
-  await person.stored("Undone: Piece 1 set out");
+  await person.tap(/^Undo: Piece 1 added/);
+  await person.stored("Undone: Piece 1 added");
   assert.equal(await person.button("Undo", { exact: true }).count(), 0, "nothing is left to undo");
-  for (const words of ["Piece 1 set out", "Piece 2 set out", "Pieces 1 and 2 on"]) {
+  for (const words of ["Piece 1 added", "Piece 2 added", "Pieces 1 and 2 on"]) {
     await redo(person);
     await person.stored(`Done again: ${words}`);
   }
@@ -44,13 +44,13 @@ test("another tap ends the way forward", async (t) => {
   const { phone, person } = await newCook(t);
   await person.setOutAll(FOUR.slice(0, 2));
   await undo(person);
-  await person.stored("Undone: Piece 2 set out");
+  await person.stored("Undone: Piece 2 added");
   await person.setOut(FOUR[2]);
-  await person.stored("Piece 3 set out");
+  await person.stored("Piece 3 added");
   assert.equal(await person.button("Redo", { exact: true }).count(), 0);
   await undo(person);
   await undo(person);
-  await person.stored("Undone: Piece 1 set out");
+  await person.stored("Undone: Piece 1 added");
   assert.equal(await phone.page.getByText(/^Piece \d$/).count(), 0);
 });
 

@@ -191,5 +191,5 @@ fn Ways() -> impl IntoView {
 
 /// A chance as a whole percentage.
 pub fn percent(chance: Probability) -> String {
-    format!("{}\u{a0}%", (chance.value() * 100.0).round())
+    format!("{}%", (chance.value() * 100.0).round())
 }

@@ -1,5 +1,6 @@
 use cook_model::kitchen::log::BagState;
 use cook_model::quantity::Moment;
+use cook_model::safety::INSTANT_KILL;
 use leptos::prelude::*;
 
 use crate::app::home;
@@ -36,7 +37,9 @@ pub fn Start() -> impl IntoView {
         <section class="screen start">
             <Heading text=wording("start-title") />
             <p class="lead">{wording("start-lead")}</p>
-            <p class="caution">{wording("start-caution")}</p>
+            <p class="caution">
+                {move || say!("start-caution", rule = show::temperature(INSTANT_KILL))}
+            </p>
             <If holds=move || !cook.state().read().pieces.is_empty()>
                 <button class="main-action" on:click=go_on>
                     {wording("start-continue")}

@@ -101,7 +101,7 @@ impl Beside {
         let mut told =
             alarms.filter(|(known, _)| known.id == alarm).map(|(_, words)| words.clone());
         let what = told.next().unwrap_or_else(|| say!("alarm-other"));
-        say!("alarm-elsewhere", cook = show::clock(id.set_up()), what = what)
+        say!("alarm-elsewhere", cook = show::the_time(id.set_up()), what = what)
     }
 }
 

@@ -21,7 +21,7 @@ pub fn entry(log: &Log, state: &CookState, entry: &Entry) -> String {
         What::AmbientSet { ambient } => {
             say!("entry-ambient", temperature = show::temperature(*ambient))
         }
-        What::DinnerSet { at: Some(at) } => say!("entry-dinner", time = show::clock(*at)),
+        What::DinnerSet { at: Some(at) } => say!("entry-dinner", time = show::the_time(*at)),
         What::DinnerSet { at: None } => say!("entry-dinner-none"),
         What::PullTargetSet { piece: None, target: Some(target) } => {
             say!("entry-pull-target", temperature = show::temperature(*target))
@@ -65,7 +65,7 @@ pub fn entry(log: &Log, state: &CookState, entry: &Entry) -> String {
         What::ReadingVouched { .. } => say!("entry-vouched"),
         What::LeaveInSeated { piece: id } => say!("entry-seated", piece = piece(*id)),
         What::RoundBegan { pieces } => {
-            say!("entry-round-began", pieces = show::pieces(state, pieces))
+            say!("entry-round-began", pieces = show::the_pieces(state, pieces))
         }
         What::PieceSkipped { piece: id } => say!("entry-skipped", piece = piece(*id)),
         What::RoundEnded => say!("entry-round-ended"),
@@ -173,8 +173,8 @@ pub struct DutyWords {
 /// A duty in words.
 pub fn duty(seen: &Seen, duty: &Duty) -> DutyWords {
     let state = &seen.state;
-    let pieces = show::pieces(state, &duty.pieces);
-    let first = duty.pieces.first().map(|id| show::piece(state, *id)).unwrap_or_default();
+    let pieces = show::the_pieces(state, &duty.pieces);
+    let first = duty.pieces.first().map(|id| show::the_piece(state, *id)).unwrap_or_default();
     let all = match duty.pieces.len() {
         1 => first.clone(),
         count => say!("all-pieces", count = count),
@@ -272,10 +272,12 @@ pub fn overdue(duty: &Duty, now: Moment) -> Option<String> {
     let Why::Forecast { past, hot } = duty.why else { return None };
     let since = |at: Option<Moment>| at.filter(|at| *at <= now);
     match (since(hot), since(past)) {
-        (Some(hot), _) => {
-            Some(say!("overdue-hot", temperature = show::temperature(HOT), time = show::clock(hot)))
-        }
-        (None, Some(past)) => Some(say!("overdue-past", time = show::clock(past))),
+        (Some(hot), _) => Some(say!(
+            "overdue-hot",
+            temperature = show::temperature(HOT),
+            time = show::the_time(hot)
+        )),
+        (None, Some(past)) => Some(say!("overdue-past", time = show::the_time(past))),
         (None, None) => None,
     }
 }

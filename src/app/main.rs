@@ -14,6 +14,7 @@ mod navigate;
 mod open_cook;
 mod parts;
 mod preferences;
+mod region;
 mod safety_words;
 mod screens;
 mod show;

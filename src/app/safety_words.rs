@@ -50,7 +50,7 @@ pub fn offset(offset: TemperatureDifference) -> String {
 
 /// What a limit that ran out means for a piece, and where it comes from.
 pub fn run_out(run_out: &RunOut) -> String {
-    let time = show::clock(run_out.deadline);
+    let time = show::the_time(run_out.deadline);
     let what = match run_out.kind {
         ClockKind::RawOut => say!("over-raw", time = time),
         ClockKind::WarmUp => say!("over-warm-up", time = time),
@@ -110,7 +110,7 @@ fn contradicted(history: &PieceHistory, by: EntryId) -> String {
 
 /// A limit that is about to run out, or has, in one line.
 pub fn limit(clock: &Clock) -> String {
-    let time = show::clock(clock.deadline);
+    let time = show::the_time(clock.deadline);
     match clock.kind {
         ClockKind::WarmUp => say!("limit-warm-up", time = time),
         _ => say!("limit-out", time = time),
@@ -129,7 +129,7 @@ pub struct ClockWords {
 
 /// A clock in words.
 pub fn clock(clock: &Clock, now: Moment) -> ClockWords {
-    let (time, since) = (show::clock(clock.deadline), show::clock(clock.since));
+    let (time, since) = (show::the_time(clock.deadline), show::the_time(clock.since));
     let (hot, cold) = (show::temperature(HOT), show::temperature(COLD));
     let to = |step: Temperature| show::temperature(step);
     let over = clock.has_run_out(now);
@@ -173,11 +173,14 @@ pub fn clock(clock: &Clock, now: Moment) -> ClockWords {
 fn expected(clock: &Clock, now: Moment) -> Option<String> {
     if clock.kind == ClockKind::ToFridge {
         let below = clock.expected.filter(|at| *at > now)?;
-        let (hot, time) = (show::temperature(HOT), show::clock(below));
+        let (hot, time) = (show::temperature(HOT), show::the_time(below));
         return Some(say!("clock-expected-below", hot = hot, time = time));
     }
     if clock.is_expected_to_run_out() {
         return Some(say!("clock-not-expected"));
     }
-    clock.expected.filter(|at| *at > now).map(|at| say!("clock-expected", time = show::clock(at)))
+    clock
+        .expected
+        .filter(|at| *at > now)
+        .map(|at| say!("clock-expected", time = show::the_time(at)))
 }

@@ -14,9 +14,8 @@ use cook_model::sorting::sort_by_key;
 use js_sys::Intl::DateTimeFormat;
 use wasm_bindgen::{JsCast, JsValue};
 
-use crate::preferences;
-use crate::say;
 use crate::words::Language;
+use crate::{preferences, region, say};
 
 /// An avoirdupois pound.
 const OUNCES_IN_A_POUND: f64 = 16.0;
@@ -32,7 +31,7 @@ pub fn number(value: f64, decimals: usize) -> String {
     if text == "-0" {
         text.remove(0);
     }
-    text.replace('.', &preferences::language().decimal_mark().to_string())
+    text.replace('.', &region::decimal_mark().to_string())
 }
 
 /// A temperature to the whole degree, with its unit: "147 °F".
@@ -158,14 +157,15 @@ fn form_of(parts: &[(&str, &str)]) -> DateTimeFormat {
     }
     let phone = DateTimeFormat::new(&js_sys::Array::new(), &options).resolved_options();
     let of_phone = |name: &str| js_sys::Reflect::get(&phone, &name.into()).unwrap_or_default();
-    let language = preferences::language();
-    let locale = of_phone("locale").as_string();
-    // A phone of the same language knows best how its region writes it.
-    let locale =
-        locale.filter(|tag| Language::of_tag(tag) == language && tag.starts_with(language.tag()));
-    let locale = locale.unwrap_or_else(|| language.tag().to_owned());
     set(&options, "hourCycle", &of_phone("hourCycle"));
-    DateTimeFormat::new(&js_sys::Array::of1(&locale.into()), &options)
+    DateTimeFormat::new(&js_sys::Array::of1(&region::locale().into()), &options)
+}
+
+/// The time of day as it stands in a sentence: Spanish gives it its article, "la 1:15", "las 5:30".
+pub fn the_time(moment: Moment) -> String {
+    let time = clock(moment);
+    let hour = time.split(|c: char| !c.is_ascii_digit()).find_map(|part| part.parse::<u32>().ok());
+    say!("the-time", hour = hour.unwrap_or_default(), time = time)
 }
 
 /// The time of day as short as it can be: "5:30", "17:30".
@@ -262,31 +262,58 @@ pub fn age(at: Moment, now: Moment) -> String {
     if gone < Span::seconds(60) { say!("just-now") } else { say!("ago", span = span(gone)) }
 }
 
+/// Where the name of a piece stands: Spanish gives it an article within a sentence, "la pieza 3".
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+enum Stands {
+    Alone,
+    InSentence,
+}
+
 /// What a piece is called: its own name, or "Piece 3".
 pub fn piece(state: &CookState, id: PieceId) -> String {
+    one(state, id, Stands::Alone)
+}
+
+/// A piece as it stands within a sentence.
+pub fn the_piece(state: &CookState, id: PieceId) -> String {
+    one(state, id, Stands::InSentence)
+}
+
+/// Several pieces: "Pieces 1, 2 and 4", "Pieces 1 to 6 and 9", or by their own names.
+pub fn pieces(state: &CookState, ids: &[PieceId]) -> String {
+    several(state, ids, Stands::Alone)
+}
+
+/// Several pieces as they stand within a sentence.
+pub fn the_pieces(state: &CookState, ids: &[PieceId]) -> String {
+    several(state, ids, Stands::InSentence)
+}
+
+fn one(state: &CookState, id: PieceId, stands: Stands) -> String {
     match state.piece(id) {
         Some((standing, _)) if !standing.name.is_empty() => standing.name.clone(),
-        _ => say!("piece", number = id.0),
+        _ if stands == Stands::Alone => say!("piece", number = id.0),
+        _ => say!("the-piece", number = id.0),
     }
 }
 
 /// More pieces than this are told by spans of numbers, not each in its turn.
 const TOLD_IN_TURN: usize = 5;
 
-/// Several pieces: "Pieces 1, 2 and 4", "Pieces 1 to 6 and 9", or by their own names.
-pub fn pieces(state: &CookState, ids: &[PieceId]) -> String {
+fn several(state: &CookState, ids: &[PieceId], stands: Stands) -> String {
     let named = |id: &PieceId| state.piece(*id).is_some_and(|(piece, _)| !piece.name.is_empty());
-    match ids {
-        [] => String::new(),
-        [only] => piece(state, *only),
-        several if several.iter().any(named) => {
-            list(&several.iter().map(|id| piece(state, *id)).collect::<Vec<_>>())
+    let numbers = match ids {
+        [] => return String::new(),
+        [only] => return one(state, *only, stands),
+        ids if ids.iter().any(named) => {
+            return list(&ids.iter().map(|id| one(state, *id, stands)).collect::<Vec<_>>());
         }
-        several if several.len() > TOLD_IN_TURN => say!("pieces", numbers = list(&spans(several))),
-        several => {
-            let numbers = several.iter().map(|id| id.0.to_string()).collect::<Vec<_>>();
-            say!("pieces", numbers = list(&numbers))
-        }
+        ids if ids.len() > TOLD_IN_TURN => list(&spans(ids)),
+        ids => list(&ids.iter().map(|id| id.0.to_string()).collect::<Vec<_>>()),
+    };
+    match stands {
+        Stands::Alone => say!("pieces", numbers = numbers),
+        Stands::InSentence => say!("the-pieces", numbers = numbers),
     }
 }
 

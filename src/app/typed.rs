@@ -208,7 +208,7 @@ pub fn time_of_day(text: &str, tomorrow: bool, now: Moment) -> Result<Moment, St
     let (hours, minutes) = hours_and_minutes(text).ok_or_else(|| say!("bad-dinner-blank"))?;
     let moment = at_clock(now, u32::from(tomorrow), hours, minutes);
     if moment < now + Span::minutes(1) {
-        return Err(say!("bad-dinner-past", time = show::clock(moment)));
+        return Err(say!("bad-dinner-past", time = show::the_time(moment)));
     }
     Ok(moment)
 }

@@ -95,7 +95,7 @@ export class Person {
     await this.tap("Add cooked pieces");
     await this.page.getByText(/^3 pieces/).waitFor();
     await this.tap("Change Dinner");
-    await this.tap("Remove this use");
+    await this.tap("Remove this meal");
     await this.tap("Pack 3 bags");
     await this.stored("3 bags packed");
   }

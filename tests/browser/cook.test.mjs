@@ -62,7 +62,7 @@ test("a leave-in that missed the middle is told, drawn and re-seated", async (t)
   await read("Instant-read", "122");
   // Three readings spoke against this one: is it right?
   await person.tap("122 °F is right");
-  await person.stored("said to be right");
+  await person.stored("Reading confirmed");
   await page.locator(".question").waitFor({ state: "detached" });
   await person.openPiece(1);
   await page.locator(".cross-section svg").waitFor();

@@ -7,7 +7,7 @@ import { EVENING, Person } from "./cook.mjs";
 import { openApp, siteAndPhone } from "./harness.mjs";
 import { databaseTexts } from "./stored.mjs";
 
-const BANNER = "Demo at 60 times speed";
+const BANNER = "Demo at 60 times the speed";
 
 test("the demo runs to its end: every piece read, pulled, proved and served", async (t) => {
   const { phone, page } = await demo(t);

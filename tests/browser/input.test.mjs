@@ -23,7 +23,7 @@ async function complaint(page, label) {
 }
 
 for (const [typed, says] of [
-  ["", /Nothing is typed yet\. Type a number such as 8\.1/],
+  ["", /Nothing typed yet\. Type a number such as 8\.1/],
   ["half", /not a number.*at most one decimal point or comma/],
   ["-40", /Between 1\.8\soz and 35\.2\soz is accepted/],
   ["0", /Between 1\.8\soz and 35\.2\soz is accepted/],
@@ -105,7 +105,7 @@ test("a reading before the piece is on is refused, and stays", async (t) => {
 });
 
 for (const [typed, says] of [
-  ["", /Nothing is typed yet/],
+  ["", /Nothing typed yet/],
   ["999", /Between 28\s°F and 215\s°F is accepted/],
   ["-40", /Between 28\s°F and 215\s°F is accepted/],
   ["hot", /not a number/],

@@ -87,7 +87,7 @@ test("an entry refused once is tried again until it is stored, by itself", async
   await set(phone.page, { refuse: "put_on" });
   await person.tap("Put the piece on");
   await unstored(phone.page, 1);
-  await told(phone.page).filter({ hasText: "no room left" }).waitFor();
+  await told(phone.page).filter({ hasText: "out of storage" }).waitFor();
   await set(phone.page, { refuse: undefined });
   await allStored(phone.page);
   assert.deepEqual(kinds(await databaseTexts(phone.page)), ["piece_set_out", "put_on"]);
@@ -178,7 +178,7 @@ test("a database that opens and cannot be read hides nothing, and what is told t
   await unstored(phone.page, 1);
   await phone.page.evaluate(() => sessionStorage.removeItem("unreadable"));
   const reloaded = phone.page.waitForEvent("load");
-  await person.tap("Load anew");
+  await person.tap("Reload");
   await reloaded;
   await person.goTo("Log");
   await phone.page.locator(".entries li").first().filter({ hasText: "Pit reads 251" }).waitFor();

@@ -46,7 +46,7 @@ test("a cook of four breasts needs no pointer, and is told without chatter", asy
     await heard(page, `${name} reads ${reading}`);
     await press(page, new RegExp(`^${name}\\b`));
     await press(page, `Pull ${name}`);
-    await heard(page, `${name} off`);
+    await heard(page, `${name} pulled`);
   }
   await press(page, "Undo");
   await heard(page, "Undone");

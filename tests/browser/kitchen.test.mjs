@@ -151,7 +151,7 @@ test("a rub in parts says how much to mix, and when it is too salty", async (t) 
   await person.stored("Rub saved");
   await phone.page.getByText(/^100% salt by weight/).waitFor();
   await phone.page.getByText(/^The smallest piece gets/).waitFor();
-  await phone.page.getByLabel("What", { exact: true }).selectOption({ label: "Paprika" });
+  await phone.page.getByLabel("Ingredient", { exact: true }).selectOption({ label: "Paprika" });
   await phone.page.getByLabel("Parts", { exact: true }).fill("12");
   await person.tap("Add to the rub");
   // 1 teaspoon of fine salt weighs 6 g and one of paprika 2.3 g (kitchen charts): 6 / (6 + 27.6).

@@ -28,7 +28,7 @@ const lines = (person) => person.page.locator(".plan .entries li").allInnerTexts
 test("the plan names every time from the fridge to dinner, in words and drawn", async (t) => {
   const person = await planned(t, "20:30");
   const plan = (await lines(person)).join("\n");
-  for (const what of [/fridge/, /Light the fire/, /Piece 1 goes on/, /Piece 4 comes off/, /has rested/, /Dinner/]) {
+  for (const what of [/fridge/, /Light the fire/, /Put Piece 1 on/, /Pull Piece 4/, /has rested/, /Dinner/]) {
     assert.match(plan, what);
   }
   assert.equal(await person.page.locator(".timeline .window-box").count(), FOUR.length);
@@ -41,7 +41,7 @@ test("the way of loading is chosen by what it costs, and undone", async (t) => {
   const costs = await person.page.locator(".costs dd").allInnerTexts();
   assert.equal(costs.length, 2);
   for (const cost of costs) assert.match(cost, /Total hold .+ lid opened .+ fuel .+ in time \d+%/);
-  const on = async () => (await lines(person)).filter((line) => /goes on/.test(line));
+  const on = async () => (await lines(person)).filter((line) => /Put Pieces? .*on/.test(line));
   const together = new Set((await on()).map((line) => line.split("\n")[0]));
   assert.equal(together.size, 1);
   await person.page.getByText("All pulled together").first().tap();
@@ -50,7 +50,7 @@ test("the way of loading is chosen by what it costs, and undone", async (t) => {
     () =>
       new Set(
         [...document.querySelectorAll(".plan .entries li")]
-          .filter((line) => /goes on/.test(line.innerText))
+          .filter((line) => /Put Pieces? .*on/.test(line.innerText))
           .map((line) => line.innerText.split("\n")[0]),
       ).size > 1,
   );
@@ -88,11 +88,11 @@ test("fewer places than pieces means waves, and the times around the cook are th
   await person.stored(/Spots on the grate/);
   await person.tap("One spot more");
   await person.page.locator(".rack button").nth(1).waitFor();
-  await person.page.getByLabel("Carving and sides (min)").fill("999");
-  await person.page.getByLabel("Carving and sides (min)").blur();
+  await person.page.getByLabel("Slicing and sides (min)").fill("999");
+  await person.page.getByLabel("Slicing and sides (min)").blur();
   await person.page.getByText(/is accepted/).waitFor();
-  await person.page.getByLabel("Carving and sides (min)").fill("25");
-  await person.page.getByLabel("Carving and sides (min)").blur();
+  await person.page.getByLabel("Slicing and sides (min)").fill("25");
+  await person.page.getByLabel("Slicing and sides (min)").blur();
   await person.stored(/Cook times/);
   await person.page.goBack();
   await person.page.locator(".timeline").waitFor();
@@ -100,7 +100,7 @@ test("fewer places than pieces means waves, and the times around the cook are th
     () =>
       new Set(
         [...document.querySelectorAll(".plan .entries li")]
-          .filter((line) => /goes on/.test(line.innerText))
+          .filter((line) => /Put Pieces? .*on/.test(line.innerText))
           .map((line) => line.innerText.split("\n")[0]),
       ).size === 2,
   );

@@ -61,7 +61,7 @@ async function sayItIsRight(person) {
   const keep = person.button(/is right$/);
   if (!(await keep.isVisible())) return;
   await keep.tap();
-  await person.stored("said to be right");
+  await person.stored("Reading confirmed");
 }
 
 test("the rule chosen decides what proves, and undoing the reading takes the proof away", async (t) => {
@@ -76,7 +76,7 @@ test("the rule chosen decides what proves, and undoing the reading takes the pro
   await person.goTo("Rest");
   await page.getByText(/Proved: 166\s°F read at/).waitFor();
 
-  await open("Safety: rule and thermometers");
+  await open("Proof rule and thermometers");
   await page.getByText(/Source: FDA Food Code 2022, 3-401\.11/).waitFor();
   await page.getByText("A higher figure", { exact: true }).tap();
   await page.getByLabel("Your figure").fill("150");
@@ -88,7 +88,7 @@ test("the rule chosen decides what proves, and undoing the reading takes the pro
   await person.goTo("Rest");
   await page.getByText(/Resting, not yet proved.*166\s°F, is below 170\s°F/).waitFor();
 
-  await open("Safety: rule and thermometers");
+  await open("Proof rule and thermometers");
   await page.getByText("Time at temperature", { exact: true }).tap();
   await page.getByText(/not validated for the surface/).waitFor();
   await page.getByText(/USDA FSIS, Time-Temperature Tables/).waitFor();
@@ -115,7 +115,7 @@ const HELD = /Held at 152\s°F or more since/;
 async function heldOnce(t) {
   const cook = await onePieceOn(t, FOUR[0]);
   const { page, person, wait, read, pullAndCover, open } = cook;
-  await open("Safety: rule and thermometers");
+  await open("Proof rule and thermometers");
   await page.getByText("Time at temperature", { exact: true }).tap();
   await person.tap("I know this; prove by the table");
   await person.stored(/Proof: time at temperature, 12% fat/);
@@ -225,7 +225,7 @@ test("a pull of the cook's own is told how often it goes back, and given up with
   await page.evaluate(() => (location.hash = "#set-out"));
   await page.locator("#pull").fill("155");
   await page.locator("#pull").blur();
-  await person.stored(/Pull at 155/);
+  await person.stored(/Pull temp 155/);
   await person.goTo("Cook");
   await person.openPiece(1);
   await page.getByText(/Pulled at 155\s°F, it has to go back on about \d+ times in 10/).waitFor();
@@ -235,7 +235,7 @@ test("a pull of the cook's own is told how often it goes back, and given up with
 
 test("what a check of the thermometer found is shown wherever it acts", async (t) => {
   const { page, person, wait, open } = await onePieceOn(t, FOUR[1]);
-  await open("Check a thermometer");
+  await open("Test a thermometer");
   await page.getByLabel("Altitude").fill("5280");
   await page.getByText(/Water boils at 20[23]\S*\s°F/).waitFor();
   await page.getByLabel("Reads in ice water").fill("40");
@@ -277,12 +277,12 @@ test("prompts to clean come where they belong, go with one tap, and can be turne
   await read("110");
   await prompt.waitFor();
   await person.tap("Done", { exact: true });
-  await person.stored("prompt put away");
+  await person.stored("Cleaned");
   assert.equal(await prompt.count(), 0);
   await wait(10);
   await read("125");
   await prompt.waitFor();
-  await open("Safety: rule and thermometers");
+  await open("Proof rule and thermometers");
   await page.getByRole("group", { name: "Cleaning reminders" }).getByText("Off", { exact: true }).tap();
   await person.stored("Cleaning reminders off");
   await person.goTo("Cook");

@@ -95,7 +95,7 @@ test("an entry of a later version is kept as it is, and told", async (t) => {
 test("without a database the cook goes on, the person is told, and a reload loses nothing", async (t) => {
   const without = () => Object.defineProperty(window, "indexedDB", { value: undefined });
   const { phone, person } = await twoSetOut(t, (phone) => phone.page.addInitScript(without));
-  await phone.page.getByRole("alert").filter({ hasText: "stores nothing" }).waitFor();
+  await phone.page.getByRole("alert").filter({ hasText: "saves nothing" }).waitFor();
   await person.tap("Put all 2 on");
   await person.stored("on");
   await reopen(phone);
@@ -131,7 +131,7 @@ test("with no room left the cook goes on and the person is told", async (t) => {
   await phone.page.evaluate(() => (window.full = true));
   await person.tap("Put all 2 on");
   await person.stored("on");
-  await phone.page.getByRole("alert").filter({ hasText: "no room left" }).waitFor();
+  await phone.page.getByRole("alert").filter({ hasText: "out of storage" }).waitFor();
   await reopen(phone);
   assert.equal((await person.logLines()).length, 4);
   assert.equal((await databaseTexts(phone.page)).length, 4, "made good from the second copy");

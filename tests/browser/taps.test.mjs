@@ -38,7 +38,7 @@ test("the ten commonest tasks take no more taps than this", async (t) => {
   await page.evaluate(() => (location.hash = "#set-out"));
   await page.locator("#pull").fill("162");
   await page.locator("#pull").blur();
-  await person.stored(/Pull at 162/);
+  await person.stored(/Pull temp 162/);
   await person.tap("Put all 2 on");
   await person.stored("on");
   await clock.fastForward("32:00");

@@ -58,11 +58,33 @@ test("in Spanish the screens, the numbers and the plurals are Spanish", async (t
   const person = new Person(phone);
   await openApp(phone, site);
   assert.equal(await phone.page.locator("html").getAttribute("lang"), "es");
-  await person.tap("Nuevo asado");
+  await person.tap("Nuevo ahumado");
   await phone.page.getByLabel("Peso de cada una").fill("230,6");
   await phone.page.getByLabel("Parte más gruesa").fill("38");
-  await person.tap("Añadir 1 pieza");
+  await person.tap("Agregar 1 pieza");
   await phone.page.getByText("231 g, 38 mm de grueso", { exact: true }).waitFor();
   await person.tap("Una más");
-  await person.button("Añadir 2 piezas").waitFor();
+  await person.button("Agregar 2 piezas").waitFor();
 });
+
+// Spanish of Mexico and of the United States has a decimal point, that of Spain a comma (Unicode CLDR);
+// an hour has its article: "a la 1:15", "a las 6:45" (the grammar of the Real Academia, from memory).
+for (const locale of ["es-MX", "es-US"]) {
+  test(`a phone set to ${locale} reads a decimal point, and articles where Spanish has them`, async (t) => {
+    const { site, phone } = await siteAndPhone(t, { time: EVENING, context: { locale } });
+    const person = new Person(phone);
+    await openApp(phone, site);
+    await person.tap("Nuevo ahumado");
+    await phone.page.getByLabel("Peso de cada una").fill("8.1");
+    await person.tap("Agregar 1 pieza");
+    await phone.page.getByText(/^8\.1\soz$/).waitFor();
+    await person.button("Quitar la pieza 1").waitFor();
+    await phone.page.locator("#dinner").fill("18:45");
+    await phone.page.locator("#dinner").blur();
+    await person.stored(/^Cena a las 6:45/);
+    await phone.page.getByText("Mañana", { exact: true }).tap();
+    await phone.page.locator("#dinner").fill("13:15");
+    await phone.page.locator("#dinner").blur();
+    await person.stored(/^Cena a la 1:15/);
+  });
+}

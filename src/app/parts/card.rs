@@ -41,7 +41,7 @@ pub fn Card() -> impl IntoView {
             if after.from <= cook.now() {
                 say!("live-then-now", what = what)
             } else {
-                say!("live-then", what = what, time = show::clock(after.from))
+                say!("live-then", what = what, time = show::the_time(after.from))
             }
         })
     };

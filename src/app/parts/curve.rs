@@ -125,7 +125,7 @@ fn in_words(history: &PieceHistory, forecast: &PieceForecast) -> String {
         say!(
             "live-peak",
             temperature = show::temperature(peak.temperature.middle),
-            time = show::clock(peak.at)
+            time = show::the_time(peak.at)
         )
     });
     let read = say!("curve-readings", count = history.readings.len());

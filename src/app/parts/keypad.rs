@@ -1,7 +1,7 @@
 use leptos::prelude::*;
 
 use crate::words::wording;
-use crate::{preferences, say, show};
+use crate::{preferences, region, say, show};
 
 /// The digits that a whole reading on the Fahrenheit scale has once a pit or a piece is hot.
 const WHOLE_READING: usize = 3;
@@ -36,7 +36,7 @@ pub fn Keypad(
     let digit = move |digit: char| {
         view! { <button type="button" on:click=move |_| press(digit)>{digit.to_string()}</button> }
     };
-    let mark = move || preferences::language().decimal_mark();
+    let mark = region::decimal_mark;
     let bad_name = format!("{name}-bad");
     view! {
         <form

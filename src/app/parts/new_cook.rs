@@ -61,9 +61,11 @@ pub fn NewCook(
 /// What of a cook is on the pit and what rests, in words, if anything is.
 fn meat_out(state: &CookState) -> Option<String> {
     let named = |stage| Some(state.at_stage(stage)).filter(|ids| !ids.is_empty());
-    let on = named(Stage::On).map(|ids| say!("new-cook-on", pieces = show::pieces(state, &ids)));
+    let on =
+        named(Stage::On).map(|ids| say!("new-cook-on", pieces = show::the_pieces(state, &ids)));
     let resting = named(Stage::Resting);
-    let resting = resting.map(|ids| say!("new-cook-resting", pieces = show::pieces(state, &ids)));
+    let resting =
+        resting.map(|ids| say!("new-cook-resting", pieces = show::the_pieces(state, &ids)));
     let told: Vec<String> = [on, resting].into_iter().flatten().collect();
     (!told.is_empty()).then(|| told.join(" "))
 }

@@ -88,7 +88,7 @@ fn window_words(stage: Stage, forecast: Option<PieceForecast>, now: Moment) -> S
                 say!(
                     "live-pull-overdue",
                     temperature = show::temperature(at),
-                    time = show::clock(pull.high)
+                    time = show::the_time(pull.high)
                 )
             }
             Some((Some(pull), at)) => say!(
@@ -102,7 +102,7 @@ fn window_words(stage: Stage, forecast: Option<PieceForecast>, now: Moment) -> S
             Some(peak) => say!(
                 "unproved-peak",
                 temperature = show::temperature(peak.temperature.middle),
-                time = show::clock(peak.at)
+                time = show::the_time(peak.at)
             ),
             None => say!("stage-resting"),
         },

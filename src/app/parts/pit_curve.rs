@@ -36,7 +36,7 @@ pub fn PitCurve(
         Some((at, temperature)) => say!(
             "curve-pit",
             temperature = show::temperature(*temperature),
-            time = show::clock(*at),
+            time = show::the_time(*at),
             aim = show::temperature(pit.target)
         ),
         None => say!("curve-pit-none", aim = show::temperature(pit.target)),

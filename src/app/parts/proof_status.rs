@@ -68,8 +68,8 @@ fn progress(state: &CookState, history: &PieceHistory) -> Option<HoldProgress> {
 
 fn hold_words(hold: HoldProgress) -> String {
     let temperature = show::temperature(hold.at_least);
-    let (since, by) = (show::clock(hold.since), show::clock(hold.read_by));
-    let complete = show::clock(hold.complete_at);
+    let (since, by) = (show::the_time(hold.since), show::the_time(hold.read_by));
+    let complete = show::the_time(hold.complete_at);
     if hold.complete_at <= hold.read_by {
         say!("proof-hold", temperature = temperature, since = since, complete = complete, by = by)
     } else {
@@ -84,7 +84,7 @@ fn hold_words(hold: HoldProgress) -> String {
 }
 
 fn peak_words(peak: Peak, now: Moment) -> String {
-    let time = show::clock(peak.at);
+    let time = show::the_time(peak.at);
     if peak.at < now {
         return say!("proof-peak-gone", time = time);
     }

@@ -58,7 +58,7 @@ fn reminders(seen: &Seen, cook: Option<CookId>, now: Moment) -> Vec<Reminder> {
     let planned =
         seen.plan.iter().flat_map(|plan| &plan.pieces).filter(|planned| raw(planned.piece));
     let planned = planned.map(|planned| {
-        let piece = show::piece(&seen.state, planned.piece);
+        let piece = show::the_piece(&seen.state, planned.piece);
         let window = show::clock_range(planned.pull.low, planned.pull.high);
         let summary = say!("plan-pull", piece = piece, window = window);
         reminder(format!("planned-{}", planned.piece.0), planned.pull.low, summary)

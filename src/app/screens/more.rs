@@ -1,4 +1,4 @@
-use cook_model::cook::export::{ImportProblem, export, import};
+use cook_model::cook::export::{ImportProblem, MOST_ENTRIES, export, import};
 use cook_model::cook::{Entry, Log};
 use leptos::prelude::*;
 use leptos::task::spawn_local;
@@ -11,7 +11,7 @@ use crate::navigate::{Screen, navigation};
 use crate::open_cook::{OpenCook, open_cook};
 use crate::parts::{Heading, If, NewCook};
 use crate::words::{Words, wording};
-use crate::{describe, say};
+use crate::{describe, region, say};
 
 /// The kind of file a cook is saved as.
 const KIND: &str = "application/json";
@@ -113,7 +113,7 @@ fn in_words(problem: &ImportProblem) -> String {
     match problem {
         ImportProblem::TooLong => say!("file-too-long"),
         ImportProblem::Later(_) => say!("file-later"),
-        ImportProblem::TooMany => say!("file-too-many"),
+        ImportProblem::TooMany => say!("file-too-many", most = region::grouped(MOST_ENTRIES)),
         _ => say!("file-no-cook"),
     }
 }

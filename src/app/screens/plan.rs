@@ -111,7 +111,7 @@ fn ThePlan() -> impl IntoView {
 fn times(plan: &Plan, tracks: &[Track]) -> Vec<(Moment, String)> {
     let state = open_cook().state();
     let state = state.read();
-    let name = |track: &Track| show::piece(&state, track.piece);
+    let name = |track: &Track| show::the_piece(&state, track.piece);
     let mut times = vec![(plan.dinner, say!("plan-eat"))];
     if state.began.is_none() {
         times.push((plan.out_of_fridge, say!("do-out-of-fridge")));

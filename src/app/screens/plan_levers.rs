@@ -44,7 +44,7 @@ fn ready(now: &Outlook) -> String {
     say!(
         "plan-ready",
         window = show::clock_range(now.ready.low, now.ready.high),
-        time = show::clock(now.dinner),
+        time = show::the_time(now.dinner),
         chance = percent(now.in_time)
     )
 }
@@ -65,7 +65,7 @@ fn Row(
         }
         Move::ServeFirst { .. } => say!(
             "lever-first-ready",
-            time = show::clock(lever.outlook.ready.middle),
+            time = show::the_time(lever.outlook.ready.middle),
             chance = percent(lever.outlook.in_time)
         ),
         _ if sooner > Span::zero() => say!("lever-sooner", span = show::span(sooner)),
@@ -100,9 +100,9 @@ fn in_words(cook: OpenCook, action: &Move) -> String {
         Move::RaisePit { to } => say!("lever-raise", temperature = show::temperature(*to)),
         Move::LowerPit { to } => say!("lever-lower", temperature = show::temperature(*to)),
         Move::ServeFirst { pieces } => {
-            say!("lever-first", pieces = show::pieces(&cook.state().read(), pieces))
+            say!("lever-first", pieces = show::the_pieces(&cook.state().read(), pieces))
         }
-        Move::MoveDinner { to } => say!("lever-dinner", time = show::clock(*to)),
+        Move::MoveDinner { to } => say!("lever-dinner", time = show::the_time(*to)),
     }
 }
 

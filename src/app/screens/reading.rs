@@ -72,7 +72,7 @@ fn PieceActs(
     let navigation = navigation();
     let state = cook.state();
     let stage = Derived::new(move || state.read().piece(piece).map(|(standing, _)| standing.stage));
-    let name = move || show::piece(&state.read(), piece);
+    let name = move || show::the_piece(&state.read(), piece);
     let act = move |words: String, what: What| {
         view! {
             <button

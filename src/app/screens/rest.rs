@@ -79,7 +79,7 @@ fn RestRow(
             (_, Some(proof)) => say!(
                 "live-proved-by",
                 temperature = show::reading(proof.temperature),
-                time = show::clock(proof.at)
+                time = show::the_time(proof.at)
             ),
             _ => {
                 let off = history.off().unwrap_or_else(|| cook.now());

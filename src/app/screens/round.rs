@@ -239,7 +239,7 @@ fn Leave(
                                 {move || {
                                     say!(
                                         "round-skip",
-                                        piece = show::piece(&cook.state().read(), piece.get())
+                                        piece = show::the_piece(&cook.state().read(), piece.get())
                                     )
                                 }}
                             </button>

@@ -3,6 +3,11 @@
 ## Names and small words
 piece = Piece { $number }
 pieces = Pieces { $numbers }
+the-piece = Piece { $number }
+the-pieces = Pieces { $numbers }
+the-time = { $hour ->
+   *[other] { $time }
+ }
 unit-f = °F
 unit-c = °C
 unit-g = g
@@ -469,7 +474,7 @@ file-saved = Saved as { $name }.
 file-too-long = The file is too long. Up to 8 MB is accepted.
 file-unreadable = The phone could not read this file. Choose it again.
 file-later = A later version of this app wrote the file. Update the app to open it.
-file-too-many = The file has too many entries. Up to 20,000 are accepted.
+file-too-many = The file has too many entries. Up to { $most } are accepted.
 file-no-cook = This is not a cook saved by this app. A file that ends in .json, from “Save this cook as a file”, is accepted.
 file-refused = The phone did not take the file.
 
@@ -958,7 +963,7 @@ rub-parts-of = Parts: { $parts }
 rub-spice = Ingredient
 rub-ingredient = Your name for it
 rub-blend-salt = Salt in it (% by weight)
-rub-blend-hint = 2.5 g of sodium is 6.4 g of salt.
+rub-blend-hint = { $sodium } g of sodium is { $salt } g of salt.
 rub-add = Add to the rub
 rub-take-out = Remove
 rub-take-out-which = Remove { $name }

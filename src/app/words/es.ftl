@@ -3,6 +3,12 @@
 ## Names and small words
 piece = Pieza { $number }
 pieces = Piezas { $numbers }
+the-piece = la pieza { $number }
+the-pieces = las piezas { $numbers }
+the-time = { $hour ->
+    [one] la { $time }
+   *[other] las { $time }
+ }
 unit-f = °F
 unit-c = °C
 unit-g = g
@@ -16,7 +22,7 @@ ago = hace { $span }
 just-now = ahora mismo
 list-and = { $first } y { $last }
 span-of = { $first } a { $last }
-back = Volver
+back = Atrás
 undo = Deshacer
 redo = Rehacer
 change = Cambiar
@@ -27,34 +33,34 @@ tomorrow = Mañana
 stage-raw = Cruda
 stage-resting = En reposo, sin comprobar
 stage-proved = Comprobada
-stage-packed = Servida o envasada
+stage-packed = Servida o empacada
 
 ## Tabs
 tabs = Partes de la aplicación
-tab-cook = Asado
+tab-cook = Ahumado
 tab-rest = Reposo
-tab-log = Diario
+tab-log = Bitácora
 tab-more = Más
 
 ## Start
 start-title = Pull Order
-start-lead = Cada pechuga tiene su momento. Prepáralas, escribe lo que marca tu termómetro y retira cada una a su hora.
-start-new = Nuevo asado
-start-continue = Seguir con este asado
-start-earlier = Asados anteriores
-start-caution = Un pronóstico nunca demuestra que el pollo es seguro. Solo lo hace tu termómetro.
-cook-begun = Asado del { $when }
-new-cook-ask = ¿Empezar otro asado?
+start-lead = Cada pechuga está lista a su hora. Agrega tus piezas, escribe lo que marca tu termómetro y saca cada una cuando le toque.
+start-new = Nuevo ahumado
+start-continue = Volver a este ahumado
+start-earlier = Ahumados anteriores
+start-caution = Un pronóstico nunca demuestra que el pollo es seguro. Solo tu termómetro: una pieza está comprobada cuando marca { $rule } o más en la parte más gruesa, en el menor de dos puntos.
+cook-begun = Ahumado del { $when }
+new-cook-ask = ¿Empezar otro ahumado?
 new-cook-on = En el ahumador: { $pieces }.
 new-cook-resting = En reposo: { $pieces }.
-new-cook-alarms = Sus alarmas siguen sonando junto a las del nuevo. Lo encuentras otra vez en Asados anteriores.
-new-cook-go = Empezar un asado nuevo
-new-cook-stay = Seguir con este asado
+new-cook-alarms = Sus alarmas siguen sonando junto con las del nuevo. Lo encuentras en Ahumados anteriores.
+new-cook-go = Empezar un ahumado nuevo
+new-cook-stay = Seguir con este ahumado
 
 ## Set-out
-set-out-title = Preparar
-set-out-add-title = Añadir piezas
-set-out-count = Cuántas iguales
+set-out-title = Piezas y cena
+set-out-add-title = Agregar piezas
+set-out-count = Cuántas de este tamaño
 set-out-count-less = Una menos
 set-out-count-more = Una más
 set-out-weight = Peso de cada una ({ $unit })
@@ -63,9 +69,9 @@ set-out-weighed = Qué se pesa
 set-out-each = Pesar cada pieza
 set-out-whole-pack = Pesar el paquete
 set-out-thickest = Parte más gruesa ({ $unit })
-set-out-thickest-hint = Altura tal como está puesta. Déjalo vacío si no la mediste; medida, el pronóstico es mucho mejor.
+set-out-thickest-hint = La altura tal como está puesta. Déjalo vacío si no la mediste; con ella el pronóstico es mucho mejor.
 set-out-start = Temperatura al entrar ({ $unit })
-set-out-start-hint = Por debajo de 32 °F (0 °C) está congelada: descongélala antes en la nevera.
+set-out-start-hint = A menos de 32 °F (0 °C) está congelada: descongélala antes en el refrigerador.
 set-out-middle = Centro
 middle-thawed = Descongelado
 middle-icy = Aún con hielo
@@ -74,18 +80,18 @@ shape-natural = Natural
 shape-even = Aplanada
 shape-thick = Muy gruesa
 set-out-add = { $count ->
-    [one] Añadir 1 pieza
-   *[other] Añadir { $count } piezas
+    [one] Agregar 1 pieza
+   *[other] Agregar { $count } piezas
  }
 set-out-remove = Quitar { $piece }
 set-out-facts = { $weight }, { $thickest } de grueso
 set-out-facts-weight = { $weight }
-set-out-facts-icy = { $facts }, centro aún con hielo
-set-out-cook-title = Este asado
-set-out-pit = Ahumador en la parrilla ({ $unit })
-set-out-pull = Retirar a ({ $unit })
-set-out-pull-hint = Antes de 74 °C (165 °F): el centro sube todavía un poco al retirar.
-set-out-ambient = Aire donde reposa ({ $unit })
+set-out-facts-icy = { $facts }, con hielo en el centro
+set-out-cook-title = Este ahumado
+set-out-pit = Temperatura del ahumador en la parrilla ({ $unit })
+set-out-pull = Temperatura para sacar ({ $unit })
+set-out-pull-hint = Menos de 165 °F (74 °C): el reposo termina de cocerla.
+set-out-ambient = Temperatura del aire donde reposa ({ $unit })
 set-out-dinner = Cena a las
 set-out-dinner-clear = Sin hora fija
 set-out-put-on = { $count ->
@@ -98,22 +104,22 @@ units-metric = °C · g · mm
 set-out-wash = Lávate las manos y lava la tabla y el termómetro después de tocar pollo crudo.
 
 ## Messages beside a field
-bad-blank = Todavía no hay nada escrito. Escribe un número como { $example }.
-bad-number = Esto no es un número. Escribe cifras, con un punto o una coma decimal como mucho, por ejemplo { $example }.
+bad-blank = Todavía no hay nada escrito. Escribe un número, por ejemplo { $example }.
+bad-number = Esto no es un número. Escribe números, con un solo punto o coma decimal, por ejemplo { $example }.
 bad-comma = 1,234 se puede leer de dos maneras. Escribe 1234 o 1.234.
 bad-range = Se acepta entre { $low } y { $high }.
-bad-dinner-past = Las { $time } de hoy ya han pasado. Elige una hora más tarde, o Mañana.
+bad-dinner-past = Hoy esa hora, { $time }, ya pasó. Elige una hora más tarde, o Mañana.
 bad-dinner-blank = Elige una hora, o Sin hora fija.
 bad-time-blank = Elige una hora.
-bad-not-on = { $piece } todavía no está en el ahumador. Ponla primero; lo que escribiste se queda aquí.
-bad-packed = { $piece } está servida o envasada y ya no admite lecturas. Deshazlo antes en el diario.
+bad-not-on = { $piece }: todavía no está en el ahumador. Ponla primero; lo que escribiste se queda aquí.
+bad-packed = { $piece }: ya está servida o empacada y no admite más lecturas. Deshazlo primero en la bitácora.
 
 ## Live cook
-live-title = Asado
+live-title = Ahumado
 live-due-now = Ahora
-live-all-done = Todas las piezas están servidas o envasadas.
+live-all-done = Todas las piezas están servidas o empacadas.
 live-thinking = Calculando el próximo paso…
-live-order = Orden de retirada
+live-order = Orden de salida
 live-off = Fuera del ahumador
 live-dinner = Cena { $time }
 live-dinner-late = { $span } tarde
@@ -124,98 +130,98 @@ live-no-dinner-hint = fijarla
 live-then = Luego, { $time }: { $what }
 live-then-now = Luego: { $what }
 live-pit = Ahumador { $temperature }
-live-pit-none = Sin leer
-live-pit-aim = fijado a { $temperature }
+live-pit-none = Sin medir
+live-pit-aim = puesto a { $temperature }
 live-core-now = centro ahora, pronóstico
 live-core-band = { $low }–{ $high }
-live-pull-window = Sale a { $temperature }, { $window }
-live-pull-far = Aún sin hora de retirada
-live-no-reading = Aún sin lectura
-live-read-instant = { $temperature }, { $age }
+live-pull-window = Se saca a { $temperature }, { $window }
+live-pull-far = Todavía sin hora de salida
+live-no-reading = Todavía sin lectura
+live-read-instant = { $temperature } instantánea, { $age }
 live-read-leave-in = { $temperature } sonda fija, { $age }
-live-peak = Máximo de unos { $temperature } a las { $time }
-live-proved-by = Comprobada: { $temperature } leídos a las { $time }
-live-misplaced = La sonda fija probablemente no está en el punto más frío, a unos { $length } de él.
+live-peak = Máximo aprox. { $temperature } a { $time }
+live-proved-by = Comprobada: { $temperature } a { $time }
+live-misplaced = La sonda fija probablemente no está en el punto más frío, sino a { $length } aprox.
 
 ## What to do next
-do-pull = Retira { $pieces }
+do-pull = Saca { $pieces }
 do-check = Mide { $pieces }
-do-cover = Cubre { $pieces } con papel de aluminio flojo
-do-second-place = Prueba otro punto en { $pieces }
-do-prove = Lee { $pieces } en reposo
-do-put-back = Vuelve a poner { $pieces }
-do-reseat = Recoloca la sonda fija de { $pieces }
-do-read-pit = Lee el ahumador
-do-put-on = Pon { $pieces }
-do-set-out = Prepara las piezas
-do-pack = Porciona y empaca { $pieces }
+do-cover = Cubre { $pieces } con papel aluminio, sin apretar
+do-second-place = Mide otro punto en { $pieces }
+do-prove = Mide { $pieces } en reposo
+do-put-back = Regresa { $pieces } al ahumador
+do-reseat = Reacomoda la sonda fija de { $pieces }
+do-read-pit = Mide el ahumador
+do-put-on = Pon { $pieces } en el ahumador
+do-set-out = Agrega las piezas
+do-pack = Corta en porciones y empaca { $pieces }
 
-do-out-of-fridge = Saca la carne de la nevera
+do-out-of-fridge = Saca la carne del refrigerador
 do-season = Sazona las piezas
 do-light-fire = Enciende el fuego
-do-feed-fire = Alimenta el fuego
+do-feed-fire = Échale combustible al fuego
 
-why-chore = Para que la cena esté a su hora.
-why-check = Parte más gruesa, la menor de dos lecturas.
+why-chore = Para que la cena esté a tiempo.
+why-check = Parte más gruesa, el menor de dos puntos.
 why-cover = El papel flojo guarda el calor sin cocer al vapor.
-why-second-place-of = { $piece } marcó { $temperature } en un solo punto. Un solo punto no la comprueba. Cuenta el menor de dos.
-why-second-place-figure = { $piece } marcó { $temperature } en un solo punto, cerca del límite. Escribe la menor de las dos cifras.
+why-second-place-of = Un punto de { $piece } marcó { $temperature }. Un solo punto no basta para comprobarla. Cuenta el menor de dos.
+why-second-place-figure = Un punto de { $piece } marcó { $temperature }, cerca del límite. Escribe el menor de los dos.
 why-prove = Cerca del máximo: parte más gruesa, el menor de dos puntos.
-why-put-back = El máximo ha pasado y ninguna lectura la comprueba.
-why-reseat = Empújala hasta el centro de la parte más gruesa.
-why-read-pit = Hace rato que no se lee.
-why-put-on = Cruda y preparada.
+why-put-back = Ya pasó el máximo y ninguna lectura la comprobó.
+why-reseat = Mete la punta hasta el centro de la parte más gruesa.
+why-read-pit = Hace rato que no se mide.
+why-put-on = Crudo y listo para entrar.
 why-set-out = Pesa cada una.
-why-pack = Comprobada por su lectura.
+why-pack = Con una lectura que comprueba cada una.
 
 act-read = Medir { $piece }
-act-pulled = { $piece } ya salió
-act-covered = Cubierto: { $pieces }
-act-second-place-of = { $piece }: el segundo punto no marca menos de { $temperature }
-act-put-back = { $piece } está puesta otra vez
-act-reseated = Sonda recolocada
-act-read-pit = Escribir la lectura
+act-pulled = Ya salió { $piece }
+act-covered = Con papel: { $pieces }
+act-second-place-of = Otro punto de { $piece }: no menos de { $temperature }
+act-put-back = Ya regresó { $piece }
+act-reseated = Sonda reacomodada
+act-read-pit = Escribir la temperatura
 act-put-on = Poner { $pieces }
-act-set-out = Preparar piezas
-act-packed = { $pieces } en bolsas
-do-answer = ¿Es correcto? { $piece }
-do-read = Lee { $piece }
-do-mend-fire = Atiende el fuego y luego lee el ahumador
-do-hurry = Calienta { $pieces } ya
-do-chill = Refrigera { $pieces } ya
+act-set-out = Agregar piezas
+act-packed = En bolsas: { $pieces }
+do-answer = ¿Es correcta la lectura de { $piece }?
+do-read = Mide { $piece }
+do-mend-fire = Atiende el fuego y luego mide el ahumador
+do-hurry = Sube ya la temperatura de { $pieces }
+do-chill = Enfría ya { $pieces }
 do-discard = Tira { $pieces }
-do-keep-hot = Mantén { $pieces } caliente
+do-keep-hot = Conserva el calor de { $pieces }
 do-serve = Sirve { $pieces }
 why-reads = Marcó { $temperature }.
-why-peak = Debe estar en su punto más caliente, unos { $temperature }.
+why-peak = Debe estar en su máximo, aprox. { $temperature }.
 why-keep-hot = Con papel aluminio, en un horno a 170 °F (75 °C) o en una hielera tibia. Debe seguir a 140 °F (60 °C) o más: lee una ahora.
 act-answer = Responder
-act-check = Tapa abierta: empezar a leer
-act-chilled = { $pieces } en el refrigerador
-act-discarded = { $pieces } a la basura
-act-served = { $pieces } en la mesa
+act-check = Tapa abierta: empezar a medir
+act-chilled = En el refrigerador: { $pieces }
+act-discarded = A la basura: { $pieces }
+act-served = En la mesa: { $pieces }
 offer-pulled = Ya salió
 offer-put-on = Poner
 offer-chilled = En el refrigerador
 offer-discarded = A la basura
 offer-of = { $what }: { $piece }
-overdue-past = Es probable que se haya pasado desde las { $time }.
-overdue-hot = Es probable que pase de { $temperature } desde las { $time }.
-live-pull-overdue = Atrasada: había que sacarla a { $temperature } antes de las { $time }
-limit-warm-up = Demasiado tiempo entre 40 y 140 °F (4 y 60 °C): el límite es a las { $time }.
-limit-out = Demasiado tiempo fuera del refrigerador: el límite es a las { $time }. Ante la duda, tírala.
-entry-pull-proving = Sacar de modo que el reposo la compruebe
-entry-pull-proving-piece = { $piece }: sacar de modo que el reposo la compruebe
+overdue-past = Es probable que se haya pasado desde { $time }.
+overdue-hot = Es probable que pase de { $temperature } desde { $time }.
+live-pull-overdue = Atrasada: se sacaba a { $temperature } a más tardar a { $time }
+limit-warm-up = Demasiado tiempo entre 40 y 140 °F (4 y 60 °C): el límite es a { $time }.
+limit-out = Demasiado tiempo fuera del refrigerador: el límite es a { $time }. Si tienes duda, tírala.
+entry-pull-proving = Temperatura para sacar: la que el reposo comprueba
+entry-pull-proving-piece = { $piece }: temperatura para sacar, la que el reposo comprueba
 entry-round-began = Tapa abierta para { $pieces }
-entry-skipped = { $piece }: no se leyó esta vez
+entry-skipped = { $piece }: no se midió esta vez
 entry-round-ended = Tapa cerrada
-entry-discarded = { $piece } a la basura
+entry-discarded = { $piece }: a la basura
 pad-pull-at = Se saca a { $temperature }.
-round-pieces = Piezas de esta ronda
+round-pieces = Piezas por medir
 round-skip = Saltar { $piece }
 round-lid-closed = Tapa cerrada
 proposal-pull-at = Se saca a
-proposal-goes-back = Si sale a { $temperature }, unas { $times } de cada 10 veces tiene que volver.
+proposal-goes-back = Si sale a { $temperature }, tiene que regresar { $times } de cada 10 veces, aprox.
 lying = Parrilla, el frente a la izquierda
 lying-place = { $piece } en la parrilla
 all-pieces = las { $count }
@@ -223,44 +229,44 @@ all-pieces = las { $count }
 ## Reading pad
 pad-title-pit = Ahumador
 pad-about = Pronóstico { $temperature }, de { $low } a { $high }
-pad-pit-about = Fijado a { $temperature }
+pad-pit-about = Puesto a { $temperature }
 pad-instrument = Termómetro
-instant-read = Lectura rápida
+instant-read = Lectura instantánea
 leave-in = Sonda fija
 places-two = Menor de dos
 pad-typed = Lectura en { $unit }
 pad-store = Guardar lectura
-pad-delete = Borrar la última cifra
-pad-decimal = Coma decimal
+pad-delete = Borrar el último dígito
+pad-decimal = Punto decimal
 pad-keys = Teclado numérico
-ask-reading = { $piece }: ¿{ $typed }? Se esperaban unos { $expected }.
+ask-reading = { $piece }: ¿{ $typed }? El pronóstico era de { $expected } aprox.
 ask-keep = { $typed } es correcto
 ask-mend = Escribirla otra vez
-pad-pull = Retirar { $piece }
+pad-pull = Sacar { $piece }
 pad-put-on = Poner { $piece }
-pad-reseat = Sonda fija colocada aquí
+pad-reseat = La sonda fija va aquí
 
 ## Plan
 plan-title = Plan
-plan-no-pieces = Prepara primero al menos una pieza.
-plan-no-dinner = Pon una hora para la cena y el día se planea hacia atrás desde ella.
+plan-no-pieces = Agrega primero al menos una pieza.
+plan-no-dinner = Pon una hora para la cena y el día se planea hacia atrás desde ahí.
 plan-dinner-past = La hora de la cena ya pasó. Pon otra.
-plan-never-done = El ahumador está demasiado frío para esta temperatura. Súbelo, o saca antes.
-plan-legend = Barra: en el ahumador. Caja: ventana para sacar, cuatro de cada cinco veces. Punto: reposada.
+plan-never-done = El ahumador está muy frío para esta temperatura. Súbelo, o saca a menos.
+plan-legend = Barra: en el ahumador. Caja: ventana probable para sacar, acierta 4 de cada 5 veces. Punto: ya reposó.
 plan-dinner-mark = Cena
 plan-now-mark = Ahora
 plan-eat = Cena
-plan-on = Entra { $piece }
-plan-pull = Sale { $piece }, probablemente { $window }
-plan-rested = { $piece } ha reposado
-plan-ready = Lista { $window }. A las { $time }: { $chance }.
-plan-style = Cómo cargar
-plan-on-together = Todas entran a la vez
-plan-off-together = Todas salen a la vez
-plan-cost = Espera { $held } en total · tapa abierta { $openings ->
+plan-on = Pon { $piece } en el ahumador
+plan-pull = Saca { $piece }, probablemente { $window }
+plan-rested = Ya reposó { $piece }
+plan-ready = Todo listo { $window }. A más tardar a { $time }: { $chance }.
+plan-style = Cómo cargar el ahumador
+plan-on-together = Todas entran juntas
+plan-off-together = Todas salen juntas
+plan-cost = Espera total { $held } · tapa abierta { $openings ->
     [one] una vez
    *[other] { $openings } veces
- } · fuego { $fuel } · a tiempo { $chance }
+ } · combustible { $fuel } · a tiempo { $chance }
 plan-calendar = Guardar el plan para mi calendario
 plan-calendar-hint = El calendario del teléfono suena aunque esta página esté cerrada.
 pit-low = El ahumador marca { $temperature } y no se recupera.
@@ -270,10 +276,10 @@ pit-settling = El ahumador marca { $temperature } y va bajando.
 lever-raise = Subir el ahumador a { $temperature }
 lever-lower = Bajar el ahumador a { $temperature }
 lever-first = Servir primero { $pieces }
-lever-dinner = Comer a las { $time }
+lever-dinner = Comer a { $time }
 lever-sooner = Cena { $span } antes; más seca por fuera
 lever-later = Cena { $span } después; menos seca por fuera
-lever-first-ready = Esas, listas a las { $time }; a tiempo { $chance }
+lever-first-ready = Esas, listas a { $time }; a tiempo { $chance }
 lever-chance = A tiempo { $chance }
 lever-choose = Hacerlo
 unit-min = min
@@ -281,26 +287,26 @@ unit-min = min
 ## Habits
 habits-title = Ahumador, parrilla y tiempos
 habits-pit = Tipo de ahumador
-pit-indirect = Leña o carbón a un lado
-pit-pellet = Pellets con ventilador
-pit-gas = Gas a un lado
-pit-drum = Tambor vertical
+pit-indirect = Offset, kettle o cerámico
+pit-pellet = Asador de pellets
+pit-gas = Gas a un lado, o eléctrico
+pit-drum = Tambor o ahumador de agua
 habits-times = Cuánto tarda cada cosa
-habits-times-hint = En minutos. Alimentar 0 quiere decir que se alimenta solo.
-habits-preheat = De encender a caliente (min)
-habits-feed = Alimentar el fuego cada (min)
-habits-fridge = Fuera de la nevera antes (min)
+habits-times-hint = En minutos. Pon 0 si el ahumador se alimenta solo.
+habits-preheat = De encender a estar caliente (min)
+habits-feed = Echar combustible cada (min)
+habits-fridge = Fuera del refrigerador antes (min)
 habits-season = Sazonar (min)
-habits-rest = Reposo con papel de aluminio (min)
-habits-carve = Cortar y guarniciones (min)
-rack-title = Sitios en la parrilla
-rack-any = Cabe todo, y se calienta por igual.
+habits-rest = Reposo con papel aluminio (min)
+habits-carve = Rebanar y guarniciones (min)
+rack-title = Lugares en la parrilla
+rack-any = Cabe todo, y se cuece parejo.
 rack-count = { $count ->
     [one] Cabe una pieza.
    *[other] Caben { $count } piezas a la vez.
- } Las demás van por tandas. Toca un sitio que sea más caliente o más frío.
-rack-fewer = Un sitio menos
-rack-more = Un sitio más
+ } Las demás van por tandas. Toca un lugar que sea más caliente o más frío.
+rack-fewer = Un lugar menos
+rack-more = Un lugar más
 rack-place = { $number }: { $heat }
 rack-even = parejo
 rack-hot = caliente
@@ -317,32 +323,32 @@ gear-new = Otro más
 
 ## Rest
 rest-title = Reposo
-rest-none = Todavía no hay nada fuera del ahumador.
-rest-lead = El reposo no comprueba nada. Comprueba una pieza una lectura de { $rule } o más en la parte más gruesa, la menor de dos puntos.
-rest-off = Fuera { $age }
+rest-none = Todavía no sale nada del ahumador.
+rest-lead = El reposo no comprueba nada. Una pieza queda comprobada con una lectura de { $rule } o más en la parte más gruesa, la menor de dos puntos.
+rest-off = Salió { $age }
 rest-covered = cubierta
 rest-uncovered = sin cubrir
 rest-cover = Cubrir
 rest-read = Medir
-rest-second-of = El segundo punto no marca menos de { $temperature }
+rest-second-of = Segundo punto no menor de { $temperature }
 rest-pack = Servida o en bolsa
-rest-put-back = Volver a poner
+rest-put-back = Regresar al ahumador
 
 ## Log
-log-title = Diario del asado
-log-empty = Todavía no ha pasado nada.
-log-show-all = Ver las { $count } anotaciones
+log-title = Bitácora del ahumado
+log-empty = Todavía no pasa nada.
+log-show-all = Ver las { $count } entradas
 log-undo = Deshacer: { $what }
 log-bring-back = Recuperar: { $what }
 log-bring-back-short = Recuperar
 log-undone = Deshecho
 log-ignored = No cuenta: { $why }
 log-set-aside-title = No se pudo leer
-log-set-aside-lead = Estas anotaciones guardadas se conservan como se encontraron y no cambian nada.
+log-set-aside-lead = Estas entradas guardadas se conservan como se encontraron y no cambian nada.
 
 done-added = { $count ->
-    [one] 1 pieza añadida
-   *[other] { $count } piezas añadidas
+    [one] 1 pieza agregada
+   *[other] { $count } piezas agregadas
  }
 done-more = { $what }, y { $count } más
 done-mended = Corregido: { $what }
@@ -352,76 +358,76 @@ log-back = Deshacer: { $what }
 log-forward = Rehacer: { $what }
 log-mend = Corregir: { $what }
 log-mend-short = Corregir
-forgotten = Contar lo que se olvidó
-forgotten-what = Lo que se olvidó
+forgotten = Agregar algo que faltó
+forgotten-what = Lo que faltó
 forgotten-put-on = Al ahumador
-forgotten-pulled = Retirada
+forgotten-pulled = Fuera
 which-piece = Era
 when = Cuándo fue
 mend-value = Era ({ $unit })
 mend-store = Guardar
 mend-leave = Dejarlo como estaba
 mend-lost = { $count ->
-    [one] 1 anotación más ya no contaría.
-   *[other] { $count } anotaciones más ya no contarían.
+    [one] 1 entrada más ya no contaría.
+   *[other] { $count } entradas más ya no contarían.
  }
 mend-refused = No puede ser: { $why }.
 
-entry-pit-target = Ahumador fijado a { $temperature }
-entry-ambient = Aire donde reposa { $temperature }
-entry-dinner = Cena a las { $time }
+entry-pit-target = Ahumador puesto a { $temperature }
+entry-ambient = Aire donde reposa: { $temperature }
+entry-dinner = Cena a { $time }
 entry-dinner-none = Cena sin hora fija
-entry-pull-target = Retirar a { $temperature }
-entry-pull-target-piece = { $piece }: retirar a { $temperature }
+entry-pull-target = Temperatura para sacar: { $temperature }
+entry-pull-target-piece = { $piece }: temperatura para sacar { $temperature }
 entry-proof-rule = Comprobación: { $rule }
-entry-set-out = { $piece } preparada: { $facts }
+entry-set-out = { $piece } agregada: { $facts }
 entry-taken-away = { $piece } quitada
-entry-put-on = En el ahumador: { $piece }
-entry-taken-out = Fuera de la nevera: { $piece }
-entry-back-in-fridge = De vuelta en la nevera: { $piece }
+entry-put-on = { $piece }: al ahumador
+entry-taken-out = { $piece }: fuera del refrigerador
+entry-back-in-fridge = { $piece }: de vuelta en el refrigerador
 entry-pit-read = El ahumador marca { $temperature }
-entry-read-instant = { $piece } marca { $temperature }, lectura rápida
-entry-read-leave-in = { $piece } marca { $temperature }, sonda fija
+entry-read-instant = { $piece }: { $temperature }, lectura instantánea
+entry-read-leave-in = { $piece }: { $temperature }, sonda fija
 entry-read-two = { $reading }, menor de dos
-entry-second-place = El segundo punto no marca menos
-entry-second-place-piece = { $piece }: el segundo punto no marca menos
-entry-vouched = Lectura dada por correcta
-entry-seated = Sonda fija colocada en { $piece }
+entry-second-place = El segundo punto no es menor
+entry-second-place-piece = { $piece }: el segundo punto no es menor
+entry-vouched = Lectura confirmada
+entry-seated = { $piece }: sonda fija puesta aquí
 entry-lid = Tapa abierta { $span }
-entry-pulled = Fuera: { $piece }
-entry-covered = Cubierto: { $piece }
-entry-packed = Servido o envasado: { $piece }
-entry-out-of-fridge = La carne está fuera de la nevera
-entry-season = Sazonado
-entry-light-fire = El fuego está encendido
-entry-feed-fire = El fuego está alimentado
-entry-pit-kind = Tipo de ahumador indicado
-entry-rack = Sitios de la parrilla indicados
-entry-habits = Tiempos del asado indicados
+entry-pulled = { $piece }: fuera del ahumador
+entry-covered = { $piece }: con papel aluminio
+entry-packed = { $piece }: a la mesa o a la bolsa
+entry-out-of-fridge = La carne está fuera del refrigerador
+entry-season = Piezas sazonadas
+entry-light-fire = Fuego encendido
+entry-feed-fire = Fuego con combustible
+entry-pit-kind = Tipo de ahumador elegido
+entry-rack = Lugares de la parrilla elegidos
+entry-habits = Tiempos del ahumado elegidos
 entry-style = Forma de cargar elegida
 entry-tonight = { $piece } es para esta noche
 entry-later = { $piece } es para después
-entry-tolerances = Tolerancias de los termómetros indicadas
-entry-check-risk = Riesgo al medir elegido
-entry-thermometer = { $thermometer }, revisión: { $offset }
+entry-tolerances = Tolerancias de los termómetros elegidas
+entry-check-risk = Riesgo de medir tarde elegido
+entry-thermometer = { $thermometer }, prueba: { $offset }
 entry-thermometer-replaced = { $thermometer }: cambiado
-entry-prompt-dismissed = Limpio, aviso retirado
-entry-prompts-on = Avisos de limpieza puestos
-entry-prompts-off = Avisos de limpieza quitados
-entry-clock-jumped = El reloj del teléfono ha saltado
+entry-prompt-dismissed = Limpio
+entry-prompts-on = Recordatorios de limpieza activados
+entry-prompts-off = Recordatorios de limpieza desactivados
+entry-clock-jumped = El reloj del teléfono saltó
 entry-clock-unwatched = El teléfono durmió o se cambió su reloj: el tiempo a temperatura empieza de nuevo
 entry-undone = Deshecho: { $what }
-entry-other = Otra anotación
+entry-other = Otra entrada
 
-problem-unknown-piece = esa pieza no está preparada
-problem-not-on-yet = la pieza aún no estaba en el ahumador
+problem-unknown-piece = esa pieza nunca se agregó
+problem-not-on-yet = la pieza todavía no estaba en el ahumador
 problem-already-on = la pieza ya estaba en el ahumador
-problem-already-off = la pieza ya estaba fuera
-problem-already-packed = la pieza ya estaba servida o envasada
+problem-already-off = la pieza ya había salido
+problem-already-packed = la pieza ya estaba servida o empacada
 problem-unknown-reading = la lectura ya no está
 problem-too-late = llegó demasiado después de la lectura
 problem-impossible-value = su valor no es posible
-problem-in-the-future = todavía no ha pasado
+problem-in-the-future = todavía no pasa
 problem-other = ahí no tiene sentido
 
 ## Alarms
@@ -431,12 +437,12 @@ alarms-more = { $count ->
    *[other] y { $count } más
 }
 alarm-past = Es probable que se haya pasado: { $what }
-alarm-other = El asado te llama
-alarm-late = Tocaba hace { $span }
-alarm-snooze = En 5 min
-alarm-done = Oída
-alarms-elsewhere = Alarmas de otro asado
-alarm-elsewhere = Asado de { $cook }: { $what }
+alarm-other = El ahumado te necesita
+alarm-late = Era hace { $span }
+alarm-snooze = Posponer 5 min
+alarm-done = Entendido
+alarms-elsewhere = Alarmas de otro ahumado
+alarm-elsewhere = Ahumado de { $cook }: { $what }
 
 ## Curves
 curves-title = Curvas
@@ -452,38 +458,38 @@ curve-readings = { $count ->
     [one] 1 lectura
    *[other] { $count } lecturas
  }
-curve-pit = { $temperature } leídos a las { $time }, fijado a { $aim }.
-curve-pit-none = Aún sin leer, fijado a { $aim }.
+curve-pit = { $temperature } a { $time }, puesto a { $aim }.
+curve-pit-none = Todavía sin medir, puesto a { $aim }.
 section-legend = Corte por la parte más gruesa: la cruz es el punto más frío, la línea es la sonda fija.
 
 ## Demo, new version, files
 demo-title = Demostración a 60 veces la velocidad
 demo-leave = Salir
-start-demo = Ver un asado de muestra
+start-demo = Ver un ahumado de muestra
 version-title = Hay una versión nueva.
-version-take = Usarla
+version-take = Actualizar
 version-later = Luego
-file-save = Guardar este asado como archivo
-file-open = Abrir un asado de un archivo
+file-save = Guardar este ahumado como archivo
+file-open = Abrir un ahumado de un archivo
 file-saved = Guardado como { $name }.
 file-too-long = El archivo es demasiado largo. Se aceptan hasta 8 MB.
 file-unreadable = El teléfono no pudo leer este archivo. Elígelo de nuevo.
 file-later = Una versión posterior de esta aplicación escribió el archivo. Actualiza la aplicación para abrirlo.
-file-too-many = El archivo tiene demasiadas entradas. Se aceptan hasta 20 000.
-file-no-cook = No es un asado guardado por esta aplicación. Se acepta un archivo .json de «Guardar este asado como archivo».
+file-too-many = El archivo tiene demasiadas entradas. Se aceptan hasta { $most }.
+file-no-cook = No es un ahumado guardado por esta aplicación. Se acepta un archivo .json de “Guardar este ahumado como archivo”.
 file-refused = El teléfono no aceptó el archivo.
 
 ## Storage trouble
 trouble-unstored = { $count ->
-    [one] 1 anotación todavía no está guardada.
-   *[other] { $count } anotaciones todavía no están guardadas.
+    [one] 1 entrada todavía no está guardada.
+   *[other] { $count } entradas todavía no están guardadas.
  }
 trouble-slow = El teléfono tarda en guardar.
-trouble-kept = El asado sigue, la aplicación lo sigue intentando y hay una copia en el almacén pequeño del navegador.
-trouble-not-kept = El asado sigue y la aplicación lo sigue intentando, pero guarda el asado como archivo antes de cerrar esta página, o se pierden.
+trouble-kept = El ahumado sigue, la aplicación lo sigue intentando y el navegador tiene otra copia.
+trouble-not-kept = El ahumado sigue y la aplicación lo sigue intentando, pero guarda el ahumado como archivo antes de cerrar esta página, o se pierden.
 trouble-taken-along = Se conservan al volver a cargar esta página.
-trouble-denied = Este navegador no guarda nada de esta página (ventana privada, o almacenamiento apagado).
-trouble-full = El teléfono no tiene más espacio.
+trouble-denied = Este navegador no guarda nada de esta página (ventana privada, o almacenamiento desactivado).
+trouble-full = El teléfono ya no tiene espacio.
 trouble-busy = El almacenamiento no responde. Cierra otras ventanas de Pull Order.
 trouble-lost = El navegador perdió su almacenamiento y lo recupera al volver a cargar esta página.
 trouble-replaced = Hay una versión más nueva de Pull Order abierta en otra ventana. Cierra esta.
@@ -497,7 +503,7 @@ settings-title = Ajustes
 settings-temperature = Temperatura
 settings-weight = Peso
 settings-length = Grosor
-settings-look = Aspecto
+settings-look = Apariencia
 look-light = Claro
 look-dark = Oscuro
 look-sun = Sol
@@ -508,148 +514,148 @@ hand-left = Izquierda
 settings-language = Idioma
 language-en = English
 language-es = Español
-more-set-out = Preparar y planear
+more-set-out = Piezas y plan
 more-cautions = Precauciones
 more-settings = Ajustes
-more-end = Dejar este asado
-more-new = Nuevo asado
+more-end = Ir a la pantalla de inicio
+more-new = Nuevo ahumado
 
 ## Cautions
 cautions-title = Precauciones
-caution-readings-title = Solo las lecturas comprueban
+caution-readings-title = Solo las lecturas comprueban una pieza
 caution-readings = Un pronóstico te dice cuándo mirar. Nunca demuestra que una pieza es segura. Solo lo hace tu termómetro.
 caution-instant-title = La temperatura que comprueba
-caution-instant = El ave es segura al momento a { $rule } en la parte más gruesa.
+caution-instant = El pollo es seguro en cuanto marca { $rule } en la parte más gruesa.
 caution-every-title = Cada pieza, dos puntos
-caution-every = Mide cada pieza por sí misma con el termómetro de lectura rápida, al menos en dos puntos de la parte más gruesa. Cuenta el menor. Una sonda fija te dice cuándo mirar; no comprueba.
+caution-every = Mide cada pieza por separado con el termómetro de lectura instantánea, al menos en dos puntos de la parte más gruesa. Cuenta el menor. Una sonda fija te dice cuándo mirar; no comprueba nada.
 caution-clean-title = Manos limpias, termómetro limpio
-caution-clean = Lávate las manos y lava la tabla y el termómetro entre lo crudo y lo cocinado. Limpia la sonda después de medir una pieza poco hecha. Usa un plato limpio al retirar.
+caution-clean = Lávate las manos y lava la tabla y el termómetro entre lo crudo y lo cocido. Limpia la sonda después de medir una pieza que aún no está. Usa un plato limpio al sacar.
 caution-codes-title = Las normas de tu lugar van primero
-caution-codes = Si una norma sanitaria de tu lugar dice otra cosa, síguela a ella y no a esta aplicación.
+caution-codes = Si una norma sanitaria de tu lugar dice otra cosa, sigue esa norma y no esta aplicación.
 caution-licence-title = Para vender o para un banquete
-caution-licence = Cocinar para la venta o para invitados que pagan exige la práctica que pide tu licencia. Esta aplicación no la sustituye.
-caution-thermometer-title = Fíate del termómetro solo hasta cierto punto
-caution-thermometer = Sigue las instrucciones de su fabricante. Revísalo en agua con hielo y en agua hirviendo antes de fiarte de él.
+caution-licence = Cocinar para vender, o para invitados que pagan, exige las prácticas que pide tu licencia. Esta aplicación no las sustituye.
+caution-thermometer-title = Confía en el termómetro solo hasta cierto punto
+caution-thermometer = Sigue las instrucciones del fabricante. Pruébalo en agua con hielo y en agua hirviendo antes de confiar en él.
 caution-care-title = Más cuidado con algunas personas
-caution-care = Los niños pequeños, las embarazadas, las personas mayores y las de defensas bajas enferman antes. Si dudas, cocina más.
+caution-care = Los niños pequeños, las embarazadas, los adultos mayores y las personas con defensas bajas se enferman más fácil. Si tienes duda, cocina más.
 caution-knows-title = Lo que esta aplicación sabe
 caution-knows = Solo sabe lo que escribes. El pronóstico sale de un modelo de calor con sus propios errores; el viento, una forma rara o un peso equivocado lo desvían.
 caution-cannot-title = Lo que esta aplicación no puede saber
-caution-cannot = No puede saber si la sonda estaba en el punto más frío, en la pieza correcta o bien leída, cómo se guardó antes la carne, ni qué pasó en su superficie o después del asado. Tampoco distingue un reloj adelantado de un teléfono dormido: tras cualquiera de los dos, el tiempo a temperatura empieza de nuevo.
+caution-cannot = No puede saber si la sonda estaba en el punto más frío, en la pieza correcta o bien leída, cómo se guardó antes la carne, ni qué pasó en su superficie o después del ahumado. Tampoco distingue un reloj adelantado de un teléfono dormido: después de cualquiera de los dos, el tiempo a temperatura empieza de nuevo.
 
 ## Safety: rule, thermometers, clocks, proof
-more-safety = Seguridad: regla y termómetros
-more-thermometer = Revisar un termómetro
+more-safety = Regla y termómetros
+more-thermometer = Probar un termómetro
 safety-title = Seguridad
-safety-lead = Las lecturas comprueban una pieza, y nada más lo hace. Elige para este asado qué debe mostrar una lectura.
+safety-lead = Las lecturas comprueban una pieza, y nada más lo hace. Elige para este ahumado qué debe mostrar una lectura.
 safety-rule = Qué comprueba una pieza
-safety-rule-own = Una cifra mayor
+safety-rule-own = Una temperatura mayor
 safety-rule-held = Tiempo a temperatura
-safety-rule-now = En vigor: { $rule }.
+safety-rule-now = En uso: { $rule }.
 safety-source = Fuente: { $source }.
 rule-instant = { $temperature } al momento
-rule-held = tiempo a temperatura, { $fat } % de grasa
-rule-instant-text = Una lectura de { $temperature } o más en la parte más gruesa, la menor de dos puntos. La regla habitual.
-rule-own-text = Tu propia cifra en lugar de { $temperature }, nunca menor.
-rule-own-field = Tu cifra ({ $unit })
-rule-own-use = Comprobar con esta cifra
-rule-held-text = Una temperatura menor mantenida bastante tiempo. El tiempo cuenta solo entre dos lecturas rápidas de la misma pieza, cada una la menor de dos puntos, con no más de { $gap } entre ellas, y a la menor de las dos. Mantén la aplicación a la vista: si el teléfono se duerme, el tiempo empieza de nuevo. { $instant } comprueba también aquí al momento.
-rule-held-caution = La agencia que publica esta tabla no da por validado para la superficie el calor seco de barbacoa sin control de humedad: en una superficie seca, la Salmonella aguanta más calor del que la tabla supone. Si dudas, usa { $instant }.
+rule-held = tiempo a temperatura, { $fat }% de grasa
+rule-instant-text = Una lectura de { $temperature } o más en la parte más gruesa, la menor de dos puntos. La regla de siempre.
+rule-own-text = Tu propia temperatura en lugar de { $temperature }, nunca menor.
+rule-own-field = Tu temperatura ({ $unit })
+rule-own-use = Comprobar con esta temperatura
+rule-held-text = Una temperatura menor mantenida el tiempo suficiente. El tiempo cuenta solo entre dos lecturas instantáneas de la misma pieza, cada una la menor de dos puntos, con no más de { $gap } entre ellas, y a la menor de las dos. Mantén la aplicación a la vista: si el teléfono se duerme, el tiempo empieza de nuevo. { $instant } también comprueba aquí al momento.
+rule-held-caution = La agencia que publica esta tabla no da por validado para la superficie el calor seco de un ahumador sin control de humedad: en una superficie seca, la Salmonella aguanta más calor del que supone la tabla. Si tienes duda, usa { $instant }.
 rule-held-fat = Grasa en la carne
-rule-held-fat-5 = 5 %
-rule-held-fat-12 = 12 %, o no se sabe
+rule-held-fat-5 = 5%
+rule-held-fat-12 = 12%, o no se sabe
 rule-held-rows = Cuánto tiempo a qué temperatura
 rule-held-row = { $temperature }: { $dwell }
 rule-held-use = Lo sé; comprobar con la tabla
 safety-thermometers = Termómetros
-safety-tolerance-hint = Cuánto puede errar cada uno, hacia arriba o hacia abajo: la cifra de su fabricante.
-safety-tolerance-instant = Lectura rápida ({ $unit })
+safety-tolerance-hint = Cuánto puede fallar cada uno, hacia arriba o hacia abajo: el dato del fabricante.
+safety-tolerance-instant = Lectura instantánea ({ $unit })
 safety-tolerance-leave-in = Sonda fija ({ $unit })
 safety-tolerance-pit = Ahumador ({ $unit })
-safety-checks = Mediciones y avisos
+safety-checks = Mediciones y recordatorios
 safety-risk = Probabilidad de haberse pasado al medir ({ $unit })
-safety-risk-hint = Menor significa medir antes y más veces.
-safety-prompts = Avisos de limpieza
+safety-risk-hint = Menos significa medir antes y más veces.
+safety-prompts = Recordatorios de limpieza
 unit-percent = %
 unit-lb = lb
 unit-ft = ft
 unit-m = m
 
-check-title = Revisar un termómetro
-check-lead = Sigue primero las instrucciones de su fabricante. El hielo picado con agua entre medias, removido, está a { $ice } en cualquier lugar. El agua en plena ebullición depende de la altitud.
-check-which = Termómetro que se revisa
+check-title = Probar un termómetro
+check-lead = Sigue primero las instrucciones del fabricante. Un vaso lleno de hielo picado, completado con agua y removido, está a { $ice } en cualquier lugar. El punto de ebullición del agua depende de la altitud.
+check-which = Termómetro que se prueba
 check-ice = Marca en agua con hielo ({ $unit })
 check-boiling = Marca en agua hirviendo ({ $unit })
 check-altitude = Altitud ({ $unit })
 check-boils-at = Allí el agua hierve a { $temperature }.
 check-use = Usar esto desde ahora
-check-both = Cuenta la menor de las dos revisiones.
+check-both = Cuenta la menor de las dos pruebas.
 check-now = { $thermometer } ahora: { $offset }
-check-too-far = Se desvía más de { $most }. Vuelve a revisarlo con la punta en medio del agua y cambia después la pila o el termómetro.
-check-barred = Este termómetro se desvía más de lo que se puede corregir. Nada de lo que midió comprueba una pieza hasta que lo cambies o le cambies la pila.
+check-too-far = Falla por más de { $most }. Vuelve a probarlo con la punta en medio del agua y luego cambia la pila o el termómetro.
+check-barred = Este termómetro falla más de lo que se puede corregir. Nada de lo que midió comprueba una pieza hasta que lo cambies o le cambies la pila.
 check-replaced = Tiene pila nueva, o es otro
-check-over-allowed = Un termómetro de cocina puede desviarse { $allowed } como mucho. Mejor una pila nueva u otro termómetro que una corrección.
+check-over-allowed = Un termómetro de cocina puede fallar por { $allowed } como máximo. Mejor una pila nueva u otro termómetro que una corrección.
 offset-true = marca bien
 offset-high = marca { $by } de más; cada lectura cuenta { $by } menos
-offset-low = marca { $by } de menos; el pronóstico cuenta { $by } más, una comprobación no
+offset-low = marca { $by } de menos; el pronóstico cuenta { $by } más, la comprobación no
 reading-counted = { $shown }, cuenta como { $counted }
 
-clocks = Relojes que importan
+clocks = Relojes de seguridad
 clock-of = { $pieces }: { $what }
 clock-left = quedan { $left }
 clock-over = { $over } de más
-clock-raw = al ahumador o de vuelta a la nevera antes de las { $time }
-clock-raw-why = Cruda y fuera de la nevera, contado desde las { $since }. Dos horas como mucho; una con más de 90 °F (32 °C).
+clock-raw = al ahumador o de vuelta al refrigerador a más tardar a { $time }
+clock-raw-why = Cruda y fuera del refrigerador, contado desde { $since }. Dos horas como máximo; una con más de 90 °F (32 °C).
 clock-raw-over = Estuvo cruda fuera demasiado tiempo. Tírala.
-clock-warm-up = pasar de { $hot } antes de las { $time }
-clock-warm-up-why = No consta por encima de { $hot } desde las { $since }. Un ahumador lento o que se apaga deja la carne demasiado tiempo entre { $cold } y { $hot }.
-clock-warm-up-over = Han pasado cuatro horas entre { $cold } y { $hot }. El calor no destruye todos los venenos que dejan las bacterias: tírala.
-clock-fridge = en la nevera antes de las { $time }
-clock-fridge-why = Fuera del calor y no consta por encima de { $hot } desde las { $since }.
-clock-fridge-over = Lleva fuera demasiado tiempo para comerla o guardarla. Tírala.
-clock-cool-70 = a { $to } antes de las { $time }
-clock-cool-70-why = Enfriado, primer paso: desde { $from }, contado desde las { $since }.
-clock-cool-70-over = El primer paso ha tardado demasiado. Recaliéntala enseguida a { $instant } o tírala.
-clock-cool-41 = a { $to } antes de las { $time }
-clock-cool-41-why = Enfriado, los dos pasos. Qué ayuda: dividirla, bolsas planas, baño de hielo.
-clock-cool-41-over = El enfriado ha tardado demasiado. Tírala.
-clock-expected = Pronóstico: a las { $time }.
-clock-expected-below = Pronóstico: por debajo de { $hot } desde las { $time }.
+clock-warm-up = arriba de { $hot } a más tardar a { $time }
+clock-warm-up-why = No consta arriba de { $hot } desde { $since }. Un ahumador lento o que se apaga deja la carne demasiado tiempo entre { $cold } y { $hot }.
+clock-warm-up-over = Ya pasaron cuatro horas entre { $cold } y { $hot }. El calor no destruye todas las toxinas que dejan las bacterias: tírala.
+clock-fridge = en el refrigerador a más tardar a { $time }
+clock-fridge-why = Fuera del calor y no consta arriba de { $hot } desde { $since }.
+clock-fridge-over = Lleva demasiado tiempo fuera para comerla o guardarla. Tírala.
+clock-cool-70 = a { $to } a más tardar a { $time }
+clock-cool-70-why = Enfriamiento, primer paso: desde { $from }, contado desde { $since }.
+clock-cool-70-over = El primer paso tardó demasiado. Recaliéntala de inmediato a { $instant } o tírala.
+clock-cool-41 = a { $to } a más tardar a { $time }
+clock-cool-41-why = Enfriamiento, los dos pasos. Qué ayuda: cortarla, bolsas planas, agua con hielo.
+clock-cool-41-over = El enfriamiento tardó demasiado. Tírala.
+clock-expected = Pronóstico: a { $time }.
+clock-expected-below = Pronóstico: abajo de { $hot } desde { $time }.
 clock-not-expected = Pronóstico: no para entonces.
-over-raw = Estuvo cruda y fuera de la nevera más de lo permitido, desde las { $time }. Tírala: el calor no destruye todos los venenos que dejan las bacterias.
-over-warm-up = Estuvo entre 41 °F y 140 °F (5 °C y 60 °C) más de cuatro horas en total, desde las { $time }. Ya nada la comprueba. Tírala.
-over-fridge = Estuvo fuera de la nevera más de lo permitido, desde las { $time }. Tírala.
-over-cooling = Se enfrió demasiado despacio: el límite eran las { $time }. Tírala.
+over-raw = Estuvo cruda y fuera del refrigerador demasiado tiempo; el límite era a { $time }. Tírala: el calor no destruye todas las toxinas que dejan las bacterias.
+over-warm-up = Estuvo entre 41 °F y 140 °F (5 °C y 60 °C) más de cuatro horas en total, desde { $time }. Ya nada la comprueba. Tírala.
+over-fridge = Estuvo fuera del refrigerador demasiado tiempo; el límite era a { $time }. Tírala.
+over-cooling = Se enfrió demasiado despacio: el límite era a { $time }. Tírala.
 over-processor = El FSIS deja a un procesador que lo registra tardar seis horas de 50 °F a 130 °F (10 °C a 54 °C). Esta aplicación no puede demostrarlo.
 
-unproved = En reposo, aún sin comprobar.
-unproved-peak = Aún sin comprobar. Máximo de unos { $temperature } a las { $time }
+unproved = En reposo, todavía sin comprobar.
+unproved-peak = Sin comprobar. Máximo aprox. { $temperature } a { $time }
 short-not-read = Todavía no tiene lectura.
-short-before = La última lectura es de antes de volver a ponerla.
-short-packed = La última lectura se escribió después de envasarla.
-short-future = La hora de la última lectura es posterior a cuando se escribió: un reloj va mal.
+short-before = La última lectura es de antes de regresarla al ahumador.
+short-packed = La última lectura se escribió después de empacarla.
+short-future = La hora de la última lectura es posterior a cuando se escribió: un reloj está mal.
 short-late = La última lectura se escribió demasiado después de tomarla.
 short-copied = La última lectura se escribió en el mismo instante que la de otra pieza.
-short-bad-thermometer = Se comprobó que el termómetro se desvía más de lo que se puede corregir.
-short-leave-in = Una sonda fija muestra un solo punto. Usa el de lectura rápida.
-short-cool = La última lectura, { $reading }, está por debajo de { $rule }.
-short-fast = La última lectura es más alta de lo que la pieza puede estar ya. Mídela otra vez.
+short-bad-thermometer = Se vio que el termómetro falla más de lo que se puede corregir.
+short-leave-in = Una sonda fija muestra un solo punto. Usa el de lectura instantánea.
+short-cool = La última lectura, { $reading }, está abajo de { $rule }.
+short-fast = La última lectura es más alta de lo que la pieza puede estar a estas alturas. Mídela otra vez.
 short-doubted = La última lectura no encaja con las demás, y no has dicho que es correcta.
 short-contradicted = Una lectura posterior de { $reading } muestra un punto más frío.
 short-one-place = La última lectura fue en un solo punto.
 short-other = La última lectura no la comprueba.
-proof-read-at = Mídela en dos puntos a las { $time }, cuando estará más caliente: unos { $temperature } según el pronóstico.
-proof-peak-gone = Estuvo más caliente hacia las { $time }. Mídela ahora; si ninguna lectura la comprueba, vuelve al ahumador.
+proof-read-at = Mide dos puntos a { $time }, cuando debe estar más caliente: aprox. { $temperature } según el pronóstico.
+proof-peak-gone = Estuvo más caliente cerca de { $time }. Mídela ahora; si ninguna lectura la comprueba, regresa al ahumador.
 proof-peak-low = Según el pronóstico este reposo no llega a { $rule }.
-proof-hold = Mantenida a { $temperature } o más desde las { $since }. Una lectura a las { $complete } que no sea menor la comprueba; mide antes de las { $by } o el tiempo empieza de nuevo.
-proof-hold-keep = Mantenida a { $temperature } o más desde las { $since }. Mide antes de las { $by } o el tiempo empieza de nuevo; no queda comprobada antes de las { $complete }.
-back-on = Otra vez al ahumador: unos { $middle }, según el pronóstico de { $low } a { $high }, hasta que el centro esté a { $rule }. Luego mídela otra vez.
+proof-hold = Mantenida a { $temperature } o más desde { $since }. Una lectura a { $complete } que no sea menor la comprueba; mide a más tardar a { $by } o el tiempo empieza de nuevo.
+proof-hold-keep = Mantenida a { $temperature } o más desde { $since }. Mide a más tardar a { $by } o el tiempo empieza de nuevo; no queda comprobada antes de { $complete }.
+back-on = Otra vez al ahumador: aprox. { $middle }, según el pronóstico de { $low } a { $high }, hasta que el centro esté a { $rule }. Luego mídela otra vez.
 back-on-unknown = Otra vez al ahumador hasta que una lectura de { $rule } la compruebe.
-rest-lead-held = Según la tabla que elegiste, también la comprueba una temperatura menor mantenida bastante tiempo entre dos lecturas.
+rest-lead-held = Según la tabla que elegiste, también la comprueba una temperatura menor mantenida el tiempo suficiente entre dos lecturas.
 
-proposal-lowest = { $temperature } es lo mínimo con que el reposo la comprueba 19 de 20 veces.
+proposal-lowest = { $temperature } es lo mínimo para que el reposo la compruebe 19 de cada 20 veces.
 proposal-take = Volver a { $temperature }
-lethality = Pronóstico, solo informativo; no comprueba nada. Hasta ahora unas { $cuts } de las { $asked } reducciones a la décima parte de Salmonella que se piden al ave, del lado desfavorable ({ $source }).
+lethality = Pronóstico, solo informativo; no comprueba nada. Hasta ahora, aprox. { $cuts } de las { $asked } reducciones a la décima parte de Salmonella que se piden al pollo, del lado prudente ({ $source }).
 
 
 ## Alarms on this phone
@@ -657,17 +663,17 @@ more-alarms = Alarmas en este teléfono
 on = Sí
 off = No
 alarms-title = Alarmas en este teléfono
-alarms-lead = Con esta página delante y la pantalla encendida, cada alarma llega a su hora. Con otra aplicación delante, o la pantalla apagada, el teléfono puede parar la página en un minuto o antes. Lo que te perdiste llega en cuanto vuelves a mirar, y dice cuánto se retrasó.
-alarms-backup = Si te alejas del fuego, pon también el temporizador del teléfono.
+alarms-lead = Con esta página al frente y la pantalla encendida, cada alarma llega a su hora. Con otra aplicación al frente, o la pantalla apagada, el teléfono puede detener la página en un minuto o antes. Lo que te perdiste llega en cuanto vuelves a mirar, y dice cuánto se retrasó.
+alarms-backup = Si te alejas del ahumador, pon también el temporizador del teléfono.
 alarms-notify-not-offered = Este navegador no muestra notificaciones de esta página. En un iPhone hace falta la aplicación en la pantalla de inicio.
 alarms-notify-not-asked = Una notificación muestra una alarma sobre otras aplicaciones, mientras el teléfono deje correr esta página.
 alarms-notify-buttons = Una notificación muestra la alarma sobre otras aplicaciones, con posponer y hecho, mientras el teléfono deje correr esta página.
 alarms-notify-ask = Permitir notificaciones
 alarms-notify-granted = Las notificaciones están permitidas.
 alarms-notify-refused = Las notificaciones están rechazadas. Se puede cambiar en los ajustes del teléfono para esta página.
-alarms-awake = Este teléfono puede dejar la pantalla encendida mientras haya una pieza en el fuego. Con poca batería puede que no.
+alarms-awake = Este teléfono puede dejar la pantalla encendida mientras haya una pieza en el ahumador. Con poca batería puede que no.
 alarms-not-awake = Este navegador no puede dejar la pantalla encendida. Alarga el tiempo de pantalla en los ajustes del teléfono.
-alarms-install = En la pantalla de inicio la aplicación se guarda mejor y puede hacer más.
+alarms-install = En la pantalla de inicio los datos están más seguros, y la aplicación puede hacer más.
 alarms-try = Probar mis alarmas
 alarms-trying = Probando…
 alarms-trial-title = Alarma de prueba
@@ -685,104 +691,104 @@ tried-no-notification = No se mostró ninguna notificación.
 tried-awake = La pantalla puede quedar encendida.
 tried-not-awake = La pantalla no puede quedar encendida ahora.
 tried-kept = El navegador prometió conservar lo guardado.
-tried-not-kept = El navegador no prometió conservar lo guardado. Guarda el asado como archivo para estar seguro.
+tried-not-kept = El navegador no prometió conservar lo guardado. Guarda el ahumado como archivo para estar seguro.
 tried-installed = La aplicación corre desde la pantalla de inicio.
 tried-not-installed = La aplicación corre en una pestaña del navegador.
 
 ## Prompts
 prompts = Manos y útiles limpios
 prompt-probe = Limpia la sonda antes de la siguiente pieza.
-prompt-plate = Toma un plato limpio para lo que sale.
+prompt-plate = Trae un plato limpio para lo que saques.
 prompt-done = Hecho
 
 ## Kitchen: before the cook and after the rest
-kitchen-entry = Cocina: adobo, raciones, bolsas
+kitchen-entry = Cocina: sazonador, porciones, bolsas
 kitchen-due = { $count ->
-    [one] Hay 1 bolsa en la nevera para comer ya.
-   *[other] Hay { $count } bolsas en la nevera para comer ya.
+    [one] Come ya 1 bolsa del refrigerador.
+   *[other] Come ya { $count } bolsas del refrigerador.
  }
 kitchen-past = { $count ->
-    [one] 1 bolsa de la nevera ha pasado su día: tírala.
-   *[other] { $count } bolsas de la nevera han pasado su día: tíralas.
+    [one] A 1 bolsa del refrigerador ya se le pasó el día: tírala.
+   *[other] A { $count } bolsas del refrigerador ya se les pasó el día: tíralas.
  }
 kitchen-title = Cocina
 kitchen-tabs = Partes de la cocina
 kitchen-tab-bags = Bolsas
-kitchen-tab-portions = Raciones
-kitchen-tab-rub = Adobo
-kitchen-empty = Aún no hay bolsas. Después del reposo, reparte las piezas y envásalas aquí.
-kitchen-may-be-deleted = Un iPhone puede borrar lo que guarda una página web tras una semana sin visitarla, y otros teléfonos pueden hacerlo cuando les falta espacio. Pon la aplicación en la pantalla de inicio y guarda los recordatorios para el calendario.
-kitchen-weight = { $weight } en bolsas. La de arriba se come primero.
-kitchen-to-portions = Repartir y envasar
+kitchen-tab-portions = Porciones
+kitchen-tab-rub = Sazonador
+kitchen-empty = Todavía no hay bolsas. Después del reposo, corta las piezas en porciones y empácalas aquí.
+kitchen-may-be-deleted = Un iPhone puede borrar lo que guarda una página web después de una semana sin visitarla, y otros teléfonos cuando les falta espacio. Pon la aplicación en la pantalla de inicio y guarda los recordatorios en tu calendario.
+kitchen-weight = { $weight } en bolsas. Come primero la de arriba.
+kitchen-to-portions = Porcionar y empacar
 kitchen-to-chill = Cuánto tardan en enfriarse
 kitchen-to-labels = Imprimir etiquetas
-kitchen-reminders = Avisos para el calendario
-kitchen-no-reminders = No hay nada que avisar.
+kitchen-reminders = Recordatorios para mi calendario
+kitchen-no-reminders = No hay nada que recordar.
 kitchen-gone = Usadas y tiradas
 grams = { $count } g
 hours = { $count } h
 days = { $count } días
-teaspoons = { $count } cdta.
+teaspoons = { $count } cdita.
 tablespoons = { $count } cda.
 form-whole = entera
-form-sliced = en lonchas
+form-sliced = en rebanadas
 form-chunked = en trozos
 form-shredded = deshebrada
-place-fridge = Nevera
+place-fridge = Refrigerador
 place-freezer = Congelador
 goes-tonight = Esta noche
 packing-plain = Bolsa normal
 packing-covered = En caldo o salsa
 packing-vacuum = Al vacío
-cooling-fridge = En la nevera
+cooling-fridge = En el refrigerador
 cooling-on-ice = Sobre hielo
 cooling-ice-bath = En agua con hielo
 
 bag-number = Bolsa { $number }
 bag-name = { $name }, bolsa { $number }
-bag-facts = { $weight }, { $form }. { $packing }. { $place }. Cocinado { $cooked }.
-bag-eat-by = comer antes del { $day }
-bag-best-by = mejor antes del { $day }
-bag-past = Pasada de fecha: tírala
+bag-facts = { $weight }, { $form }. { $packing }. { $place }. Se cocinó el { $cooked }.
+bag-eat-by = comer a más tardar el { $day }
+bag-best-by = mejor a más tardar el { $day }
+bag-past = Ya pasó su día: tírala
 bag-does-not-keep = no la comas: tírala
-bag-unproved = Ya nada comprueba su carne: una lectura del asado se deshizo o se corrigió después. No la comas hasta que el registro esté bien.
+bag-unproved = Ya nada comprueba esta carne: después se deshizo o se corrigió una lectura del ahumado. No la comas hasta que la bitácora esté bien.
 bag-throw-which = Tirar la bolsa { $number }
-bag-due = Cómela ya: sus días casi se acaban.
+bag-due = Cómela ya: su último día está por llegar.
 bag-used = Usada
 bag-used-which = Usada: bolsa { $number }
 bag-throw-away = Tirar
-bag-to-fridge = Pasar a la nevera
+bag-to-fridge = Pasar al refrigerador
 bag-to-freezer = Pasar al congelador
 bag-reheat = Recalentar esta bolsa
-bag-not-packed = Al final no se guardó
+bag-not-packed = Al final no se empacó
 bag-gone = Esta bolsa se usó o se tiró.
-bag-unknown = Este teléfono no conoce esa bolsa.
+bag-unknown = Este teléfono no tiene esa bolsa.
 done-packed = { $count ->
-    [one] 1 bolsa envasada
-   *[other] { $count } bolsas envasadas
+    [one] 1 bolsa empacada
+   *[other] { $count } bolsas empacadas
  }
 done-moved = Bolsa { $number } movida: { $place }
 done-used = Bolsa { $number } usada
 done-thrown = Bolsa { $number } tirada
-done-weighed = Pesada guardada
-done-rub = Adobo guardado
+done-weighed = Peso guardado
+done-rub = Sazonador guardado
 remind-use = Usar a más tardar mañana: { $bag }
 remind-throw = Tirar: { $bag }
 remind-freezer = Usar pronto, del congelador: { $bag }
 
 label-title = Etiqueta
 label-what = Pechuga de pollo, { $form }
-label-cooked = Cocinada { $cooked }
-label-bath = Baño { $bath }, { $minutes } min
-label-bath-flat = Baño { $bath }, { $minutes } min, acostada
+label-cooked = Se cocinó el { $cooked }
+label-bath = Baño de agua { $bath }, { $minutes } min
+label-bath-flat = Baño de agua { $bath }, { $minutes } min, acostada
 label-code = Abrir la pantalla de recalentar de esta etiqueta
-label-hint = Escribe estas líneas en la bolsa, o imprímelas. El código abre cómo recalentar esta bolsa, sin señal. El tiempo de baño vale para ahora: una bolsa congelada tarda más que una fría.
+label-hint = Escribe estas líneas en la bolsa, o imprímelas. El código abre cómo recalentar esta bolsa, aun sin señal. El tiempo de baño vale para la bolsa como está ahora: congelada tarda más que fría.
 label-unread = Etiqueta sin leer
 label-later = Esta etiqueta es de una versión posterior de la aplicación. Actualízala para leerla.
 label-damaged = El código de esta etiqueta está dañado. Elige la bolsa en la lista.
 labels-title = Imprimir etiquetas
 labels-which = Qué bolsas
-labels-today = Envasadas hoy
+labels-today = Empacadas hoy
 labels-all = Todas
 labels-sheet = Hoja
 labels-sheet-drawn = La hoja tal como se imprime
@@ -798,66 +804,66 @@ labels-print = { $count ->
     [one] Imprimir 1 etiqueta
    *[other] Imprimir { $count } etiquetas
  }
-labels-print-hint = Imprime en papel { $paper } a tamaño real (100 %), sin márgenes. Prueba antes en papel normal.
+labels-print-hint = Imprime en papel { $paper } a tamaño real (100%), sin márgenes. Prueba antes en papel normal.
 paper-letter = carta
 paper-a4 = A4
 labels-no-print = Este navegador no puede imprimir. Escribe la etiqueta a mano.
 
-portions-title = Raciones
-portions-none = Aún no hay piezas comprobadas. Llegan aquí cuando una lectura las comprueba; también se pueden escribir piezas ya cocinadas.
+portions-title = Porciones
+portions-none = Todavía no hay piezas comprobadas. Llegan aquí cuando una lectura las comprueba; también puedes escribir piezas ya cocidas.
 portions-estimate = { $count ->
-    [one] 1 pieza, unos { $weight } cocinada, con { $spread } de más o de menos.
-   *[other] { $count } piezas, unos { $weight } cocinadas, con { $spread } de más o de menos.
+    [one] 1 pieza, aprox. { $weight } ya cocida, con { $spread } de más o de menos.
+   *[other] { $count } piezas, aprox. { $weight } ya cocidas, con { $spread } de más o de menos.
  }
 portions-weighed = { $count ->
-    [one] 1 pieza, { $weight } cocinada.
-   *[other] { $count } piezas, { $weight } cocinadas.
+    [one] 1 pieza, { $weight } ya cocida.
+   *[other] { $count } piezas, { $weight } ya cocidas.
  }
 portions-to-come = { $count ->
-    [one] 1 pieza aún sin comprobar: unos { $weight } ya hecha, más o menos { $spread }.
-   *[other] { $count } piezas aún sin comprobar: unos { $weight } ya hechas, más o menos { $spread }.
+    [one] 1 pieza todavía sin comprobar: aprox. { $weight } ya cocida, con { $spread } de más o de menos.
+   *[other] { $count } piezas todavía sin comprobar: aprox. { $weight } ya cocidas, con { $spread } de más o de menos.
  }
-portions-tonight-left = Esta noche se lleva { $tonight }; quedan unos { $left }.
-portions-tonight-short = Esta noche pide { $tonight }: faltan unos { $short }.
+portions-tonight-left = Esta noche se lleva { $tonight }; quedan aprox. { $left }.
+portions-tonight-short = Esta noche pide { $tonight }: faltan aprox. { $short }.
 portions-weighings = { $count ->
     [one] La estimación cuenta 1 pesada tuya.
    *[other] La estimación cuenta { $count } pesadas tuyas.
  }
-portions-source = Lo que tiene una ración: USDA Standard Reference 28, pechuga cruda, por el peso en crudo; se supone que solo se pierde agua. La sal cuenta el adobo elegido en Adobo.
-portions-weigh = Todas juntas en la balanza ({ $unit })
-portions-weigh-hint = Déjalo vacío para seguir la estimación. Cada pesada mejora las próximas.
-portions-type-pieces = Escribir piezas cocinadas
+portions-source = Lo que tiene una porción: USDA Standard Reference 28, pechuga cruda, por el peso en crudo; se supone que solo se pierde agua. La sal cuenta el sazonador elegido en Sazonador.
+portions-weigh = Todas juntas en la báscula ({ $unit })
+portions-weigh-hint = Déjalo vacío para usar la estimación. Cada pesada mejora las próximas.
+portions-type-pieces = Escribir piezas ya cocidas
 portions-how-many = Cuántas
-portions-cooked-each = Peso cocinado de cada una ({ $unit })
-portions-add-cooked = Añadir piezas cocinadas
+portions-cooked-each = Peso ya cocida de cada una ({ $unit })
+portions-add-cooked = Agregar piezas cocidas
 portions-cooked-hours = Horas desde que salió del calor
-portions-cooked-hours-hint = Tiene que haber llegado a la nevera en dos horas y haber quedado allí. La carne que no, no se guarda: tírala.
+portions-cooked-hours-hint = Tiene que haber llegado al refrigerador en dos horas y haberse quedado ahí. La carne que no, no se guarda: tírala.
 portions-clear-typed = Quitar las piezas escritas
 portions-typed-piece = Pieza escrita { $number }
-portions-tap-hint = Toca una pieza para pasarla al uso siguiente. Las demás se reparten de nuevo, con lo mínimo de sobra.
+portions-tap-hint = Toca una pieza para pasarla a la comida siguiente. Las demás se reparten otra vez, con lo mínimo de sobra.
 portions-move = pasar a { $to }
 portions-dinner-name = Cena
 portions-rest-name = Piezas enteras
-portions-new-name = Almuerzos
+portions-new-name = Lonches
 portions-change-which = Cambiar { $name }
 portions-done = Listo
 portions-done-which = Listo: { $name }
-portions-add = Añadir un uso
-portions-remove = Quitar este uso
-portions-choose-again = Que reparta otra vez la aplicación
+portions-add = Agregar una comida
+portions-remove = Quitar esta comida
+portions-choose-again = Que la aplicación reparta otra vez
 portions-fixed = lo elegiste
 portions-left = Sin usar
 portions-name = Nombre
 portions-wanted = Cuánto
-wanted-servings = Raciones
+wanted-servings = Porciones
 wanted-pieces = Piezas
 wanted-rest = Lo que queda
-portions-each = A cada uno ({ $unit })
+portions-each = Cada porción ({ $unit })
 portions-wish = { $goes }: { $amount }, { $form }
 portions-rest-of = lo que quede
 portions-form = Corte
-portions-goes = Adónde va
-portions-bags = Bolsas (vacío: una por cada)
+portions-goes = A dónde va
+portions-bags = Bolsas (vacío: una para cada una)
 portions-thickness = Grosor de la bolsa ({ $unit })
 portions-packing = En qué
 portions-servings-of = { $count } × { $each }
@@ -873,115 +879,115 @@ portions-gets = { $count ->
 portions-short = Recibe { $weight }, faltan { $short }
 portions-pieces-short = Recibe { $weight }, faltan { $count } piezas
 portions-nothing = No recibe nada
-portions-content = Una ración, más o menos: { $energy } kcal, { $protein } g de proteína, { $fat } g de grasa, { $salt } g de sal
-portions-no-lots = No hay adónde llevar las piezas. Añade un uso.
-portions-too-many = Es demasiado a la vez. Se aceptan hasta 40 piezas y 12 usos.
-portions-bad-weight = Cada pieza y cada ración debe pesar más que nada.
-pack-title = Bolsas por envasar
+portions-content = Una porción, aprox.: { $energy } kcal, { $protein } g de proteína, { $fat } g de grasa, { $salt } g de sal
+portions-no-lots = No hay a dónde llevar las piezas. Agrega una comida.
+portions-too-many = Es demasiado a la vez. Se aceptan hasta 40 piezas y 12 comidas.
+portions-bad-weight = Cada pieza y cada porción deben pesar más de 0.
+pack-title = Bolsas por empacar
 pack-all = { $count ->
-    [one] Envasar 1 bolsa
-   *[other] Envasar { $count } bolsas
+    [one] Empacar 1 bolsa
+   *[other] Empacar { $count } bolsas
  }
-pack-done = Estas bolsas ya están guardadas.
+pack-done = Estas bolsas ya están en tu lista.
 pack-too-late = Demasiado tiempo fuera del frío: tírala
-pack-unproved = { $pieces }: dejó de estar comprobada después de servirla o envasarla, o nunca lo estuvo. No va a ninguna bolsa: no la comas si no se corrige el registro.
-pack-again = Envasarlas una vez más
-pack-demo = La demostración no envasa bolsas.
+pack-unproved = { $pieces }: dejó de estar comprobada después de servirla o empacarla, o nunca lo estuvo. No va a ninguna bolsa: no la comas si no se corrige la bitácora.
+pack-again = Empacarlas otra vez
+pack-demo = La demostración no empaca bolsas.
 
 chill-title = Enfriar
-chill-none = No hay bolsas que enfriar. Reparte antes las piezas.
+chill-none = No hay bolsas por enfriar. Corta primero las porciones.
 chill-core = Centro al embolsar ({ $unit })
 chill-core-hint = Mide la pieza más gruesa. Los tiempos son de un modelo, no una lectura.
 chill-batch = { $what }: { $count } × { $weight }
 chill-times = { $middle } en { $first }, { $cold } en { $second }.
 chill-keeps = Cumple el límite de dos pasos.
-chill-order-title = Envasa en este orden
+chill-order-title = Empaca en este orden
 chill-where = Dónde se enfría
-chill-minutes = Minutos para envasar una bolsa
-chill-in-time = En frío antes de las { $by }. En este orden queda guardada a las { $done }.
-chill-late = Debía estar en frío a las { $by }: { $span } tarde.
+chill-minutes = Minutos para empacar una bolsa
+chill-in-time = En el frío a más tardar a { $by }. En este orden queda empacada a { $done }.
+chill-late = Debía estar en el frío a { $by }: { $span } tarde.
 chill-helps-title = Lo que ayuda
-chill-helps-split = Corta las piezas gruesas, o pon menos en cada bolsa.
-chill-helps-flat = Aplana las bolsas, a 25 mm o menos, y ponlas una al lado de otra.
-chill-helps-ice = Las bolsas cerradas en agua con hielo, removida a ratos, se enfrían varias veces más rápido que en la nevera.
+chill-helps-split = Rebana las piezas gruesas, o pon menos en cada bolsa.
+chill-helps-flat = Aplana las bolsas, a una pulgada (25 mm) o menos, y ponlas una al lado de otra.
+chill-helps-ice = Las bolsas selladas en agua con hielo, removida de vez en cuando, se enfrían varias veces más rápido que en el refrigerador.
 
 reheat-which = Recalentar: { $bag }
-reheat-facts = { $weight }, { $form }, cocinado { $cooked }.
-reheat-not-here = Esta bolsa no está entre las de este teléfono. Todo lo de abajo sale de su etiqueta.
-reheat-time = En un baño a { $bath }
-reheat-likely = Probable: { $likely } hasta { $core } en el centro; el tiempo largo basta aun para una bolsa un octavo más gruesa. Si entra ahora, lista a las { $ready }. Mide el centro.
+reheat-facts = { $weight }, { $form }, se cocinó el { $cooked }.
+reheat-not-here = Esta bolsa no está en la lista de este teléfono. Todo lo de abajo sale de su etiqueta.
+reheat-time = En un baño de agua a { $bath }
+reheat-likely = Probable: { $likely } hasta { $core } en el centro; el tiempo largo alcanza hasta para una bolsa 12% más gruesa. Si entra ahora, lista a { $ready }. Mide el centro.
 reheat-from = Viene
 reheat-chilled = Fría
 reheat-frozen = Congelada
-reheat-bath = Baño ({ $unit })
+reheat-bath = Baño de agua ({ $unit })
 reheat-core = Centro deseado ({ $unit })
 reheat-thickness = Grosor de la bolsa ({ $unit })
 reheat-thickness-hint = De la bolsa plana, o de una pieza entera en lo más grueso. Es lo que más decide.
 reheat-bath-too-cool = El baño debe estar al menos 3 °F (2 °C) más caliente que el centro deseado.
 reheat-bath-too-hot = El agua hierve a 212 °F (100 °C). Se acepta un baño hasta ahí.
 reheat-core-bad = Se acepta un centro de 130 °F a 185 °F (54 °C a 85 °C). Más frío no se debe mantener mucho.
-reheat-too-long = Tardaría más de un día. Usa un baño más caliente o una bolsa más fina.
+reheat-too-long = Tardaría más de un día. Usa un baño más caliente o una bolsa más delgada.
 reheat-bag-bad = Se acepta una bolsa de 10 g a 5 kg y de 5 a 100 mm (0.2 a 4 in) de grosor.
 reheat-thaw-title = Descongelar antes
-reheat-thaw = En la nevera unas { $fridge }, sobre un plato. En agua fría unas { $water }, cambiada cada media hora, y después al calor enseguida.
+reheat-thaw = En el refrigerador aprox. { $fridge }, sobre un plato. En agua fría aprox. { $water }, cambiada cada media hora, y de ahí directo a calentar.
 reheat-other-title = Sartén u horno
-reheat-pan-stir = Sartén: fuego bajo, tapada, un chorrito de caldo; remueve hasta leer { $advised } en el centro.
-reheat-pan-turn = Sartén: fuego bajo, tapada, un chorrito de caldo; dale vueltas hasta leer { $advised } en el centro.
-reheat-oven = Horno: { $oven } o más, tapado, un chorrito de caldo, hasta leer { $advised } en el centro.
+reheat-pan-stir = Sartén: fuego bajo, tapada, un chorrito de caldo; revuelve hasta que el centro marque { $advised }.
+reheat-pan-turn = Sartén: fuego bajo, tapada, un chorrito de caldo; voltéala hasta que el centro marque { $advised }.
+reheat-oven = Horno: { $oven } o más, tapado, un chorrito de caldo, hasta que el centro marque { $advised }.
 
 caution-leftovers = El USDA aconseja { $advised } para las sobras. El FDA Food Code deja recalentar a cualquier temperatura lo que se cocinó y enfrió bien, si se sirve al momento.
 caution-no-hold = No lo mantengas mucho por debajo de 130 °F (54 °C). Sirve al momento, o mantenlo a 135 °F (57 °C) o más.
-caution-slow-to-warm = Su centro está más de cuatro horas por debajo de 130 °F (54 °C). Descongélala antes, o usa una bolsa más fina.
+caution-slow-to-warm = Su centro pasa más de cuatro horas abajo de 130 °F (54 °C). Descongélala antes, o usa una bolsa más delgada.
 caution-vacuum = Al vacío: sin aire, Clostridium botulinum puede crecer por encima de 38 °F (3 °C), sin oler. Guárdala a 38 °F o menos, o congelada, y abre la bolsa antes de que se descongele.
 caution-two-hours = Al frío dentro de dos horas desde el fuego; una hora si hace más de 90 °F (32 °C).
-caution-first-step = Tarda más de dos horas de 135 °F a 70 °F (57 °C a 21 °C): córtala, extiéndela más fina, o usa hielo.
-caution-second-step = Tarda más de seis horas de 135 °F a 41 °F (57 °C a 5 °C) en total: usa hielo o una bolsa más fina.
-caution-past-eat-by = Pasó su fecha. Tírala, huela como huela.
+caution-first-step = Tarda más de dos horas de 135 °F a 70 °F (57 °C a 21 °C): córtala, extiéndela más delgada, o usa hielo.
+caution-second-step = Tarda más de seis horas de 135 °F a 41 °F (57 °C a 5 °C) en total: usa hielo o una bolsa más delgada.
+caution-past-eat-by = Ya pasó su fecha. Tírala, huela como huela.
 caution-too-late = Llegó al frío demasiado tarde. Tírala, huela como huela.
 caution-cooling-over = Ya se enfrió demasiado despacio: dos horas hasta 70 °F (21 °C), seis hasta 41 °F (5 °C) en total. Tírala.
 caution-middle-not-seen = Lleva más de dos horas por debajo de 135 °F (57 °C). Si nadie leyó 70 °F (21 °C) en ese tiempo, tírala.
-caution-slow-to-reheat = Tarda más de dos horas en calentarse. Descongélala antes, o usa una bolsa más fina o agua más caliente.
-caution-slow-to-thaw = Es demasiado tiempo en agua más caliente que una nevera. Descongélala en la nevera.
-caution-days-unknown = Esta etiqueta no dice cuántos días estuvo en la nevera antes de congelarse. Cuatro días en total, antes y después, es lo máximo.
+caution-slow-to-reheat = Tarda más de dos horas en calentarse. Descongélala antes, o usa una bolsa más delgada o agua más caliente.
+caution-slow-to-thaw = Es demasiado tiempo en agua más caliente que un refrigerador. Descongélala en el refrigerador.
+caution-days-unknown = Esta etiqueta no dice cuántos días estuvo en el refrigerador antes de congelarse. Cuatro días en total, antes y después, es lo máximo.
 caution-local-code = Las normas sanitarias de tu lugar van antes que todo lo de aquí.
 
-rub-title = Adobo
-rub-own-name = Mi adobo
-rub-another = Otro adobo
+rub-title = Sazonador
+rub-own-name = Mi sazonador
+rub-another = Otro sazonador
 rub-new-name = Su nombre
-rub-new = Adobo nuevo
+rub-new = Sazonador nuevo
 rub-measure = Una parte es
 rub-by-volume = Una cuchara o taza
 rub-by-weight = Un peso
 rub-parts = Partes
 rub-parts-of = Partes: { $parts }
-rub-spice = Qué
-rub-ingredient = Tu nombre para ello
-rub-blend-salt = Sal que lleva (% en peso)
-rub-blend-hint = 2,5 g de sodio son 6,4 g de sal.
-rub-add = Añadir al adobo
+rub-spice = Ingrediente
+rub-ingredient = Tu nombre para él
+rub-blend-salt = Sal que trae (% en peso)
+rub-blend-hint = { $sodium } g de sodio son { $salt } g de sal.
+rub-add = Agregar al sazonador
 rub-take-out = Quitar
 rub-take-out-which = Quitar { $name }
-rub-empty = Aún no lleva nada. Añade cada ingrediente con sus partes.
-rub-salt-share = { $share } % de sal en peso
-rub-heavy-fact = Los adobos con menos de un 20 % de sal admiten una capa gruesa (práctica común, sin fuente).
+rub-empty = Todavía no lleva nada. Agrega cada ingrediente con sus partes.
+rub-salt-share = { $share }% de sal en peso
+rub-heavy-fact = Los sazonadores con menos de 20% de sal aguantan una capa gruesa (práctica común, sin fuente).
 rub-mix-title = Para mezclar
 rub-for-cook = { $count ->
-    [one] Para el asado abierto: 1 pieza, { $weight } en crudo
-   *[other] Para el asado abierto: { $count } piezas, { $weight } en crudo
+    [one] Para el ahumado abierto: 1 pieza, { $weight } en crudo
+   *[other] Para el ahumado abierto: { $count } piezas, { $weight } en crudo
  }
-rub-no-pieces = No hay piezas que adobar.
-rub-bad = Las partes deben ser 0 o más, y la sal de una mezcla de 0 a 100 %.
+rub-no-pieces = No hay piezas por sazonar.
+rub-bad = Las partes deben ser 0 o más, y la sal de una mezcla, de 0 a 100%.
 rub-coat = Capa
 coat-light = Ligera
 coat-medium = Media
 coat-heavy = Gruesa
-rub-limit = Sal como mucho (g por 100 g de carne)
-rub-total = Adobo para todas: { $weight } g
+rub-limit = Máximo de sal (g por 100 g de carne)
+rub-total = Sazonador para todas: { $weight } g
 rub-level = Sal: { $level } g por 100 g de carne; { $saltiest } g en la pieza más pequeña.
 rub-oil = Aceite para que se pegue: { $oil }
 rub-over = La pieza más pequeña lleva { $saltiest } g de sal por 100 g; tu límite es { $limit } g. Pon una capa más ligera o menos sal.
-brine-title = Salar antes
+brine-title = Salmuera
 brine-none = Sin salmuera
 brine-dry = Salmuera seca
 brine-wet = Salmuera líquida
@@ -991,20 +997,20 @@ brine-salt = Pesa { $grams } g de sal
 brine-between = de { $quick } a { $slow }
 brine-outer = Mitad de fuera sazonada: { $span }
 brine-middle = Sazonada hasta el centro: { $span }
-brine-guide = Una guía según la pieza más gruesa: la sal avanza a velocidades muy distintas. Guárdala en la nevera, y no pongas sal en el adobo.
-brine-outlasts = El centro puede tardar más de lo que dura el pollo crudo en la nevera (dos días). Cocínalo antes.
+brine-guide = Una guía según la pieza más gruesa: la sal avanza a velocidades muy distintas. Guárdala en el refrigerador, y no le pongas sal al sazonador.
+brine-outlasts = El centro puede tardar más de lo que dura el pollo crudo en el refrigerador (dos días). Cocínalo a más tardar entonces.
 spice-table-salt = Sal fina
 spice-coarse-salt = Sal gruesa
 spice-flake-salt = Sal en escamas
 spice-sugar = Azúcar
-spice-brown-sugar = Azúcar moreno
-spice-paprika = Pimentón
+spice-brown-sugar = Azúcar morena
+spice-paprika = Paprika
 spice-black-pepper = Pimienta negra
 spice-garlic = Ajo en polvo
 spice-onion = Cebolla en polvo
 spice-chilli = Chile en polvo
 spice-cumin = Comino
-spice-cayenne = Cayena
+spice-cayenne = Pimienta de cayena
 spice-mustard = Mostaza en polvo
 spice-other = Otra especia
 spice-blend = Una mezcla con sal

@@ -40,11 +40,11 @@ impl Language {
         }
     }
 
-    /// The decimal mark.
-    pub const fn decimal_mark(self) -> char {
+    /// The locale of most of those who read the app in it.
+    pub const fn usual_locale(self) -> &'static str {
         match self {
-            Self::English => '.',
-            Self::Spanish => ',',
+            Self::English => "en-US",
+            Self::Spanish => "es-MX",
         }
     }
 }

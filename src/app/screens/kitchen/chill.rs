@@ -211,12 +211,12 @@ fn Order(
         });
         let turns = packing_order(now, &to_pack.collect::<Vec<_>>());
         let rows = turns.into_iter().map(|turn| {
-            let by = show::clock(turn.done + turn.spare);
+            let by = show::the_time(turn.done + turn.spare);
             let late = turn.spare < Span::zero();
             let text = if late {
                 say!("chill-late", by = by, span = show::span(turn.spare.abs()))
             } else {
-                say!("chill-in-time", by = by, done = show::clock(turn.done))
+                say!("chill-in-time", by = by, done = show::the_time(turn.done))
             };
             view! {
                 <li>

@@ -174,7 +174,7 @@ fn Minutes(
     let shown = move || {
         Some(match time.get() {
             Ok(time) => {
-                let ready = show::clock(cook.now() + time.surely);
+                let ready = show::the_time(cook.now() + time.surely);
                 let cautions = time.cautions.into_iter().map(|caution| {
                     view! {
                         <p class="caution">

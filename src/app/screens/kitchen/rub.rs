@@ -274,10 +274,19 @@ fn AddIngredient(
                     label=wording("rub-blend-salt")
                     text=salt
                     bad=bad_salt
-                    hint=wording("rub-blend-hint")
+                    hint=|| salt_of_sodium()
                 />
             </If>
             <button on:click=add>{wording("rub-add")}</button>
         </div>
     }
+}
+
+/// The sodium that a label states and the salt that holds it, grams. A gram of salt holds 0.393 g of sodium: by
+/// the atomic weights of sodium and chlorine, 22.99 and 35.45 (IUPAC, from memory).
+const SODIUM_AND_SALT: (f64, f64) = (2.5, 6.4);
+
+fn salt_of_sodium() -> String {
+    let (sodium, salt) = SODIUM_AND_SALT;
+    say!("rub-blend-hint", sodium = show::number(sodium, 1), salt = show::number(salt, 1))
 }

@@ -67,7 +67,7 @@ test("a leave-in that missed the middle is told, drawn and re-seated", async (t)
   await person.openPiece(1);
   await page.locator(".cross-section svg").waitFor();
   const told = await page.locator(".cross-section figcaption").innerText();
-  assert.match(told, /^The leave-in is probably not in the coldest spot, about 0\.\d+\sin off\./);
+  assert.match(told, /^The leave-in probe is probably not in the coldest spot, about 0\.\d+\sin off\./);
   await page.locator(".cross-section").scrollIntoViewIfNeeded();
   await person.picture("missed");
   await person.tap("Back");

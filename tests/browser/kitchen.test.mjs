@@ -180,7 +180,7 @@ async function fourProved(person, phone) {
     await person.nextStep();
     await person.openPiece(piece);
     await person.tap(`Pull Piece ${piece}`);
-    await person.stored(`Piece ${piece} off`);
+    await person.stored(`Piece ${piece} pulled`);
   }
 }
 

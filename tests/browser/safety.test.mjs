@@ -92,7 +92,7 @@ test("the rule chosen decides what proves, and undoing the reading takes the pro
   await page.getByText("Time at temperature", { exact: true }).tap();
   await page.getByText(/not validated for the surface/).waitFor();
   await page.getByText(/USDA FSIS, Time-Temperature Tables/).waitFor();
-  await page.getByText(/In force: 170\s°F at once/).waitFor();
+  await page.getByText(/In use: 170\s°F at once/).waitFor();
   await page.getByText(/^165\s°F at once$/).tap();
   await person.stored(/Proof: 165\s°F at once/);
   await person.goTo("Rest");

@@ -56,7 +56,7 @@ test("the ten commonest tasks take no more taps than this", async (t) => {
   });
   await task("pull the piece that is ready", async () => {
     await person.tap(/pulled$/);
-    await person.stored("off");
+    await person.stored("pulled");
   });
   await task("cover what came off", async () => {
     await person.tap(/covered$/);

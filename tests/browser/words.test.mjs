@@ -8,6 +8,7 @@ import { join } from "node:path";
 import { test } from "node:test";
 import { EVENING, Person } from "./cook.mjs";
 import { openApp, siteAndPhone } from "./harness.mjs";
+import { show } from "./look.mjs";
 
 const APP = fileURLToPath(new URL("../../src/app/", import.meta.url));
 
@@ -75,9 +76,8 @@ for (const locale of ["es-MX", "es-US"]) {
     const person = new Person(phone);
     await openApp(phone, site);
     await person.tap("Nuevo ahumado");
-    await phone.page.getByLabel("Peso de cada una").fill("8.1");
+    await phone.page.getByLabel("Peso de cada una").fill("230.6");
     await person.tap("Agregar 1 pieza");
-    await phone.page.getByText(/^8\.1\soz$/).waitFor();
     await person.button("Quitar la pieza 1").waitFor();
     await phone.page.locator("#dinner").fill("18:45");
     await phone.page.locator("#dinner").blur();
@@ -86,5 +86,7 @@ for (const locale of ["es-MX", "es-US"]) {
     await phone.page.locator("#dinner").fill("13:15");
     await phone.page.locator("#dinner").blur();
     await person.stored(/^Cena a la 1:15/);
+    await show(phone.page, "pit");
+    assert.equal(await person.button("Punto decimal").innerText(), ".");
   });
 }

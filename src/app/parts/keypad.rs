@@ -1,3 +1,4 @@
+use cook_model::quantity::TemperatureUnit;
 use leptos::prelude::*;
 
 use crate::words::wording;
@@ -23,13 +24,11 @@ pub fn Keypad(
     let press = move |key: char| {
         bad.set(None);
         text.update(|text| text.push(key));
-        let fahrenheit =
-            preferences::units().temperature == cook_model::quantity::TemperatureUnit::Fahrenheit;
         let whole = text.with_untracked(|text| {
             text.len() == WHOLE_READING && text.chars().all(|c| c.is_ascii_digit())
         });
         // Three digits are all that such a reading has: no fourth tap is needed.
-        if fahrenheit && whole {
+        if is_fahrenheit() && whole {
             on_store.run(());
         }
     };
@@ -49,7 +48,14 @@ pub fn Keypad(
         >
             <div class="typed">
                 <label for=name>
-                    {move || say!("pad-typed", unit = show::temperature_unit())}
+                    {move || {
+                        let unit = show::temperature_unit();
+                        if is_fahrenheit() {
+                            say!("pad-typed-whole", unit = unit)
+                        } else {
+                            say!("pad-typed", unit = unit)
+                        }
+                    }}
                 </label>
                 <input
                     id=name
@@ -98,4 +104,9 @@ pub fn Keypad(
             </button>
         </form>
     }
+}
+
+/// Whether three digits are a whole reading.
+fn is_fahrenheit() -> bool {
+    preferences::units().temperature == TemperatureUnit::Fahrenheit
 }

@@ -54,6 +54,7 @@ pub fn More() -> impl IntoView {
                 </li>
             </ul>
             <Files />
+            <p class="hint">{wording("more-data")}</p>
         </section>
     }
 }

@@ -186,6 +186,6 @@ fn in_water(text: &str, bath: Bath, usual: Temperature) -> Found {
     match bath.offset(shown) {
         Ok(offset) => Ok(Some(offset)),
         Err(CheckProblem::TooFarOff) => Err(say!("check-too-far", most = show::difference(MOST))),
-        Err(problem) => Err(problem.to_string()),
+        Err(_) => Err(say!("check-altitude-bad")),
     }
 }

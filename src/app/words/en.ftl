@@ -43,7 +43,7 @@ tab-more = More
 
 ## Start
 start-title = Pull Order
-start-lead = Every breast gets done at its own time. Add your pieces, type what your thermometer says, and pull each one in its turn.
+start-lead = Every boneless, skinless breast gets done at its own time. Add your pieces, type what your thermometer says, and pull each one in its turn.
 start-new = New cook
 start-continue = Back to this cook
 start-earlier = Earlier cooks
@@ -70,7 +70,7 @@ set-out-whole-pack = Weigh the pack
 set-out-thickest = Thickest part ({ $unit })
 set-out-thickest-hint = Height as it lies. Leave it blank if you did not measure; the forecast is much better with it.
 set-out-start = Temperature going on ({ $unit })
-set-out-start-hint = Colder than 32 °F (0 °C) is frozen: thaw it in the refrigerator first.
+set-out-start-hint = Below 26 °F (-3 °C) it is frozen: thaw it in the refrigerator first. From there to 30 °F (-1 °C) pick Still icy.
 set-out-middle = Middle
 middle-thawed = Thawed
 middle-icy = Still icy
@@ -100,7 +100,7 @@ set-out-put-on = { $count ->
 set-out-units = Units
 units-customary = °F · oz · in
 units-metric = °C · g · mm
-set-out-wash = Wash your hands, cutting board and thermometer after handling raw chicken.
+set-out-wash = For boneless, skinless breasts only: bone and skin change the times. Wash your hands, cutting board and thermometer after handling raw chicken.
 
 ## Messages beside a field
 bad-blank = Nothing typed yet. Type a number such as { $example }.
@@ -161,7 +161,7 @@ do-light-fire = Light the fire
 do-feed-fire = Feed the fire
 
 why-chore = So dinner is on time.
-why-check = Thickest part, lowest of two spots.
+why-check = From the side into the thickest part, until it settles. Lowest of two spots.
 why-cover = Loose foil holds the heat without steaming.
 why-second-place-of = { $piece } read { $temperature } in one spot. One spot is not enough to prove it. The lowest of two counts.
 why-second-place-figure = { $piece } read { $temperature } in one spot, close to the limit. Type the lower of the two.
@@ -234,6 +234,7 @@ instant-read = Instant-read
 leave-in = Leave-in
 places-two = Lowest of two
 pad-typed = Reading in { $unit }
+pad-typed-whole = Reading in { $unit } (three digits save it)
 pad-store = Save reading
 pad-delete = Delete the last digit
 pad-decimal = Decimal point
@@ -267,7 +268,7 @@ plan-cost = Total hold { $held } · lid opened { $openings ->
    *[other] { $openings } times
  } · fuel { $fuel } · in time { $chance }
 plan-calendar = Save the plan to my calendar
-plan-calendar-hint = The phone's own calendar rings even when this page is closed.
+plan-calendar-hint = The phone's own calendar rings even when this page is closed. It does not follow the forecast: save again when times move, and it takes the place of what was saved before.
 pit-low = The pit reads { $temperature } and is not climbing back.
 pit-high = The pit reads { $temperature } and is not coming back down.
 pit-recovering = The pit reads { $temperature } and is climbing back.
@@ -291,7 +292,7 @@ pit-pellet = Pellet grill
 pit-gas = Two-zone gas, or electric
 pit-drum = Drum or water smoker
 habits-times = How long things take
-habits-times-hint = In minutes. Put 0 for feeding if the pit feeds itself.
+habits-times-hint = In minutes. Put 0 for feeding if the pit feeds itself. Time on the counter counts: two hours at most before going on, one above 90 °F (32 °C).
 habits-preheat = Lighting to up to temp (min)
 habits-feed = Feed the fire every (min)
 habits-fridge = Out of the fridge ahead (min)
@@ -493,7 +494,7 @@ trouble-busy = The phone's storage does not answer. Close other windows of Pull 
 trouble-lost = The browser lost its storage, and gets it back once this page is reloaded.
 trouble-replaced = A newer version of Pull Order is open in another window. Close this one.
 trouble-taken = Another window saved something else in this place.
-trouble-failed = The storage failed: { $why }.
+trouble-failed = The phone's storage failed. What the browser said: “{ $why }”.
 trouble-reload = Reload
 
 ## More, settings
@@ -518,6 +519,7 @@ more-cautions = Cautions
 more-settings = Settings
 more-end = Go to the start screen
 more-new = New cook
+more-data = Everything stays on this phone and in this browser; nothing is sent anywhere. Clearing the browser's data for this site erases it, and is how to delete it. Save a cook as a file to keep it.
 
 ## Cautions
 cautions-title = Cautions
@@ -526,7 +528,7 @@ caution-readings = A forecast tells you when to look. It never shows that a piec
 caution-instant-title = The temperature that proves
 caution-instant = Chicken is safe the moment it reads { $rule } in the thickest part.
 caution-every-title = Every piece, two spots
-caution-every = Check every piece by itself with the instant-read, in at least two spots of the thickest part. The lowest one counts. A leave-in probe tells you when to look; it proves nothing.
+caution-every = Check every piece by itself with the instant-read: from the side, tip in the middle of the thickest part, and wait until the number settles. At least two spots; the lowest one counts. A leave-in probe tells you when to look; it proves nothing.
 caution-clean-title = Clean hands, clean thermometer
 caution-clean = Wash hands, cutting board and thermometer between raw and cooked. Clean the probe after each check of an underdone piece. Pull onto a clean plate.
 caution-codes-title = Local food codes come first
@@ -538,7 +540,7 @@ caution-thermometer = Follow its maker's instructions. Test it in ice water and 
 caution-care-title = Take more care for some
 caution-care = Young children, pregnant women, older adults and people with weak immune systems get sick more easily. When in doubt, cook further.
 caution-knows-title = What this app knows
-caution-knows = It knows only what you type. The forecast comes from a heat model with its own errors; wind, an odd shape or a wrong weight can put it off.
+caution-knows = It knows only what you type, and only boneless, skinless breasts. The forecast comes from a heat model with its own errors; wind, an odd shape or a wrong weight can put it off.
 caution-cannot-title = What this app cannot know
 caution-cannot = It cannot know whether the probe was in the coldest spot, in the right piece or read right, how the meat was kept before, or what happened to its surface and after the cook. Nor can it tell a phone's clock that was set forward from a phone that slept: after either, time at temperature starts over.
 
@@ -586,6 +588,7 @@ check-which = Thermometer to test
 check-ice = Reads in ice water ({ $unit })
 check-boiling = Reads in boiling water ({ $unit })
 check-altitude = Altitude ({ $unit })
+check-altitude-bad = An altitude of -1,476 ft (-450 m) to 18,045 ft (5,500 m) is accepted.
 check-boils-at = Water boils at { $temperature } there.
 check-use = Use this from now on
 check-both = The lower of the two tests counts.
@@ -663,7 +666,7 @@ on = On
 off = Off
 alarms-title = Alarms on this phone
 alarms-lead = With this page in front and the screen on, every alarm comes on time. With another app in front, or the screen off, the phone may stop the page within a minute or sooner. What you missed then comes the moment you look again, and says how late it is.
-alarms-backup = When you leave the pit, set the phone's own timer too.
+alarms-backup = A muted phone stays silent: turn silent mode off. When you leave the pit, set the phone's own timer too.
 alarms-notify-not-offered = This browser shows no notifications for this page. On an iPhone they need the app on the home screen.
 alarms-notify-not-asked = A notification shows an alarm over other apps, as long as the phone lets this page run.
 alarms-notify-buttons = A notification shows an alarm over other apps, with snooze and done, as long as the phone lets this page run.
@@ -766,7 +769,7 @@ done-packed = { $count ->
     [one] 1 bag packed
    *[other] { $count } bags packed
  }
-done-moved = Bag { $number } moved: { $place }
+done-moved = Bag { $number } moved: { $place }. The date printed on it no longer holds.
 done-used = Bag { $number } used
 done-thrown = Bag { $number } thrown away
 done-weighed = Weight saved
@@ -924,7 +927,7 @@ reheat-thickness = Thickness of the bag ({ $unit })
 reheat-thickness-hint = Of the flat bag, or of a whole piece at its thickest. It decides most.
 reheat-bath-too-cool = The water bath must be at least 3 °F (2 °C) hotter than the core wanted.
 reheat-bath-too-hot = Water boils at 212 °F (100 °C). A water bath up to that is accepted.
-reheat-core-bad = A core of 130 °F to 185 °F (54 °C to 85 °C) is accepted. Colder must not be held for long.
+reheat-core-bad = A core of 135 °F to 185 °F (57.3 °C to 85 °C) is accepted. Colder is not hot enough to keep.
 reheat-too-long = That would take more than a day. Use a hotter bath or a thinner bag.
 reheat-bag-bad = A bag of 10 g to 5 kg and 5 to 100 mm (0.2 to 4 in) thick is accepted.
 reheat-thaw-title = Thaw first
@@ -934,11 +937,11 @@ reheat-pan-stir = Pan: low heat, lid on, a splash of broth; stir until the middl
 reheat-pan-turn = Pan: low heat, lid on, a splash of broth; turn it until the middle reads { $advised }.
 reheat-oven = Oven: { $oven } or more, covered, a splash of broth, until the middle reads { $advised }.
 
-caution-leftovers = USDA advises { $advised } for leftovers. The FDA Food Code lets food that was cooked and chilled properly be reheated to any temperature if it is served at once.
-caution-no-hold = Do not hold it below 130 °F (54 °C) for long. Serve at once, or keep it at 135 °F (57 °C) or more.
-caution-slow-to-warm = Its core is below 130 °F (54 °C) for more than four hours. Thaw it first, or use a thinner bag.
-caution-vacuum = Vacuum-sealed: without air, Clostridium botulinum can grow above 38 °F (3 °C), with no smell. Keep it at or below 38 °F or frozen, and open the bag before it thaws.
-caution-two-hours = Into the cold within two hours of the pit; one hour where it is above 90 °F (32 °C).
+caution-leftovers = USDA says { $advised } for leftovers. The FDA Food Code allows less only for food that was cooked and chilled properly and is served right away to the person who ordered it.
+caution-no-hold = Serve it right away, or keep it at 140 °F (60 °C) or hotter. Reheat only what you will eat: do not chill it a second time.
+caution-slow-to-warm = It takes more than four hours to get to 135 °F (57 °C). Thaw it first, or use a thinner bag.
+caution-vacuum = Vacuum-sealed: without air, Clostridium botulinum can grow above 38 °F (3 °C), with no smell. Keep it at 38 °F or below, or frozen. Thaw it in the fridge, or heat it from frozen.
+caution-two-hours = Within two hours of the pit, into a fridge at 40 °F (4 °C) or below; within one hour where it is above 90 °F (32 °C).
 caution-first-step = Takes more than two hours from 135 °F to 70 °F (57 °C to 21 °C): cut it up, spread it thinner, or use ice.
 caution-second-step = Takes more than six hours from 135 °F to 41 °F (57 °C to 5 °C) in all: use ice or a thinner bag.
 caution-past-eat-by = Past its eat-by day. Throw it away, whatever it smells like.
@@ -996,7 +999,7 @@ brine-salt = Weigh out { $grams } g of salt
 brine-between = { $quick } to { $slow }
 brine-outer = Outer half seasoned: { $span }
 brine-middle = Seasoned to the middle: { $span }
-brine-guide = A guide by the thickest piece: salt spreads at very different speeds. Keep it in the fridge, and leave the salt out of the rub.
+brine-guide = A guide by the thickest piece: salt spreads at very different speeds. Keep it in the fridge, and leave the salt out of the rub. Chicken sold with an added solution (read the package) already holds salt: skip the brine and go light on the rub.
 brine-outlasts = The middle may take longer than raw chicken keeps in the fridge (two days). Cook it by then.
 spice-table-salt = Table salt
 spice-coarse-salt = Coarse salt

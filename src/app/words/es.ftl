@@ -44,7 +44,7 @@ tab-more = Más
 
 ## Start
 start-title = Pull Order
-start-lead = Cada pechuga está lista a su hora. Agrega tus piezas, escribe lo que marca tu termómetro y saca cada una cuando le toque.
+start-lead = Cada pechuga sin hueso ni piel está lista a su hora. Agrega tus piezas, escribe lo que marca tu termómetro y saca cada una cuando le toque.
 start-new = Nuevo ahumado
 start-continue = Volver a este ahumado
 start-earlier = Ahumados anteriores
@@ -71,7 +71,7 @@ set-out-whole-pack = Pesar el paquete
 set-out-thickest = Parte más gruesa ({ $unit })
 set-out-thickest-hint = La altura tal como está puesta. Déjalo vacío si no la mediste; con ella el pronóstico es mucho mejor.
 set-out-start = Temperatura al entrar ({ $unit })
-set-out-start-hint = A menos de 32 °F (0 °C) está congelada: descongélala antes en el refrigerador.
+set-out-start-hint = A menos de 26 °F (-3 °C) está congelada: descongélala antes en el refrigerador. De ahí a 30 °F (-1 °C) elige Aún con hielo.
 set-out-middle = Centro
 middle-thawed = Descongelado
 middle-icy = Aún con hielo
@@ -101,7 +101,7 @@ set-out-put-on = { $count ->
 set-out-units = Unidades
 units-customary = °F · oz · in
 units-metric = °C · g · mm
-set-out-wash = Lávate las manos y lava la tabla y el termómetro después de tocar pollo crudo.
+set-out-wash = Solo para pechugas sin hueso ni piel: el hueso y la piel cambian los tiempos. Lávate las manos y lava la tabla y el termómetro después de tocar pollo crudo.
 
 ## Messages beside a field
 bad-blank = Todavía no hay nada escrito. Escribe un número, por ejemplo { $example }.
@@ -162,7 +162,7 @@ do-light-fire = Enciende el fuego
 do-feed-fire = Échale combustible al fuego
 
 why-chore = Para que la cena esté a tiempo.
-why-check = Parte más gruesa, el menor de dos puntos.
+why-check = De lado, en la parte más gruesa, hasta que se estabilice. El menor de dos puntos.
 why-cover = El papel flojo guarda el calor sin cocer al vapor.
 why-second-place-of = Un punto de { $piece } marcó { $temperature }. Un solo punto no basta para comprobarla. Cuenta el menor de dos.
 why-second-place-figure = Un punto de { $piece } marcó { $temperature }, cerca del límite. Escribe el menor de los dos.
@@ -194,7 +194,7 @@ do-keep-hot = Conserva el calor de { $pieces }
 do-serve = Sirve { $pieces }
 why-reads = Marcó { $temperature }.
 why-peak = Debe estar en su máximo, aprox. { $temperature }.
-why-keep-hot = Con papel aluminio, en un horno a 170 °F (75 °C) o en una hielera tibia. Debe seguir a 140 °F (60 °C) o más: lee una ahora.
+why-keep-hot = Con papel aluminio, en un horno a 170 °F (75 °C) o en una hielera tibia. Debe seguir a 140 °F (60 °C) o más: mide una ahora.
 act-answer = Responder
 act-check = Tapa abierta: empezar a medir
 act-chilled = En el refrigerador: { $pieces }
@@ -235,6 +235,7 @@ instant-read = Lectura instantánea
 leave-in = Sonda fija
 places-two = Menor de dos
 pad-typed = Lectura en { $unit }
+pad-typed-whole = Lectura en { $unit } (con tres dígitos se guarda)
 pad-store = Guardar lectura
 pad-delete = Borrar el último dígito
 pad-decimal = Punto decimal
@@ -268,7 +269,7 @@ plan-cost = Espera total { $held } · tapa abierta { $openings ->
    *[other] { $openings } veces
  } · combustible { $fuel } · a tiempo { $chance }
 plan-calendar = Guardar el plan para mi calendario
-plan-calendar-hint = El calendario del teléfono suena aunque esta página esté cerrada.
+plan-calendar-hint = El calendario del teléfono suena aunque esta página esté cerrada. No sigue el pronóstico: guárdalo otra vez cuando cambien las horas, y reemplaza lo que guardaste antes.
 pit-low = El ahumador marca { $temperature } y no se recupera.
 pit-high = El ahumador marca { $temperature } y no baja.
 pit-recovering = El ahumador marca { $temperature } y se recupera.
@@ -292,7 +293,7 @@ pit-pellet = Asador de pellets
 pit-gas = Gas a un lado, o eléctrico
 pit-drum = Tambor o ahumador de agua
 habits-times = Cuánto tarda cada cosa
-habits-times-hint = En minutos. Pon 0 si el ahumador se alimenta solo.
+habits-times-hint = En minutos. Pon 0 si el ahumador se alimenta solo. El tiempo fuera del refrigerador cuenta: dos horas como máximo antes de entrar, una con más de 90 °F (32 °C).
 habits-preheat = De encender a estar caliente (min)
 habits-feed = Echar combustible cada (min)
 habits-fridge = Fuera del refrigerador antes (min)
@@ -494,7 +495,7 @@ trouble-busy = El almacenamiento no responde. Cierra otras ventanas de Pull Orde
 trouble-lost = El navegador perdió su almacenamiento y lo recupera al volver a cargar esta página.
 trouble-replaced = Hay una versión más nueva de Pull Order abierta en otra ventana. Cierra esta.
 trouble-taken = Otra ventana guardó otra cosa en este lugar.
-trouble-failed = El almacenamiento falló: { $why }.
+trouble-failed = Falló el almacenamiento del teléfono. Lo que dijo el navegador: “{ $why }”.
 trouble-reload = Volver a cargar
 
 ## More, settings
@@ -519,6 +520,7 @@ more-cautions = Precauciones
 more-settings = Ajustes
 more-end = Ir a la pantalla de inicio
 more-new = Nuevo ahumado
+more-data = Todo se queda en este teléfono y en este navegador; nada se envía a ningún lado. Borrar los datos del navegador de este sitio lo borra todo: así se elimina. Guarda un ahumado como archivo para conservarlo.
 
 ## Cautions
 cautions-title = Precauciones
@@ -527,7 +529,7 @@ caution-readings = Un pronóstico te dice cuándo mirar. Nunca demuestra que una
 caution-instant-title = La temperatura que comprueba
 caution-instant = El pollo es seguro en cuanto marca { $rule } en la parte más gruesa.
 caution-every-title = Cada pieza, dos puntos
-caution-every = Mide cada pieza por separado con el termómetro de lectura instantánea, al menos en dos puntos de la parte más gruesa. Cuenta el menor. Una sonda fija te dice cuándo mirar; no comprueba nada.
+caution-every = Mide cada pieza por separado con el termómetro de lectura instantánea: de lado, con la punta en el centro de la parte más gruesa, y espera a que el número se estabilice. Al menos dos puntos; cuenta el menor. Una sonda fija te dice cuándo mirar; no comprueba nada.
 caution-clean-title = Manos limpias, termómetro limpio
 caution-clean = Lávate las manos y lava la tabla y el termómetro entre lo crudo y lo cocido. Limpia la sonda después de medir una pieza que aún no está. Usa un plato limpio al sacar.
 caution-codes-title = Las normas de tu lugar van primero
@@ -539,7 +541,7 @@ caution-thermometer = Sigue las instrucciones del fabricante. Pruébalo en agua 
 caution-care-title = Más cuidado con algunas personas
 caution-care = Los niños pequeños, las embarazadas, los adultos mayores y las personas con defensas bajas se enferman más fácil. Si tienes duda, cocina más.
 caution-knows-title = Lo que esta aplicación sabe
-caution-knows = Solo sabe lo que escribes. El pronóstico sale de un modelo de calor con sus propios errores; el viento, una forma rara o un peso equivocado lo desvían.
+caution-knows = Solo sabe lo que escribes, y solo de pechugas sin hueso ni piel. El pronóstico sale de un modelo de calor con sus propios errores; el viento, una forma rara o un peso equivocado lo desvían.
 caution-cannot-title = Lo que esta aplicación no puede saber
 caution-cannot = No puede saber si la sonda estaba en el punto más frío, en la pieza correcta o bien leída, cómo se guardó antes la carne, ni qué pasó en su superficie o después del ahumado. Tampoco distingue un reloj adelantado de un teléfono dormido: después de cualquiera de los dos, el tiempo a temperatura empieza de nuevo.
 
@@ -587,6 +589,7 @@ check-which = Termómetro que se prueba
 check-ice = Marca en agua con hielo ({ $unit })
 check-boiling = Marca en agua hirviendo ({ $unit })
 check-altitude = Altitud ({ $unit })
+check-altitude-bad = Se acepta una altitud de -450 m (-1,476 ft) a 5,500 m (18,045 ft).
 check-boils-at = Allí el agua hierve a { $temperature }.
 check-use = Usar esto desde ahora
 check-both = Cuenta la menor de las dos pruebas.
@@ -664,7 +667,7 @@ on = Sí
 off = No
 alarms-title = Alarmas en este teléfono
 alarms-lead = Con esta página al frente y la pantalla encendida, cada alarma llega a su hora. Con otra aplicación al frente, o la pantalla apagada, el teléfono puede detener la página en un minuto o antes. Lo que te perdiste llega en cuanto vuelves a mirar, y dice cuánto se retrasó.
-alarms-backup = Si te alejas del ahumador, pon también el temporizador del teléfono.
+alarms-backup = Un teléfono en silencio no suena: quita el modo silencio. Si te alejas del ahumador, pon también el temporizador del teléfono.
 alarms-notify-not-offered = Este navegador no muestra notificaciones de esta página. En un iPhone hace falta la aplicación en la pantalla de inicio.
 alarms-notify-not-asked = Una notificación muestra una alarma sobre otras aplicaciones, mientras el teléfono deje correr esta página.
 alarms-notify-buttons = Una notificación muestra la alarma sobre otras aplicaciones, con posponer y hecho, mientras el teléfono deje correr esta página.
@@ -767,7 +770,7 @@ done-packed = { $count ->
     [one] 1 bolsa empacada
    *[other] { $count } bolsas empacadas
  }
-done-moved = Bolsa { $number } movida: { $place }
+done-moved = Bolsa { $number } movida: { $place }. La fecha impresa en ella ya no vale.
 done-used = Bolsa { $number } usada
 done-thrown = Bolsa { $number } tirada
 done-weighed = Peso guardado
@@ -925,7 +928,7 @@ reheat-thickness = Grosor de la bolsa ({ $unit })
 reheat-thickness-hint = De la bolsa plana, o de una pieza entera en lo más grueso. Es lo que más decide.
 reheat-bath-too-cool = El baño debe estar al menos 3 °F (2 °C) más caliente que el centro deseado.
 reheat-bath-too-hot = El agua hierve a 212 °F (100 °C). Se acepta un baño hasta ahí.
-reheat-core-bad = Se acepta un centro de 130 °F a 185 °F (54 °C a 85 °C). Más frío no se debe mantener mucho.
+reheat-core-bad = Se acepta un centro de 135 °F a 185 °F (57.3 °C a 85 °C). Menos no basta para conservarlo caliente.
 reheat-too-long = Tardaría más de un día. Usa un baño más caliente o una bolsa más delgada.
 reheat-bag-bad = Se acepta una bolsa de 10 g a 5 kg y de 5 a 100 mm (0.2 a 4 in) de grosor.
 reheat-thaw-title = Descongelar antes
@@ -935,11 +938,11 @@ reheat-pan-stir = Sartén: fuego bajo, tapada, un chorrito de caldo; revuelve ha
 reheat-pan-turn = Sartén: fuego bajo, tapada, un chorrito de caldo; voltéala hasta que el centro marque { $advised }.
 reheat-oven = Horno: { $oven } o más, tapado, un chorrito de caldo, hasta que el centro marque { $advised }.
 
-caution-leftovers = El USDA aconseja { $advised } para las sobras. El FDA Food Code deja recalentar a cualquier temperatura lo que se cocinó y enfrió bien, si se sirve al momento.
-caution-no-hold = No lo mantengas mucho por debajo de 130 °F (54 °C). Sirve al momento, o mantenlo a 135 °F (57 °C) o más.
-caution-slow-to-warm = Su centro pasa más de cuatro horas abajo de 130 °F (54 °C). Descongélala antes, o usa una bolsa más delgada.
-caution-vacuum = Al vacío: sin aire, Clostridium botulinum puede crecer por encima de 38 °F (3 °C), sin oler. Guárdala a 38 °F o menos, o congelada, y abre la bolsa antes de que se descongele.
-caution-two-hours = Al frío dentro de dos horas desde el fuego; una hora si hace más de 90 °F (32 °C).
+caution-leftovers = El USDA pide { $advised } para las sobras. El FDA Food Code permite menos solo para lo que se cocinó y enfrió bien y se sirve de inmediato a quien lo pidió.
+caution-no-hold = Sirve de inmediato, o mantenlo a 140 °F (60 °C) o más. Recalienta solo lo que te vas a comer: no lo enfríes otra vez.
+caution-slow-to-warm = Tarda más de cuatro horas en llegar a 135 °F (57 °C). Descongélala antes, o usa una bolsa más delgada.
+caution-vacuum = Al vacío: sin aire, Clostridium botulinum puede crecer a más de 38 °F (3 °C), sin oler. Guárdala a 38 °F o menos, o congelada. Descongélala en el refrigerador, o caliéntala congelada.
+caution-two-hours = En menos de dos horas desde el ahumador, a un refrigerador a 40 °F (4 °C) o menos; en menos de una si hace más de 90 °F (32 °C).
 caution-first-step = Tarda más de dos horas de 135 °F a 70 °F (57 °C a 21 °C): córtala, extiéndela más delgada, o usa hielo.
 caution-second-step = Tarda más de seis horas de 135 °F a 41 °F (57 °C a 5 °C) en total: usa hielo o una bolsa más delgada.
 caution-past-eat-by = Ya pasó su fecha. Tírala, huela como huela.
@@ -997,7 +1000,7 @@ brine-salt = Pesa { $grams } g de sal
 brine-between = de { $quick } a { $slow }
 brine-outer = Mitad de fuera sazonada: { $span }
 brine-middle = Sazonada hasta el centro: { $span }
-brine-guide = Una guía según la pieza más gruesa: la sal avanza a velocidades muy distintas. Guárdala en el refrigerador, y no le pongas sal al sazonador.
+brine-guide = Una guía según la pieza más gruesa: la sal avanza a velocidades muy distintas. Guárdala en el refrigerador, y no le pongas sal al sazonador. El pollo que se vende con solución añadida (lee el empaque) ya trae sal: sáltate la salmuera y usa poco sazonador.
 brine-outlasts = El centro puede tardar más de lo que dura el pollo crudo en el refrigerador (dos días). Cocínalo a más tardar entonces.
 spice-table-salt = Sal fina
 spice-coarse-salt = Sal gruesa

@@ -4,6 +4,7 @@
 use core::ops::RangeInclusive;
 
 use super::Problem;
+use crate::heat::COLDEST;
 use crate::history::Tolerances;
 use crate::piece::Piece;
 use crate::plan::Habits;
@@ -24,8 +25,7 @@ pub const PULL_TARGET: RangeInclusive<Temperature> =
 pub const AMBIENT: RangeInclusive<Temperature> =
     Temperature::from_f(-40.0)..=Temperature::from_f(130.0);
 /// A piece as it goes on: not frozen, not cooked already.
-pub const START: RangeInclusive<Temperature> =
-    Temperature::from_f(32.0)..=Temperature::from_f(90.0);
+pub const START: RangeInclusive<Temperature> = COLDEST..=Temperature::from_f(90.0);
 /// A boneless breast.
 pub const WEIGHT: RangeInclusive<Mass> = Mass::from_g(50.0)..=Mass::from_g(1000.0);
 /// The thickest part of a boneless breast.
@@ -113,4 +113,21 @@ pub fn check_habits(habits: &Habits) -> Result<Habits, Problem> {
         .into_iter()
         .try_for_each(|span| check(span, &HABIT).map(|_| ()))?;
     Ok(*habits)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_breast_that_was_never_frozen_is_not_refused_as_frozen() {
+        // USDA, 9 CFR 381.129 (from memory): poultry is "fresh" that was never below 26 F; at 0 F it is
+        // frozen.
+        for fresh in [26.0, 28.0, 30.0, 32.0, 40.0] {
+            assert!(check(Temperature::from_f(fresh), &START).is_ok(), "{fresh}");
+        }
+        for frozen in [0.0, 20.0, 25.0, f64::NAN] {
+            assert!(check(Temperature::from_f(frozen), &START).is_err(), "{frozen}");
+        }
+    }
 }

@@ -58,7 +58,7 @@ pub(crate) use composition::FUSION;
 pub use medium::Medium;
 pub use pit::PitKind;
 pub use solver::{State, Tuning, resume, resume_to_core, trace};
-pub use start::{Start, StartProblem};
+pub use start::{COLDEST, Start, StartProblem};
 pub use surface::{Evaporation, Surface};
 pub use surroundings::{Leg, LidResponse, Surroundings};
 pub use system::System;

@@ -6,9 +6,10 @@ use super::body::Body;
 use crate::piece::Piece;
 use crate::quantity::Temperature;
 
-/// The coldest and the warmest raw meat may start at. Colder is frozen; warmer is a mistyped value
-/// or not raw.
-const COLDEST: Temperature = Temperature::from_c(0.0);
+/// The coldest raw meat may start at. Poultry sold as fresh was never below 26 F (USDA, 9 CFR 381.129, from
+/// memory), and lean meat begins to freeze near 30 F: what is below 26 F is frozen.
+pub const COLDEST: Temperature = Temperature::from_f(26.0);
+/// The warmest: what is warmer is a mistyped value or not raw.
 const WARMEST: Temperature = Temperature::from_c(35.0);
 /// Of a piece whose middle is still icy: how far out the ice reaches, as a part of the way to the
 /// surface and to the edge, and the part of the freezable water there that is ice. A middle that
@@ -28,15 +29,15 @@ pub struct Start {
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Error)]
 #[non_exhaustive]
 pub enum StartProblem {
-    /// Below 0 C, or not a number.
+    /// Below 26 F, or not a number.
     #[error(
-        "the piece is frozen: thaw it in the refrigerator first. A start temperature from 32 F \
-         (0 C) to 95 F (35 C) is accepted"
+        "the piece is frozen: thaw it in the refrigerator first. A start temperature from 26 F \
+         (-3 C) to 95 F (35 C) is accepted"
     )]
     Frozen,
     /// Above 35 C.
     #[error(
-        "that is too warm for a raw piece. A start temperature from 32 F (0 C) to 95 F (35 C) is \
+        "that is too warm for a raw piece. A start temperature from 26 F (-3 C) to 95 F (35 C) is \
          accepted"
     )]
     TooWarm,
@@ -46,7 +47,7 @@ impl Start {
     /// The same temperature throughout, as after a night in the refrigerator, or tempered.
     ///
     /// # Errors
-    /// Below 0 C the piece is frozen, and above 35 C it is no raw piece.
+    /// Below 26 F the piece is frozen, and above 35 C it is no raw piece.
     pub fn even(temperature: Temperature) -> Result<Self, StartProblem> {
         if temperature > WARMEST {
             Err(StartProblem::TooWarm)

@@ -6,16 +6,19 @@ use crate::quantity::Temperature;
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 #[non_exhaustive]
 pub enum Caution {
-    /// Leftovers: USDA advises 165 F. The FDA Food Code lets food that was cooked and cooled
-    /// properly be reheated to any temperature for serving at once, and asks 165 F for holding.
+    /// Leftovers: USDA advises 165 F. The FDA Food Code's "any temperature" is for food cooked and cooled
+    /// properly and served at once to the consumer who ordered it, which a home kitchen is not.
     LeftoversTo165,
-    /// Food must not be held for long below 130 F: serve at once, or hold at 135 F or above.
-    NoHoldBelow130,
-    /// With what it brings it is between 41 and 130 F for more than four hours: thaw it first, or use a
+    /// Serve at once, or hold at 140 F or above, which USDA tells consumers (a food business: 135 F); and
+    /// do not cool it a second time.
+    ServeOrHoldHot,
+    /// With what it brings it is between 41 and 135 F for more than four hours: thaw it first, or use a
     /// thinner bag.
     SlowToWarm,
     /// Vacuum-sealed: without air *Clostridium botulinum* can grow above 38 F, without a smell.
-    /// Keep it at or below 38 F or frozen, and open the bag before it thaws.
+    /// Keep it at or below 38 F or frozen. The Food Code of 2022 lets a business under a plan keep such bags
+    /// at 41 F for seven days, or at 34 F for thirty; 38 F is the older, stricter figure. To open the bag before it
+    /// thaws is asked of fish alone (3-501.13). All from memory.
     Vacuum,
     /// Get it into the cold within two hours of the pit, one hour above 90 F.
     TwoHours,
@@ -43,30 +46,26 @@ impl Caution {
     /// What USDA advises for leftovers.
     pub const LEFTOVERS: Temperature = Temperature::from_f(165.0);
 
-    /// Where it comes from.
+    /// Where it comes from: names and numbers alone, which stand in any language. Those of the Food Code
+    /// are from memory.
     pub const fn source(self) -> &'static str {
         match self {
             Self::LeftoversTo165 => {
-                "USDA consumer advice on leftovers; FDA Food Code 2022, 3-403.10 and 3-403.11"
+                "USDA FSIS, Leftovers and Food Safety; FDA Food Code 2022, 3-403.10, 3-403.11"
             }
-            Self::NoHoldBelow130 => "FDA Food Code 2022, 3-501.16 (hot holding)",
-            Self::SlowToWarm => "FDA Food Code 2022, 3-501.19 (time as a control)",
-            Self::Vacuum => {
-                "FDA Food Code 2022, 3-502.12 and 3-501.13 (reduced oxygen packaging, thawing)"
+            Self::ServeOrHoldHot => {
+                "USDA FSIS, Leftovers and Food Safety; FDA Food Code 2022, 3-501.16"
             }
-            Self::TwoHours | Self::TooLateIntoCold => "USDA consumer advice (two-hour rule)",
+            Self::SlowToWarm => "FDA Food Code 2022, 3-501.19",
+            Self::Vacuum => "FDA Food Code 2022, 3-502.12",
+            Self::TwoHours | Self::TooLateIntoCold => "USDA FSIS, Danger Zone (40 °F - 140 °F)",
             Self::FirstStepSlow
             | Self::SecondStepSlow
             | Self::CoolingOver
-            | Self::MiddleNotSeen => "FDA Food Code 2022, 3-501.14 (cooling)",
-            Self::SlowToReheat => {
-                "FDA Food Code 2022, 3-403.11 (reheating for hot holding within 2 hours)"
-            }
-            Self::SlowToThaw => {
-                "USDA consumer advice on thawing (two to three hours in cold water at the most); FDA \
-                 Food Code 2022, 3-501.13 (from memory)"
-            }
-            Self::PastEatBy | Self::DaysUnknown => "FoodSafety.gov cold food storage chart",
+            | Self::MiddleNotSeen => "FDA Food Code 2022, 3-501.14",
+            Self::SlowToReheat => "FDA Food Code 2022, 3-403.11",
+            Self::SlowToThaw => "USDA FSIS, The Big Thaw; FDA Food Code 2022, 3-501.13",
+            Self::PastEatBy | Self::DaysUnknown => "FoodSafety.gov, Cold Food Storage Chart",
         }
     }
 }

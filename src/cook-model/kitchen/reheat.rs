@@ -13,9 +13,10 @@ use crate::heat::{Leg, Start, Surface, Surroundings, Tuning, trace};
 use crate::quantity::{Span, Temperature, TemperatureDifference};
 use crate::safety::LONGEST_WARM_UP;
 
-/// Core temperatures a bath is used for. Below 130 F food must not be held for long.
+/// Core temperatures a bath is used for. From the first on food may be held hot: FDA Food Code 2022,
+/// 3-501.16 (from memory; its 130 F is for roasts alone).
 pub const CORE: RangeInclusive<Temperature> =
-    Temperature::from_f(130.0)..=Temperature::from_f(185.0);
+    Temperature::from_f(135.0)..=Temperature::from_f(185.0);
 /// Usual core: hot food is held and served at 135 F or above (FDA Food Code 3-501.16).
 pub const USUAL_CORE: Temperature = Temperature::from_f(135.0);
 /// Usual bath: a sealed whole breast in it for about an hour is hot through (common practice, no
@@ -39,8 +40,9 @@ const UNTIL: [Span; 3] = [Span::hours(1), Span::hours(5), LONGEST];
 /// The longest that reheating may take. Source: FDA Food Code 2022, 3-403.11; COMAR 10.15.03.11: 165 F
 /// within 2 h.
 const LONGEST_REHEAT: Span = Span::hours(2);
-/// Under it food must not be for long on its way up.
-const DANGER_TOP: Temperature = Temperature::from_f(130.0);
+/// Under it food must not be for long on its way up. Source: FDA Food Code 2022, 3-501.19, time as the
+/// only control, which counts below the temperature of hot holding (from memory).
+const DANGER_TOP: Temperature = Temperature::from_f(135.0);
 
 /// What is to be reheated, how.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -62,9 +64,9 @@ pub struct BathPlan {
 pub struct BathTime {
     /// The likeliest time to the core temperature.
     pub likely: Span,
-    /// By then even a bag an eighth thicker is there.
+    /// By then even a bag 12 % thicker is there.
     pub surely: Span,
-    /// How long the core is under 130 F of the time that is sure.
+    /// How long the core is under 135 F of the time that is sure.
     pub warming: Span,
     /// What to say beside it.
     pub cautions: Vec<Caution>,
@@ -82,7 +84,7 @@ pub enum ReheatProblem {
     BathTooHot,
     /// A core that is not safe to hold, or is overdone.
     #[error(
-        "a core of 130 F to 185 F (54 C to 85 C) is accepted: colder must not be held for long"
+        "a core of 135 F to 185 F (57.3 C to 85 C) is accepted: colder is not hot enough to keep"
     )]
     Core,
     /// A weight or thickness no bag has.
@@ -142,7 +144,7 @@ fn cautions(plan: &BathPlan, warming: Span) -> Vec<Caution> {
     if plan.core < Caution::LEFTOVERS {
         cautions.push(Caution::LeftoversTo165);
     }
-    cautions.push(Caution::NoHoldBelow130);
+    cautions.push(Caution::ServeOrHoldHot);
     if plan.warm + warming > LONGEST_WARM_UP {
         cautions.push(Caution::SlowToWarm);
     } else if warming > LONGEST_REHEAT {
@@ -157,7 +159,7 @@ fn cautions(plan: &BathPlan, warming: Span) -> Vec<Caution> {
 /// How to reheat without a bath. No time is computed: a thermometer says when it is done.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub enum Guidance {
-    /// In a covered pan over a low flame, with a splash of broth or water.
+    /// In a covered pan over low heat, with a splash of broth or water.
     Pan {
         /// Stirring helps what is in small pieces; a whole one is turned.
         stir: bool,

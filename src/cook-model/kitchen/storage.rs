@@ -13,8 +13,9 @@ pub const FRIDGE_USE_WITHIN: Span = Span::days(3);
 pub const FRIDGE_THROW_AFTER: Span = Span::days(4);
 
 /// Months at 0 F (-18 C) before quality falls, plain pieces and pieces covered with broth or gravy
-/// (the same chart: cooked poultry pieces, plain 4; in broth or gravy 6). Frozen at 0 F food stays
-/// safe without limit: this is quality, not safety.
+/// (the older USDA chart: cooked poultry pieces, plain 4; in broth or gravy 6; the current one gives cooked
+/// meat or poultry 2 to 6 without a difference, from memory, and both lie within it). Frozen at 0 F food
+/// stays safe without limit: this is quality, not safety.
 const FREEZER_MONTHS_PLAIN: Months = Months::new(4);
 const FREEZER_MONTHS_COVERED: Months = Months::new(6);
 

@@ -44,11 +44,13 @@ impl Caution {
         Self::WhatItCannotKnow,
     ];
 
-    /// Where it comes from, where it has a source outside the app.
+    /// Where it comes from, where it has a source outside the app: names that stand in any language.
     pub const fn source(self) -> Option<&'static str> {
         match self {
-            Self::InstantKill => Some("FDA Food Code 2022, 3-401.11(A)(3); USDA consumer advice"),
-            Self::CleanBetween | Self::HigherCare => Some("USDA consumer advice"),
+            Self::InstantKill => {
+                Some("FDA Food Code 2022, 3-401.11(A)(3); USDA FSIS, Safe Temperature Chart")
+            }
+            Self::CleanBetween | Self::HigherCare => Some("USDA FSIS, Keep Food Safe!"),
             _ => None,
         }
     }

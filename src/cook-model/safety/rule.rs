@@ -56,15 +56,13 @@ impl ProofRule {
     pub const fn source(self) -> &'static str {
         match self {
             Self::Instant => {
-                "FDA Food Code 2022, 3-401.11(A)(3); USDA safe minimum internal temperature chart"
+                "FDA Food Code 2022, 3-401.11(A)(3); USDA FSIS, Safe Temperature Chart"
             }
-            Self::Stricter { .. } => {
-                "The cook's own figure, never below 165 F (FDA Food Code 2022, 3-401.11(A)(3))"
-            }
+            // The cook's own figure is never below this rule's.
+            Self::Stricter { .. } => "FDA Food Code 2022, 3-401.11(A)(3)",
             Self::Held { .. } => {
-                "USDA FSIS, Time-Temperature Tables for Cooking Ready-to-Eat Poultry Products, \
-                 chicken, 7-log10 reduction of Salmonella; Cooking Guideline for Meat and Poultry \
-                 Products (Revised Appendix A, 2021)"
+                "USDA FSIS, Time-Temperature Tables for Cooking Ready-to-Eat Poultry Products; Cooking \
+                 Guideline for Meat and Poultry Products (Revised Appendix A, 2021)"
             }
         }
     }

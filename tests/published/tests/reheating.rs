@@ -106,6 +106,18 @@ fn reheating_for_more_than_two_hours_is_said_and_what_went_before_counts() {
 }
 
 #[test]
+fn the_four_hours_run_until_the_core_is_hot_enough_to_hold() {
+    // Food Code 2022, 3-501.16 and 3-501.19 (from memory): hot holding is 135 F, and the four hours
+    // count below it. 130 F is for roasts alone.
+    let plan = plan(flat(800.0, 54.0), Place::Fridge);
+    let time = bath_time(&plan).unwrap();
+    assert_eq!(plan.core, Temperature::from_f(135.0));
+    assert_eq!(time.warming, time.surely);
+    let roast = BathPlan { core: Temperature::from_f(130.0), ..plan };
+    assert_eq!(bath_time(&roast).unwrap_err(), ReheatProblem::Core);
+}
+
+#[test]
 fn what_cannot_be_reheated_is_said() {
     let base = plan(whole(180.0), Place::Fridge);
     let f = Temperature::from_f;

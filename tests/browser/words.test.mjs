@@ -54,6 +54,15 @@ test("every text the screens ask for is there, and no other", async () => {
   }
 });
 
+// What the model says of a mistake is English, for whoever uses it as a library.
+test("no mistake is told on a screen in the model's own words", async () => {
+  const files = (await readdir(APP, { recursive: true })).filter((file) => /^(?!device).*\.rs$/.test(file));
+  for (const file of files) {
+    const source = await readFile(join(APP, file), "utf8");
+    assert.doesNotMatch(source, /\b(problem|error|mistake|refused)\.to_string\(\)|\{(problem|error)\}/, file);
+  }
+});
+
 test("in Spanish the screens, the numbers and the plurals are Spanish", async (t) => {
   const { site, phone } = await siteAndPhone(t, { time: EVENING, context: { locale: "es-ES" } });
   const person = new Person(phone);

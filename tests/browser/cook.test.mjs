@@ -72,8 +72,8 @@ test("a leave-in that missed the middle is told, drawn and re-seated", async (t)
   await person.picture("missed");
   await person.tap("Back");
   await person.openPiece(1);
-  await person.tap("Leave-in seated here");
-  await person.stored("seated in");
+  await person.tap("Leave-in probe goes here");
+  await person.stored("placed in");
   await person.openPiece(1);
   await page.locator(".cross-section").waitFor({ state: "detached" });
 });

@@ -60,7 +60,7 @@ test("pieces become bags, and a label's code opens its bag's reheat screen days 
   await phone.page.getByRole("heading", { name: `Reheat: ${name}` }).waitFor();
   const minutes = await phone.page.locator(".minutes .degrees").innerText();
   assert.equal(Math.ceil(inMinutes(minutes) / 5) * 5, Number(/(\d+) min$/.exec(label[4])[1]));
-  await phone.page.getByText(/USDA advises 165\s°F/).waitFor();
+  await phone.page.getByText(/USDA says 165\s°F/).waitFor();
   await person.picture("reheat");
 
   await person.goTo("Bags");
@@ -171,6 +171,8 @@ async function fourProved(person, phone) {
   await person.stored("on");
   await phone.context.clock.fastForward(70 * 60_000);
   for (const piece of [1, 2, 3, 4]) {
+    // The thickest takes longest (common practice, no source): as hot as the others so soon, it is doubted.
+    if (piece === 4) await phone.context.clock.fastForward(20 * 60_000);
     // The list comes to rest with the forecast.
     await person.nextStep();
     await person.openPiece(piece);

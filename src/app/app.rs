@@ -94,7 +94,7 @@ async fn open_stored(cook: OpenCook, beside: Beside, watching: Watching, navigat
     cook.pending().use_store(store.clone());
     watching.start(cook, beside, store.clone());
     let screen = navigation.screen_now();
-    if let Some((id, log)) = last_cook(&store, cook.pending()).await {
+    if let Some((id, log)) = last_cook(cook.pending()).await {
         let state = fold(&log);
         cook.open(id, log);
         if screen == Screen::Start && !navigation.came_by_address() {
@@ -109,16 +109,9 @@ async fn open_stored(cook: OpenCook, beside: Beside, watching: Watching, navigat
     beside.watch();
 }
 
-/// The last cook, if it is not over. What the database does not give, the second copy does: a cook
-/// opened as if nothing were in it would be written over what happened.
-async fn last_cook(store: &Store, pending: Pending) -> Option<(CookId, Log)> {
-    let (id, mut texts) = match last_stored(store, pending).await {
-        Ok(last) => last?,
-        Err(trouble) => {
-            pending.trouble().set(Some(trouble));
-            last_stored(&Store::without_database(), pending).await.ok()??
-        }
-    };
+/// The last cook, if it is not over.
+async fn last_cook(pending: Pending) -> Option<(CookId, Log)> {
+    let (id, mut texts) = pending.read(async |store| last_stored(store, pending).await).await??;
     texts.extend(pending.texts_of(id));
     let log = Log::from_stored(texts.iter().map(String::as_str));
     let typed = log.entries().last().map(|entry| entry.typed);
@@ -126,6 +119,7 @@ async fn last_cook(store: &Store, pending: Pending) -> Option<(CookId, Log)> {
     fresh.then_some((id, log))
 }
 
+/// The last cook of which anything is stored or pending, and what is stored of it.
 async fn last_stored(
     store: &Store,
     pending: Pending,

@@ -31,6 +31,12 @@ async function unstored(page, count) {
 /** Waits until all is stored, and nothing is said any more. */
 const allStored = (page) => told(page).waitFor({ state: "detached" });
 
+/** Waits until this is the latest entry of the cook's log. */
+async function isLatest(person, page, words) {
+  await person.goTo("Log");
+  await page.locator(".entries li").first().filter({ hasText: words }).waitFor();
+}
+
 async function readPit(person, page, value) {
   await page.evaluate(() => (location.hash = "#pit"));
   await person.typeReading(value);
@@ -157,8 +163,7 @@ test("where loading anew did not help, or the person is typing, it waits for a t
   await person.tap("Reload");
   await reloaded;
   await started(phone.page);
-  await person.goTo("Log");
-  await phone.page.locator(".entries li").first().filter({ hasText: "Pit reads 251" }).waitFor();
+  await isLatest(person, phone.page, "Pit reads 251");
   await allStored(phone.page);
   assert.ok(kinds(await databaseTexts(phone.page)).includes("pit_read"));
 });
@@ -180,8 +185,7 @@ test("a database that opens and cannot be read hides nothing, and what is told t
   const reloaded = phone.page.waitForEvent("load");
   await person.tap("Reload");
   await reloaded;
-  await person.goTo("Log");
-  await phone.page.locator(".entries li").first().filter({ hasText: "Pit reads 251" }).waitFor();
+  await isLatest(person, phone.page, "Pit reads 251");
   await allStored(phone.page);
   assert.deepEqual(kinds(await databaseTexts(phone.page)), ["piece_set_out", "put_on", "pit_read"]);
 });

@@ -99,6 +99,19 @@ impl Pending {
         self.store.get_value()
     }
 
+    /// What `reading` finds in the storage; none if there is no storage. What the database does not give
+    /// the second copy does, and what went wrong is said: a log opened as if nothing were in it would be
+    /// written over what happened.
+    pub async fn read<T>(self, reading: impl AsyncFn(&Store) -> Result<T, Trouble>) -> Option<T> {
+        match reading(&self.store()?).await {
+            Ok(found) => Some(found),
+            Err(trouble) => {
+                self.trouble.set(Some(trouble));
+                reading(&Store::without_database()).await.ok()
+            }
+        }
+    }
+
     /// What is to be said of entries that are not stored yet; none while all goes well. Reactive.
     pub fn unstored(self) -> Option<Unstored> {
         self.unstored.get()

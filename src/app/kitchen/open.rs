@@ -6,7 +6,7 @@ use leptos::prelude::*;
 
 use super::{Draft, words};
 use crate::derived::Derived;
-use crate::device::storage::{KITCHEN, Store};
+use crate::device::storage::KITCHEN;
 use crate::device::{clock, drafts};
 use crate::journal::Journal;
 use crate::open_cook::OpenCook;
@@ -44,13 +44,9 @@ impl OpenKitchen {
 
     /// Reads what is stored.
     pub async fn open(self) {
-        let Some(store) = self.cook.store() else { return };
-        let texts = match store.load(KITCHEN).await {
-            Ok(texts) => texts,
-            Err(trouble) => {
-                self.cook.pending().trouble().set(Some(trouble));
-                Store::without_database().load(KITCHEN).await.unwrap_or_default()
-            }
+        let pending = self.cook.pending();
+        let Some(texts) = pending.read(async |store| store.load(KITCHEN).await).await else {
+            return;
         };
         let log = KitchenLog::from_stored(texts.iter().map(String::as_str));
         self.journal.open(Some(KITCHEN), log);

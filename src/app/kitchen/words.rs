@@ -125,7 +125,7 @@ pub fn caution(caution: Caution) -> String {
         Caution::LeftoversTo165 => {
             say!("caution-leftovers", advised = show::temperature(Caution::LEFTOVERS))
         }
-        Caution::ServeOrHoldHot => say!("caution-no-hold"),
+        Caution::ServeOrHoldHot => say!("caution-serve-or-hold"),
         Caution::SlowToWarm => say!("caution-slow-to-warm"),
         Caution::Vacuum => say!("caution-vacuum"),
         Caution::TwoHours => say!("caution-two-hours"),

@@ -1,3 +1,5 @@
+//! The card: the one instruction in sight.
+
 use cook_model::cook::Stage;
 use cook_model::cook::duties::{Act, Doing, Duty};
 use cook_model::quantity::Span;

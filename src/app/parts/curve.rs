@@ -1,3 +1,5 @@
+//! A piece's curve, for the eye and in words: where the forecast stands beside what was read.
+
 use cook_model::forecast::{Band, PieceForecast};
 use cook_model::history::{Instrument, PieceHistory};
 use cook_model::quantity::{Moment, Span, Temperature};

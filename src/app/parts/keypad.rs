@@ -1,3 +1,5 @@
+//! The number pad: readings are typed with gloves on, on keys larger than the phone's own.
+
 use cook_model::quantity::TemperatureUnit;
 use leptos::prelude::*;
 

@@ -1,3 +1,5 @@
+//! The way into another cook, which must not let go of meat that is still out.
+
 use cook_model::cook::{CookState, Log, Stage};
 use leptos::prelude::*;
 

@@ -1,3 +1,5 @@
+//! The buttons beside one piece: only what the duties ask for can be told there.
+
 use cook_model::cook::duties::{Act, Doing, Duty};
 use cook_model::piece::PieceId;
 use leptos::prelude::*;

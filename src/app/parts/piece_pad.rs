@@ -1,3 +1,5 @@
+//! A reading of one piece, typed where what is expected of it stands.
+
 use cook_model::cook::duties::{Act, Duty};
 use cook_model::cook::{CookState, Stage, What, limits};
 use cook_model::history::Instrument;

@@ -1,3 +1,5 @@
+//! A piece's row in the list of the live cook.
+
 use cook_model::cook::Stage;
 use cook_model::forecast::PieceForecast;
 use cook_model::history::{Instrument, PieceHistory};

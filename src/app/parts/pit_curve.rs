@@ -1,3 +1,5 @@
+//! The pit's curve, for the eye and in words: whether the fire holds.
+
 use cook_model::history::PitHistory;
 use cook_model::quantity::{Moment, Span, Temperature};
 use leptos::prelude::*;

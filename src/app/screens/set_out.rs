@@ -105,7 +105,12 @@ fn SetOutRow(
             <If holds=move || stage.get() == Stage::Raw>
                 <button
                     class="small"
-                    aria-label=move || say!("set-out-remove", piece = show::the_piece(&cook.state().read(), piece))
+                    aria-label=move || {
+                        say!(
+                            "set-out-remove",
+                            piece = show::the_piece(&cook.state().read(), piece)
+                        )
+                    }
                     on:click=move |_| cook.record(What::PieceTakenAway { piece })
                 >
                     <svg viewBox="0 0 24 24" aria-hidden="true">

@@ -938,7 +938,7 @@ reheat-pan-turn = Pan: low heat, lid on, a splash of broth; turn it until the mi
 reheat-oven = Oven: { $oven } or more, covered, a splash of broth, until the middle reads { $advised }.
 
 caution-leftovers = USDA says { $advised } for leftovers. The FDA Food Code allows less only for food that was cooked and chilled properly and is served right away to the person who ordered it.
-caution-no-hold = Serve it right away, or keep it at 140 °F (60 °C) or hotter. Reheat only what you will eat: do not chill it a second time.
+caution-serve-or-hold = Serve it right away, or keep it at 140 °F (60 °C) or hotter. Reheat only what you will eat: do not chill it a second time.
 caution-slow-to-warm = It takes more than four hours to get to 135 °F (57 °C). Thaw it first, or use a thinner bag.
 caution-vacuum = Vacuum-sealed: without air, Clostridium botulinum can grow above 38 °F (3 °C), with no smell. Keep it at 38 °F or below, or frozen. Thaw it in the fridge, or heat it from frozen.
 caution-two-hours = Within two hours of the pit, into a fridge at 40 °F (4 °C) or below; within one hour where it is above 90 °F (32 °C).

@@ -939,7 +939,7 @@ reheat-pan-turn = Sartén: fuego bajo, tapada, un chorrito de caldo; voltéala h
 reheat-oven = Horno: { $oven } o más, tapado, un chorrito de caldo, hasta que el centro marque { $advised }.
 
 caution-leftovers = El USDA pide { $advised } para las sobras. El FDA Food Code permite menos solo para lo que se cocinó y enfrió bien y se sirve de inmediato a quien lo pidió.
-caution-no-hold = Sirve de inmediato, o mantenlo a 140 °F (60 °C) o más. Recalienta solo lo que te vas a comer: no lo enfríes otra vez.
+caution-serve-or-hold = Sirve de inmediato, o mantenlo a 140 °F (60 °C) o más. Recalienta solo lo que te vas a comer: no lo enfríes otra vez.
 caution-slow-to-warm = Tarda más de cuatro horas en llegar a 135 °F (57 °C). Descongélala antes, o usa una bolsa más delgada.
 caution-vacuum = Al vacío: sin aire, Clostridium botulinum puede crecer a más de 38 °F (3 °C), sin oler. Guárdala a 38 °F o menos, o congelada. Descongélala en el refrigerador, o caliéntala congelada.
 caution-two-hours = En menos de dos horas desde el ahumador, a un refrigerador a 40 °F (4 °C) o menos; en menos de una si hace más de 90 °F (32 °C).

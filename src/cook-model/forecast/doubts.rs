@@ -6,6 +6,7 @@
 //! needless question, and a tap, in one of fifty hot readings at the most.
 
 use super::evidence::Seen;
+use super::normal::Mixture;
 use super::outcome::{Probability, Surprise};
 use super::prior;
 use super::view::{View, band};
@@ -20,20 +21,23 @@ impl View<'_> {
             if !seen.counts {
                 return Some(self.surprise(seen));
             }
-            let hot = could_prove(seen).then(|| self.without(seen))?;
-            let others = View { weights: &hot, ..*self };
+            let without = could_prove(seen).then(|| self.without(seen))?;
+            let others = View { weights: &without, ..*self };
             others.is_too_hot(seen).then(|| others.surprise(seen))
         })
     }
 
+    /// What the thermometer would show.
+    fn would_show(&self, seen: &Seen) -> Mixture<'_> {
+        self.mixture(|cell| Some((seen.mean[cell], seen.spread)))
+    }
+
     fn surprise(&self, seen: &Seen) -> Surprise {
-        let spread = seen.spread;
-        let expected = self.mixture(|cell| Some((seen.mean[cell], spread)));
         Surprise {
             piece: self.history.id,
             entry: seen.reading.entry,
             read: seen.reading.temperature,
-            expected: band(&expected, Temperature::from_c),
+            expected: band(&self.would_show(seen), Temperature::from_c),
             slip: Probability::new(seen.slip_chance_over(self.weights)),
         }
     }
@@ -54,8 +58,7 @@ impl View<'_> {
 
     /// Whether an honest reading so hot is rarer than a slip.
     fn is_too_hot(&self, seen: &Seen) -> bool {
-        let expected = self.mixture(|cell| Some((seen.mean[cell], seen.spread)));
-        1.0 - expected.below(seen.reading.temperature.c()) < prior::SLIP.0
+        1.0 - self.would_show(seen).below(seen.reading.temperature.c()) < prior::SLIP.0
     }
 }
 

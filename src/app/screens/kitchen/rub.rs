@@ -282,11 +282,12 @@ fn AddIngredient(
     }
 }
 
-/// The sodium that a label states and the salt that holds it, grams. A gram of salt holds 0.393 g of sodium: by
-/// the atomic weights of sodium and chlorine, 22.99 and 35.45 (IUPAC, from memory).
-const SODIUM_AND_SALT: (f64, f64) = (2.5, 6.4);
+/// The sodium that a label may state, grams.
+const SODIUM: f64 = 2.5;
+/// The salt that holds it, grams. A gram of salt holds 0.393 g of sodium: by the atomic weights of sodium
+/// and chlorine, 22.99 and 35.45 (IUPAC, from memory).
+const ITS_SALT: f64 = 6.4;
 
 fn salt_of_sodium() -> String {
-    let (sodium, salt) = SODIUM_AND_SALT;
-    say!("rub-blend-hint", sodium = show::number(sodium, 1), salt = show::number(salt, 1))
+    say!("rub-blend-hint", sodium = show::number(SODIUM, 1), salt = show::number(ITS_SALT, 1))
 }

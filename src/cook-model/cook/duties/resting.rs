@@ -40,10 +40,10 @@ fn cover(history: &PieceHistory, ends: Option<Moment>) -> Option<Duty> {
 
 /// How to prove it, or that it must go back.
 fn prove(seen: &Seen, history: &PieceHistory, off: Moment) -> Vec<Duty> {
+    let (state, rule) = (&seen.state, seen.state.settings.proof_rule);
     let piece = || vec![history.id];
     if let Some(reading) = lacks_a_place(seen, history) {
         let why = Why::Reading { reading: reading.entry, shown: reading.temperature };
-        let rule = seen.state.settings.proof_rule;
         let told = SecondPlace::after(reading.for_proof, rule);
         let act = Act::TrySecondPlace { reading: reading.entry, told };
         let lapses = reading.at + SECOND_PLACE_WITHIN;
@@ -52,7 +52,6 @@ fn prove(seen: &Seen, history: &PieceHistory, off: Moment) -> Vec<Duty> {
         let anew = Duty::of(Act::Prove, piece(), lapses, Why::Usual);
         return vec![second, anew];
     }
-    let (state, rule) = (&seen.state, seen.state.settings.proof_rule);
     if let ProofRule::Held { fat } = rule
         && let Some(hold) = hold_progress(&state.history, history, fat, state.doubted())
     {

@@ -440,8 +440,8 @@ alarms-more = { $count ->
 alarm-past = Es probable que se haya pasado: { $what }
 alarm-other = El ahumado te necesita
 alarm-late = Era hace { $span }
-alarm-snooze = Posponer 5 min
-alarm-done = Entendido
+alarm-snooze = Aplazar 5 min
+alarm-done = Ya vi
 alarms-elsewhere = Alarmas de otro ahumado
 alarm-elsewhere = Ahumado de { $cook }: { $what }
 

@@ -129,11 +129,8 @@ fn tolerance(history: &History, instrument: Instrument) -> TemperatureDifference
 /// the order of their times, its clock did not jump since (nor were entries written in another order
 /// than typed, which counts as a jump), it was watched from one to the other, and they are not too
 /// far apart. The shorter of the spans between reading and between typing is credited.
-fn grow<'a>(
-    run: Hold<'a>,
-    next: &'a CoreReading,
-    Witnesses { history, piece, .. }: Witnesses<'_>,
-) -> Option<Hold<'a>> {
+fn grow<'a>(run: Hold<'a>, next: &'a CoreReading, witnesses: Witnesses<'_>) -> Option<Hold<'a>> {
+    let Witnesses { history, piece, .. } = witnesses;
     let last = run.last;
     let (read, typed) = (next.at - last.at, next.typed - last.typed);
     let span = read.min(typed);
@@ -143,8 +140,7 @@ fn grow<'a>(
         && !history.clock_unwatched.iter().any(|note| (last.entry..next.entry).contains(note))
         // A colder one between them by its time, though by its id it is of another spell.
         && !piece.readings.iter().any(|r| {
-            let surely = r.for_proof - tolerance(history, r.instrument);
-            (last.at..=next.at).contains(&r.at) && surely < run.row.at_least
+            (last.at..=next.at).contains(&r.at) && surely(witnesses, r) < run.row.at_least
         })
         && span > Span::zero()
         && read.max(typed) <= LONGEST_GAP;

@@ -134,6 +134,20 @@ fn time_in_the_danger_zone_adds_up_over_a_dying_fire_and_a_put_back() {
 }
 
 #[test]
+fn a_cold_reading_at_rest_is_not_forgotten_for_a_hot_one_after_it() {
+    let mut cook = Cook::two_on();
+    cook.write(110.0, read(1, 141.0, 2));
+    cook.write(120.0, pulled(1));
+    let mut always_hot = cook.clone();
+    cook.write(130.0, read(1, 138.0, 2));
+    cook.write(150.0, read(1, 141.0, 2));
+    // Somewhere it was below 140 F, nobody knows since when: all of it counts.
+    assert_eq!(warm(&cook, 150.0), minutes(110.0 + 30.0));
+    always_hot.write(150.0, read(1, 141.0, 2));
+    assert_eq!(warm(&always_hot, 150.0), minutes(110.0));
+}
+
+#[test]
 fn every_stretch_of_a_piece_s_life_counts() {
     // Counter, pit, rest, put back, and until it is packed; not the hot time on the pit.
     let mut cook = Cook::default();

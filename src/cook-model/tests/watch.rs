@@ -7,7 +7,7 @@ use cook_model::cook::duties::{Act, Duty, duties};
 use cook_model::cook::{Seen, Stage, What, forecast_lethality};
 use cook_model::forecast::forecast;
 use cook_model::quantity::minutes;
-use cook_model::safety::{ClockKind, Prompt};
+use cook_model::safety::{ClockKind, FatColumn, Prompt, hold_progress};
 use support::{Cook, at, held_rule, leave_in, packed, piece, pulled, put_on, read, set_out, undo};
 
 #[test]
@@ -125,6 +125,9 @@ fn under_the_table_the_next_reading_is_due_when_it_completes_the_hold() {
     // The 150 F row, 12 % fat: 4.2 minutes; the thermometer may show 2 F too much.
     let due = step(&cook, 66.0);
     assert_eq!((due.act, due.from), (Act::Prove, at(69.2)));
+    let state = cook.state();
+    let hold = hold_progress(&state.history, &state.history.pieces[0], FatColumn::Twelve, &[]);
+    assert!((hold.unwrap().at_least.f() - 152.0).abs() < 1e-6, "{hold:?}");
     // A colder reading meanwhile: by the row of 144 F, 16.6 minutes in all.
     cook.write(68.0, read(1, 150.5, 2));
     let due = step(&cook, 69.0);

@@ -4,7 +4,7 @@ use cook_model::cook::{Stage, What};
 use cook_model::quantity::Temperature;
 use cook_model::safety::Shortfall;
 
-use crate::support::{Cook, leave_in, packed, pulled, read, undo};
+use crate::support::{Cook, OTHER_PHONE, leave_in, packed, pulled, read, undo};
 use crate::{proved_cook, why_not};
 
 fn vouch(cook: &mut Cook, minute: f64, reading: cook_model::history::EntryId) {
@@ -96,6 +96,17 @@ fn the_clock_was_set_back_between_the_two() {
 }
 
 #[test]
+fn the_other_phones_clock_was_set_back_between_the_two() {
+    // By the times alone the colder one, typed on a phone whose clock had just jumped, came first.
+    let mut cook = Cook::two_on();
+    cook.write(75.0, read(1, 166.0, 2));
+    cook.write_as(OTHER_PHONE, 65.5, 65.5, What::ClockJumped);
+    cook.write_as(OTHER_PHONE, 66.0, 66.0, read(1, 150.0, 1));
+    cook.write(76.0, pulled(1));
+    assert!(!cook.is_proved(1));
+}
+
+#[test]
 fn poking_until_one_is_lucky() {
     // A rest that peaks at 163 F by a thermometer that scatters: one of many shows 166.
     let mut cook = Cook::two_on();
@@ -111,6 +122,12 @@ fn poking_until_one_is_lucky() {
     cook.write(78.0, read(1, 163.5, 2));
     let reading = cook.state().history.pieces[0].readings[1].entry;
     assert!(matches!(why_not_by(&cook, reading), Some(Shortfall::Contradicted { .. })));
+    // Readings of one core by one thermometer differ by 2 F: each within 1 F (makers, from memory).
+    let mut cook = proved_cook();
+    cook.write(77.0, read(1, 166.0, 2));
+    cook.write(78.0, read(1, 164.5, 2));
+    let reading = cook.state().history.pieces[0].readings[1].entry;
+    assert_eq!(why_not_by(&cook, reading), None);
     // Read again when it is worth it, carryover has done its work.
     let mut cook = Cook::two_on();
     cook.write(75.0, pulled(1));

@@ -82,7 +82,7 @@ pub fn held_rule() -> What {
 }
 
 /// A log as it grows.
-#[derive(Clone, Default)]
+#[derive(Clone, Debug, Default)]
 pub struct Cook {
     pub log: Log,
 }

@@ -170,7 +170,7 @@ impl Honest {
 
 #[test]
 fn honest_readings_of_a_core_that_never_reached_163_f_prove_it_in_less_than_1_of_1000() {
-    const DRAWN: usize = 30_000;
+    const DRAWN: usize = 10_000;
     let mut runner = TestRunner::deterministic();
     let (mut falsely, mut rightly) = (0, 0);
     for _ in 0..DRAWN {

@@ -11,21 +11,18 @@ pub(super) fn duties(seen: &Seen) -> Vec<Duty> {
     let nothing = Forecast::nothing(seen.at);
     let clocks = seen.state.clocks(seen.forecast.as_ref().unwrap_or(&nothing));
     let all = clocks.into_iter().flat_map(|(piece, clock)| of_clock(seen, piece, clock));
-    // The clock that runs out first stands first: after that nothing is asked of the piece by another.
-    let mut lost: Vec<(PieceId, Moment)> = Vec::new();
-    let mut asked = Vec::new();
-    for duty in all {
-        let gone =
-            |(piece, at): &(PieceId, Moment)| duty.pieces.contains(piece) && *at <= duty.from;
-        if lost.iter().any(gone) {
-            continue;
+    let (run_outs, mut before): (Vec<Duty>, Vec<Duty>) =
+        all.partition(|duty| duty.act == Act::Discard);
+    // The clock that runs out first stands first: after that no other asks anything of the piece.
+    let mut first: Vec<Duty> = Vec::new();
+    for run_out in run_outs {
+        if !first.iter().any(|earlier| earlier.pieces == run_out.pieces) {
+            first.push(run_out);
         }
-        if duty.act == Act::Discard {
-            lost.extend(duty.pieces.iter().map(|piece| (*piece, duty.from)));
-        }
-        asked.push(duty);
     }
-    asked
+    end_what_runs_out(&first, &mut before);
+    before.extend(first);
+    before
 }
 
 fn of_clock(seen: &Seen, piece: PieceId, clock: Clock) -> Vec<Duty> {

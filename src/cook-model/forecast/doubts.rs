@@ -3,70 +3,111 @@
 //! A reading that is likelier a slip than not moves no forecast. But a hot one can prove a piece, and
 //! one is enough: so it is asked about sooner, where by all the other readings an honest one so hot is
 //! rarer than a slip. That is so however long the piece has been on, and costs an honest cook a
-//! needless question, and a tap, in one of fifty hot readings at the most.
+//! needless question, and a tap, in one of fifty hot readings at the most. Hot readings that do not fit
+//! are no witnesses for each other: who reads the wrong piece, or types in the wrong unit, does so again.
 
-use super::evidence::Seen;
-use super::normal::Mixture;
+use super::evidence::{Evidence, Seen};
+use super::normal::{Mixture, Normal, Part};
 use super::outcome::{Probability, Surprise};
+use super::posterior::Joint;
 use super::prior;
+use super::sorted::IN_ONE_GO;
 use super::view::{View, band};
-use crate::history::Instrument;
+use crate::history::EntryId;
 use crate::quantity::Temperature;
-use crate::safety::LOWEST_HELD;
+
+/// What hot readings are judged by.
+pub(super) struct Judged {
+    /// By piece the weight of every cell, without the hot readings that do not fit.
+    pub weights: Vec<Vec<f64>>,
+    /// Those readings, of all pieces.
+    pub unfit: Vec<EntryId>,
+}
+
+impl Judged {
+    /// Judges the hot readings of all pieces, which are joined by what they have in common, by the others
+    /// alone; none where nothing hot was read.
+    pub(super) fn of(
+        evidence: &[Evidence],
+        normal: &Normal,
+        joint: impl Fn(&[Vec<f64>]) -> Joint,
+    ) -> Option<Self> {
+        evidence.iter().flat_map(|own| &own.seen).any(Seen::is_hot).then_some(())?;
+        let without = |leave_out: &dyn Fn(&Seen) -> bool| -> Vec<Vec<f64>> {
+            let logs: Vec<Vec<f64>> = evidence.iter().map(|own| own.log_but(leave_out)).collect();
+            let joint = joint(&logs);
+            (0..logs.len()).map(|piece| joint.weights(piece)).collect()
+        };
+        let cold = without(&|seen| seen.is_hot());
+        let hot = evidence.iter().zip(&cold).flat_map(|(own, weights)| {
+            own.seen.iter().filter(|seen| seen.is_hot()).map(move |seen| (seen, weights))
+        });
+        let unfit = hot.filter(|(seen, weights)| is_too_hot(seen, weights, normal));
+        let unfit: Vec<EntryId> = unfit.map(|(seen, _)| seen.reading.entry).collect();
+        let weights = without(&|seen| unfit.contains(&seen.reading.entry));
+        Some(Self { weights, unfit })
+    }
+}
 
 impl View<'_> {
     /// The readings to ask the cook about.
-    pub(super) fn surprises(&self) -> impl Iterator<Item = Surprise> {
-        self.evidence.seen.iter().filter_map(|seen| {
-            if !seen.counts {
-                return Some(self.surprise(seen));
-            }
-            let without = could_prove(seen).then(|| self.without(seen))?;
-            let others = View { weights: &without, ..*self };
-            others.is_too_hot(seen).then(|| others.surprise(seen))
-        })
-    }
-
-    /// What the thermometer would show.
-    fn would_show(&self, seen: &Seen) -> Mixture<'_> {
-        self.mixture(|cell| Some((seen.mean[cell], seen.spread)))
+    pub(super) fn surprises(&self, place: usize, judged: Option<&Judged>) -> Vec<Surprise> {
+        let seen = &self.evidence.seen;
+        let slips = seen.iter().filter(|seen| !seen.counts).map(|seen| self.surprise(seen));
+        let mut asked: Vec<Surprise> = slips.collect();
+        let Some(judged) = judged else { return asked };
+        let hot: Vec<(&Seen, Vec<f64>)> = seen
+            .iter()
+            .filter(|seen| seen.is_hot())
+            .map(|seen| (seen, judged_by(seen, &judged.weights[place], &judged.unfit)))
+            .collect();
+        let too_hot: Vec<&Seen> = hot
+            .iter()
+            .filter(|(seen, weights)| is_too_hot(seen, weights, self.normal))
+            .map(|(seen, _)| *seen)
+            .collect();
+        // What is read again until it would do is asked about too.
+        let in_that_go = |seen: &Seen| {
+            let reading = &seen.reading;
+            too_hot.iter().any(|other| (other.reading.at - reading.at).abs() <= IN_ONE_GO)
+        };
+        let doubted = hot.iter().filter(|(seen, _)| in_that_go(seen));
+        asked.extend(doubted.map(|(seen, weights)| View { weights, ..*self }.surprise(seen)));
+        asked
     }
 
     fn surprise(&self, seen: &Seen) -> Surprise {
+        let would_show = self.mixture(|cell| Some((seen.mean[cell], seen.spread)));
         Surprise {
             piece: self.history.id,
             entry: seen.reading.entry,
             read: seen.reading.temperature,
-            expected: band(&self.would_show(seen), Temperature::from_c),
+            expected: band(&would_show, Temperature::from_c),
             slip: Probability::new(seen.slip_chance_over(self.weights)),
         }
     }
-
-    /// The weights of the cells as they were without this reading.
-    fn without(&self, seen: &Seen) -> Vec<f64> {
-        let cells = self.weights.iter().zip(&seen.mean);
-        let mut weights: Vec<f64> = cells
-            .map(|(weight, mean)| {
-                let z = (seen.reading.temperature.c() - mean) / seen.spread;
-                weight * libm::exp(-seen.log_likelihood(z, seen.spread))
-            })
-            .collect();
-        let sum: f64 = weights.iter().sum();
-        weights.iter_mut().for_each(|weight| *weight /= sum);
-        weights
-    }
-
-    /// Whether an honest reading so hot is rarer than a slip.
-    fn is_too_hot(&self, seen: &Seen) -> bool {
-        1.0 - self.would_show(seen).below(seen.reading.temperature.c()) < prior::SLIP.0
-    }
 }
 
-/// Whether a proof could rest on it, and nothing vouches for it yet: neither the cook, nor other
-/// readings of the same go.
-fn could_prove(seen: &Seen) -> bool {
-    let reading = &seen.reading;
-    reading.instrument == Instrument::InstantRead
-        && reading.for_proof >= LOWEST_HELD
-        && seen.slip > 0.0
+/// The weights that a hot reading is judged by: without itself.
+fn judged_by(seen: &Seen, weights: &[f64], unfit: &[EntryId]) -> Vec<f64> {
+    if unfit.contains(&seen.reading.entry) {
+        return weights.to_vec();
+    }
+    let cells = weights.iter().zip(&seen.mean);
+    let mut without: Vec<f64> =
+        cells.map(|(weight, mean)| weight * libm::exp(-seen.log_at(*mean))).collect();
+    let sum: f64 = without.iter().sum();
+    without.iter_mut().for_each(|weight| *weight /= sum);
+    without
+}
+
+/// Whether an honest reading so hot is rarer than a slip, the cells having these weights.
+fn is_too_hot(seen: &Seen, weights: &[f64], normal: &Normal) -> bool {
+    let parts = weights.iter().zip(&seen.mean).map(|(weight, mean)| Part {
+        weight: *weight,
+        mean: *mean,
+        spread: seen.spread,
+    });
+    let would_show = Mixture { normal, parts: parts.collect() };
+    1.0 - would_show.below(seen.reading.temperature.c()) < prior::SLIP.0
 }

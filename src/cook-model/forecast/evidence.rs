@@ -7,6 +7,7 @@ use super::sorted::{Misfit, Sorted};
 use super::traces::{Spot, Traces};
 use crate::history::{CoreReading, Instrument, LidOpening, PieceHistory, Tolerances};
 use crate::quantity::{Moment, to_seconds};
+use crate::safety::LOWEST_HELD;
 
 /// Half the span over which a rate of rise is taken, s.
 const RATE_STEP: f64 = 120.0;
@@ -95,14 +96,22 @@ impl Evidence {
             }
             if seen.counts && reading.instrument == Instrument::InstantRead {
                 for (log, mean) in evidence.log.iter_mut().zip(&seen.mean) {
-                    let z = (reading.temperature.c() - mean) / seen.spread;
-                    *log += seen.log_likelihood(z, seen.spread);
+                    *log += seen.log_at(*mean);
                 }
             }
             evidence.seen.push(seen);
         }
         evidence.add_leave_in(piece, traces, given);
         evidence
+    }
+
+    /// ln of the likelihood of every cell by all but some of the hot readings.
+    pub(super) fn log_but(&self, leave_out: impl Fn(&Seen) -> bool) -> Vec<f64> {
+        let mut log = self.log.clone();
+        for seen in self.seen.iter().filter(|seen| seen.is_hot() && leave_out(seen)) {
+            log.iter_mut().zip(&seen.mean).for_each(|(log, mean)| *log -= seen.log_at(*mean));
+        }
+        log
     }
 
     /// The readings more likely slips than not, the cells having these weights.
@@ -114,7 +123,8 @@ impl Evidence {
                 let expected: f64 = weights.iter().zip(&seen.mean).map(|(w, mean)| w * mean).sum();
                 let reading = &seen.reading;
                 let low = reading.temperature.c() < expected;
-                Misfit { number, entry: reading.entry, at: reading.at, low }
+                let alone = !low && seen.could_prove();
+                Misfit { number, entry: reading.entry, at: reading.at, low, alone }
             })
             .collect()
     }
@@ -191,6 +201,25 @@ impl Seen {
             slip: if reading.vouched { 0.0 } else { prior::SLIP.0 },
             counts: true,
         }
+    }
+
+    /// ln of the likelihood of a poke where the thermometer would show `mean`.
+    pub(super) fn log_at(&self, mean: f64) -> f64 {
+        let z = (self.reading.temperature.c() - mean) / self.spread;
+        self.log_likelihood(z, self.spread)
+    }
+
+    /// Whether it counts, and a proof could rest on it alone.
+    pub(super) fn is_hot(&self) -> bool {
+        self.counts && self.could_prove()
+    }
+
+    /// Whether a proof could rest on it, and the cook has not vouched for it yet.
+    fn could_prove(&self) -> bool {
+        let reading = &self.reading;
+        reading.instrument == Instrument::InstantRead
+            && reading.for_proof >= LOWEST_HELD
+            && !reading.vouched
     }
 
     /// ln of the likelihood where it is `z` standard deviations off, one being `spread`, K. A slip may

@@ -33,7 +33,9 @@ pub use parts::ForecastInParts;
 use crate::history::History;
 use crate::piece::Piece;
 use crate::quantity::Moment;
+use doubts::Judged;
 use evidence::{Evidence, Given};
+use normal::Normal;
 use posterior::{Joint, Known};
 use sorted::{Misfit, Sorted};
 use traces::Traces;
@@ -52,10 +54,12 @@ struct Learned {
     /// The weight of every cell.
     weights: Vec<Vec<f64>>,
     joint: Joint,
+    /// What hot readings are judged by, if there are any.
+    judged: Option<Judged>,
 }
 
 /// What all readings say of all pieces. Readings that do not fit are sorted, and all asked again.
-fn learn(history: &History, traces: &[Traces], zero: Moment) -> Learned {
+fn learn(history: &History, traces: &[Traces], zero: Moment, normal: &Normal) -> Learned {
     let openings = pit_air::openings(history);
     let asked = |sorted: &Sorted| {
         let tolerances = &history.tolerances;
@@ -63,7 +67,9 @@ fn learn(history: &History, traces: &[Traces], zero: Moment) -> Learned {
     };
     let learned = asked(&Sorted::default());
     let sorted = Sorted::of(&learned.misfits());
-    if sorted.is_empty() { learned } else { asked(&sorted) }
+    let mut learned = if sorted.is_empty() { learned } else { asked(&sorted) };
+    learned.judged = Judged::of(&learned.evidence, normal, |logs| joint_of(history, logs));
+    learned
 }
 
 impl Learned {
@@ -71,19 +77,10 @@ impl Learned {
         let pieces = history.pieces.iter().zip(traces);
         let evidence: Vec<Evidence> =
             pieces.map(|(piece, traces)| Evidence::of(piece, traces, given)).collect();
-        let raw: Vec<&Piece> = history.pieces.iter().map(|piece| &piece.piece).collect();
-        let known: Vec<Known<'_>> = raw
-            .iter()
-            .zip(prior::own_means(&raw))
-            .zip(&evidence)
-            .map(|((piece, mean), evidence)| Known {
-                log: &evidence.log,
-                own_speed: (mean, prior::own_speed(piece)),
-            })
-            .collect();
-        let joint = Joint::of(&known, prior::shared_speed(raw.iter().copied()));
+        let logs: Vec<&[f64]> = evidence.iter().map(|own| own.log.as_slice()).collect();
+        let joint = joint_of(history, &logs);
         let weights = (0..evidence.len()).map(|piece| joint.weights(piece)).collect();
-        Self { evidence, weights, joint }
+        Self { evidence, weights, joint, judged: None }
     }
 
     /// By piece, the readings that do not fit.
@@ -91,4 +88,19 @@ impl Learned {
         let pieces = self.evidence.iter().zip(&self.weights);
         pieces.map(|(evidence, weights)| evidence.misfits(weights)).collect()
     }
+}
+
+/// What is known of all pieces together, by the ln of the likelihood of every cell of each.
+fn joint_of(history: &History, logs: &[impl AsRef<[f64]>]) -> Joint {
+    let raw: Vec<&Piece> = history.pieces.iter().map(|piece| &piece.piece).collect();
+    let known: Vec<Known<'_>> = raw
+        .iter()
+        .zip(prior::own_means(&raw))
+        .zip(logs)
+        .map(|((piece, mean), log)| Known {
+            log: log.as_ref(),
+            own_speed: (mean, prior::own_speed(piece)),
+        })
+        .collect();
+    Joint::of(&known, prior::shared_speed(raw.iter().copied()))
 }

@@ -45,7 +45,7 @@ impl ForecastInParts {
             return true;
         }
         let Some(learned) = &self.learned else {
-            self.learned = Some(learn(&self.history, &self.traces, self.zero));
+            self.learned = Some(learn(&self.history, &self.traces, self.zero, &self.normal));
             return true;
         };
         let told = self.tell(learned);
@@ -74,7 +74,7 @@ impl ForecastInParts {
         let at = pull.as_ref().map_or(history.pull_at, |pull| pull.at);
         let history = PieceHistory { pull_at: at, ..history.clone() };
         let view = View { history: &history, pull: pull.as_ref(), ..view };
-        Some((view.told(), view.surprises().collect()))
+        Some((view.told(), view.surprises(place, learned.judged.as_ref())))
     }
 
     /// The forecast; does what has not been done yet.
@@ -82,7 +82,7 @@ impl ForecastInParts {
         while self.go_on() {}
         let risk = self.risk();
         let Self { history, now, zero, normal, traces, learned, told, .. } = self;
-        let learned = learned.unwrap_or_else(|| learn(&history, &traces, zero));
+        let learned = learned.unwrap_or_else(|| learn(&history, &traces, zero, &normal));
         let (mut pieces, mut runners, mut surprises) = (Vec::new(), Vec::new(), Vec::new());
         for (place, (piece, (told, surprising))) in history.pieces.iter().zip(told).enumerate() {
             surprises.extend(surprising);

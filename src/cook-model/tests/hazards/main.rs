@@ -3,6 +3,7 @@
 #![allow(clippy::unwrap_used, reason = "in a test a failed unwrap is a failed test")]
 
 mod against;
+mod alike;
 mod limits;
 mod logs;
 mod meters;

@@ -219,6 +219,14 @@ pub fn duty(seen: &Seen, duty: &Duty) -> DutyWords {
         ),
         Act::ReadPit => (say!("do-read-pit"), say!("why-read-pit"), say!("act-read-pit")),
         Act::Chore { chore } => (chore_to_do(*chore), say!("why-chore"), chore_done(*chore)),
+        Act::TakeOut => (
+            say!("do-take-out", pieces = all.clone()),
+            say!("why-take-out", pieces = pieces),
+            say!("act-taken-out", pieces = all),
+        ),
+        Act::PutAway => {
+            (say!("do-put-away", pieces = pieces), why(duty), say!("act-put-away", pieces = all))
+        }
         Act::PutOn => (
             say!("do-put-on", pieces = all.clone()),
             say!("why-put-on"),
@@ -315,6 +323,8 @@ pub fn offer(duty: &Duty) -> Option<String> {
             _ => return None,
         },
         Act::Cover => say!("rest-cover"),
+        Act::TakeOut => say!("offer-taken-out"),
+        Act::PutAway => say!("offer-put-away"),
         Act::PutOn => say!("offer-put-on"),
         Act::Discard => say!("offer-discarded"),
         Act::Serve | Act::Pack => say!("rest-pack"),

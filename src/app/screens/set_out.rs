@@ -53,6 +53,7 @@ pub fn SetOut() -> impl IntoView {
                 <div class="side">
                     <CookSettings start=start />
                     <p class="caution">{wording("set-out-wash")}</p>
+                    <p class="caution">{wording("set-out-keeps")}</p>
                 </div>
             </div>
         </section>

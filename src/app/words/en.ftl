@@ -101,6 +101,7 @@ set-out-units = Units
 units-customary = °F · oz · in
 units-metric = °C · g · mm
 set-out-wash = For boneless, skinless breasts only: bone and skin change the times. Wash your hands, cutting board and thermometer after handling raw chicken.
+set-out-keeps = Raw chicken keeps one or two days in the fridge, and one or two more once it has thawed there. Throw out what lay longer.
 
 ## Messages beside a field
 bad-blank = Nothing typed yet. Type a number such as { $example }.
@@ -152,6 +153,8 @@ do-put-back = Put { $pieces } back on
 do-reseat = Reposition the leave-in probe in { $pieces }
 do-read-pit = Check the pit
 do-put-on = Put { $pieces } on
+do-take-out = Take { $pieces } out of the fridge
+do-put-away = Put { $pieces } on, or back in the fridge
 do-set-out = Add the pieces
 do-pack = Portion and bag { $pieces }
 
@@ -161,6 +164,7 @@ do-light-fire = Light the fire
 do-feed-fire = Feed the fire
 
 why-chore = So dinner is on time.
+why-take-out = { $pieces }: what goes on together, and nothing else yet.
 why-check = From the side into the thickest part, until it settles. Lowest of two spots.
 why-cover = Loose foil holds the heat without steaming.
 why-second-place-of = { $piece } read { $temperature } in one spot. One spot is not enough to prove it. The lowest of two counts.
@@ -181,6 +185,8 @@ act-put-back = { $piece } put back on
 act-reseated = Probe repositioned
 act-read-pit = Type the pit temp
 act-put-on = Put { $pieces } on
+act-taken-out = { $pieces } out of the fridge
+act-put-away = { $pieces } back in the fridge
 act-set-out = Add pieces
 act-packed = { $pieces } bagged
 do-answer = Is that right? { $piece }
@@ -201,6 +207,8 @@ act-discarded = { $pieces } thrown out
 act-served = { $pieces } served
 offer-pulled = Pulled
 offer-put-on = Put on
+offer-taken-out = Out of the fridge
+offer-put-away = Back in the fridge
 offer-chilled = In the refrigerator
 offer-discarded = Thrown out
 offer-of = { $what }: { $piece }

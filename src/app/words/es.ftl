@@ -102,6 +102,7 @@ set-out-units = Unidades
 units-customary = °F · oz · in
 units-metric = °C · g · mm
 set-out-wash = Solo para pechugas sin hueso ni piel: el hueso y la piel cambian los tiempos. Lávate las manos y lava la tabla y el termómetro después de tocar pollo crudo.
+set-out-keeps = El pollo crudo dura uno o dos días en el refrigerador, y uno o dos más ya descongelado ahí. Tira lo que estuvo más tiempo.
 
 ## Messages beside a field
 bad-blank = Todavía no hay nada escrito. Escribe un número, por ejemplo { $example }.
@@ -153,6 +154,8 @@ do-put-back = Regresa { $pieces } al ahumador
 do-reseat = Reacomoda la sonda fija de { $pieces }
 do-read-pit = Mide el ahumador
 do-put-on = Pon { $pieces } en el ahumador
+do-take-out = Saca del refrigerador { $pieces }
+do-put-away = Pon { $pieces } en el ahumador o de vuelta en el refrigerador
 do-set-out = Agrega las piezas
 do-pack = Corta en porciones y empaca { $pieces }
 
@@ -162,6 +165,7 @@ do-light-fire = Enciende el fuego
 do-feed-fire = Échale combustible al fuego
 
 why-chore = Para que la cena esté a tiempo.
+why-take-out = { $pieces }: lo que va junto, y nada más por ahora.
 why-check = De lado, en la parte más gruesa, hasta que se estabilice. El menor de dos puntos.
 why-cover = El papel flojo guarda el calor sin cocer al vapor.
 why-second-place-of = Un punto de { $piece } marcó { $temperature }. Un solo punto no basta para comprobarla. Cuenta el menor de dos.
@@ -182,6 +186,8 @@ act-put-back = Ya regresó { $piece }
 act-reseated = Sonda reacomodada
 act-read-pit = Escribir la temperatura
 act-put-on = Poner { $pieces }
+act-taken-out = Fuera del refrigerador: { $pieces }
+act-put-away = De vuelta en el refrigerador: { $pieces }
 act-set-out = Agregar piezas
 act-packed = En bolsas: { $pieces }
 do-answer = ¿Es correcta la lectura de { $piece }?
@@ -202,6 +208,8 @@ act-discarded = A la basura: { $pieces }
 act-served = En la mesa: { $pieces }
 offer-pulled = Ya salió
 offer-put-on = Poner
+offer-taken-out = Fuera del refrigerador
+offer-put-away = De vuelta en el refrigerador
 offer-chilled = En el refrigerador
 offer-discarded = A la basura
 offer-of = { $what }: { $piece }

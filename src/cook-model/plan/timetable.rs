@@ -1,5 +1,7 @@
 //! From the best loading to the times on the clock.
 
+use std::collections::BTreeMap;
+
 use serde::Serialize;
 
 use super::draws::quantile;
@@ -10,7 +12,7 @@ use super::waves::best_waves;
 use crate::forecast::{Band, Forecast, Probability, forecast};
 use crate::piece::PieceId;
 use crate::quantity::{Moment, Span, minutes, to_minutes};
-use crate::safety::longest_out;
+use crate::safety::longest_out_by_plan;
 use crate::sorting::sort_by_key;
 
 /// When one piece goes on, is checked, comes off and is ready.
@@ -24,7 +26,7 @@ pub struct PiecePlan {
     pub place: usize,
     /// Whether it is for tonight.
     pub tonight: bool,
-    /// When it leaves the refrigerator: each wave by itself.
+    /// When it leaves the refrigerator: with its wave, where it does not lie out too long for that.
     pub out_of_fridge: Moment,
     /// When it goes on.
     pub on: Moment,
@@ -113,11 +115,23 @@ fn check(request: &Request) -> Result<(), PlanProblem> {
     Ok(())
 }
 
+/// Lets the pieces of a wave leave the refrigerator together, in the order in which they go on, where
+/// none lies out for longer than `at_most` for that.
+fn take_out_by_wave(pieces: &mut [PiecePlan], at_most: Span) {
+    let mut taken: BTreeMap<usize, Moment> = BTreeMap::new();
+    for piece in pieces {
+        let with = taken.get(&piece.wave).filter(|with| piece.on - **with <= at_most);
+        piece.out_of_fridge = with.copied().unwrap_or(piece.out_of_fridge);
+        taken.insert(piece.wave, piece.out_of_fridge);
+    }
+}
+
 /// The plan for loads whose cost is known.
 fn timetable(request: &Request, setting: &Setting<'_>, loads: &[Vec<Slot>], cost: Cost) -> Plan {
     let habits = &request.habits;
     // No habit takes raw meat out for longer than it may lie there.
-    let out = habits.out_of_fridge.max(habits.seasoning).min(longest_out(request.ambient));
+    let longest = longest_out_by_plan(request.ambient);
+    let out = habits.out_of_fridge.max(habits.seasoning).min(longest);
     let first_on = request.dinner - minutes(cost.lead);
     let light = first_on - habits.fire.preheat;
     let ends = first_on + minutes(cost.fuel);
@@ -139,6 +153,7 @@ fn timetable(request: &Request, setting: &Setting<'_>, loads: &[Vec<Slot>], cost
         })
         .collect();
     sort_by_key(&mut pieces, |piece| (piece.on, piece.pull.middle, piece.piece));
+    take_out_by_wave(&mut pieces, out.max(longest / 2));
     Plan {
         style: request.style,
         out_of_fridge: first_on - out,

@@ -85,6 +85,11 @@ impl Clock {
     }
 }
 
+/// How long a plan may leave raw meat out of the refrigerator: until the call before its limit.
+pub fn longest_out_by_plan(ambient: Temperature) -> Span {
+    longest_out(ambient) - CALL_BEFORE
+}
+
 /// How long a piece may be out of the refrigerator, raw or off the heat.
 pub const fn longest_out(ambient: Temperature) -> Span {
     if ambient.c() > HEAT.c() { LONGEST_OUT_IN_HEAT } else { LONGEST_OUT }

@@ -32,7 +32,7 @@ mod witness;
 pub use cautions::Caution;
 pub use clocks::{
     COOL_FIRST, COOL_FROM, COOL_SECOND, Clock, ClockKind, HOT, LONGEST_WARM_UP, cooling,
-    longest_out,
+    longest_out, longest_out_by_plan,
 };
 pub use dwell::{DwellRow, FatColumn, LOWEST_HELD, dwell_at, dwell_rows};
 pub use held::{HoldProgress, LONGEST_GAP, hold_progress};

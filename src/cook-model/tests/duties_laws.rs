@@ -75,7 +75,7 @@ fn may_name(act: &Act, known: &PieceState) -> bool {
         // What was out too long before it was bagged is no food in the bag either.
         Act::Discard => stage != Stage::Packed || known.run_out.is_some(),
         Act::Pull | Act::Reseat | Act::Read | Act::Check => stage == Stage::On,
-        Act::PutOn => stage == Stage::Raw,
+        Act::PutOn | Act::TakeOut | Act::PutAway => stage == Stage::Raw,
         Act::PutBack | Act::Prove => stage == Stage::Resting,
         // A piece proved at its pull rests like any other.
         Act::Cover => matches!(stage, Stage::Resting | Stage::Proved),

@@ -79,6 +79,8 @@ fn offers_food(act: &Act) -> bool {
             | Act::KeepHot
             | Act::Chill
             | Act::HurryUp
+            | Act::PutAway
+            | Act::TakeOut
             | Act::Cover
             | Act::TrySecondPlace { .. }
     )

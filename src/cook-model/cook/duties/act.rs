@@ -27,6 +27,8 @@ pub enum Act {
     MendFire,
     /// Get these pieces hot some other way: they warm too slowly to be kept.
     HurryUp,
+    /// Put these back in the refrigerator, or on: they have lain raw almost as long as they may.
+    PutAway,
     /// Put these in the refrigerator before their time out of it is over.
     Chill,
     /// The peak has passed and no reading proves the piece: it goes back on the pit.
@@ -51,6 +53,8 @@ pub enum Act {
         /// Which.
         chore: Chore,
     },
+    /// Take these from the refrigerator: those that go on together.
+    TakeOut,
     /// Put the pieces on.
     PutOn,
     /// Throw these away: a limit ran out.
@@ -109,6 +113,8 @@ impl Duty {
                 vec![read, Doing::Write { entries: skip.collect() }]
             }
             Act::MendFire | Act::ReadPit => vec![Doing::TypePit],
+            Act::PutAway => write(What::BackInFridge { pieces: self.pieces.clone() }),
+            Act::TakeOut => write(What::TakenOut { pieces: self.pieces.clone() }),
             Act::PutBack | Act::PutOn => each(|piece| What::PutOn { piece }),
             Act::TrySecondPlace { told: SecondPlace::Figure, .. } => vec![read],
             Act::TrySecondPlace { reading, told: SecondPlace::NoLower } => vec![

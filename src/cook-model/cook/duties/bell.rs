@@ -4,7 +4,7 @@ use std::collections::BTreeSet;
 
 use super::{Act, Duty, Why, fire};
 use crate::cook::alarms::{Alarm, AlarmId, AlarmKind};
-use crate::cook::{CookState, Seen};
+use crate::cook::{Chore, CookState, Seen};
 use crate::history::PieceHistory;
 use crate::quantity::{Moment, Span};
 use crate::safety::ClockKind;
@@ -44,7 +44,7 @@ fn calls(duty: &Duty) -> Vec<(AlarmKind, Moment)> {
         }
         (Act::Check, _) => vec![(AlarmKind::CheckDue, duty.from)],
         (Act::MendFire, _) => vec![(AlarmKind::FireDue, duty.from + fire::READ_AGAIN)],
-        (Act::HurryUp | Act::Chill | Act::Discard, Why::Limit(clock)) => {
+        (Act::HurryUp | Act::PutAway | Act::Chill | Act::Discard, Why::Limit(clock)) => {
             let kind = match clock.kind {
                 ClockKind::WarmUp | ClockKind::RawOut => AlarmKind::WarmUpLimit,
                 _ => AlarmKind::ChillLimit,
@@ -54,6 +54,7 @@ fn calls(duty: &Duty) -> Vec<(AlarmKind, Moment)> {
         (Act::PutBack, _) => vec![(AlarmKind::PutBackDue, duty.from)],
         (Act::Prove, _) => vec![(AlarmKind::ProofReadingDue, duty.from)],
         (Act::Chore { chore }, _) => vec![(AlarmKind::ChoreDue(*chore), duty.from)],
+        (Act::TakeOut, _) => vec![(AlarmKind::ChoreDue(Chore::OutOfFridge), duty.from)],
         (Act::PutOn, _) if planned => vec![(AlarmKind::PutOnDue, duty.from)],
         (Act::KeepHot, _) => vec![(AlarmKind::KeepHotDue, duty.from)],
         (Act::Serve | Act::Pack, _) => vec![(AlarmKind::RestOver, duty.from)],

@@ -51,6 +51,8 @@ fn is_one_trip(earlier: &Duty, duty: &Duty) -> bool {
             | Act::Pack
             | Act::Chill
             | Act::HurryUp
+            | Act::PutAway
+            | Act::TakeOut
     );
     joins
         && earlier.act == duty.act

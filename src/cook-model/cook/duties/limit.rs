@@ -29,9 +29,8 @@ fn of_clock(seen: &Seen, piece: PieceId, clock: Clock) -> Vec<Duty> {
     let Some((known, _)) = seen.state.piece(piece) else { return Vec::new() };
     let before = match clock.kind {
         // What is packed is in nobody's hands any more; that it ran out is still said.
-        ClockKind::WarmUp | ClockKind::RawOut => {
-            (known.stage != Stage::Packed).then_some(Act::HurryUp)
-        }
+        ClockKind::WarmUp => (known.stage != Stage::Packed).then_some(Act::HurryUp),
+        ClockKind::RawOut => (known.stage == Stage::Raw).then_some(Act::PutAway),
         // What no reading proves must be proved or put back: cold it would be no better.
         ClockKind::ToFridge => (known.stage == Stage::Proved).then_some(Act::Chill),
         ClockKind::CoolTo70 | ClockKind::CoolTo41 => return Vec::new(),

@@ -1,18 +1,16 @@
-//! What is to be done before a piece is on: to tell what is cooked, the chores of the plan, to put on.
+//! What is to be done before a piece is on: to tell what is cooked, the chores of the plan, to take it
+//! from the refrigerator with its wave, to put it on.
 
 use super::{Act, Duty, Why};
 use crate::cook::{Chore, Seen, Stage};
-use crate::quantity::Moment;
+use crate::plan::PiecePlan;
+use crate::quantity::{Moment, Span};
 
 /// The chores of the plan that were not done, each with its time, until the first piece is on.
 pub fn chores_before(seen: &Seen) -> Vec<(Chore, Moment)> {
     let begun = seen.state.history.first_on().is_some();
     let Some(plan) = seen.plan.as_ref().filter(|_| !begun) else { return Vec::new() };
-    let planned = [
-        (Chore::OutOfFridge, plan.out_of_fridge),
-        (Chore::Season, plan.season),
-        (Chore::LightFire, plan.light),
-    ];
+    let planned = [(Chore::Season, plan.season), (Chore::LightFire, plan.light)];
     planned.into_iter().filter(|(chore, _)| seen.state.done(*chore).is_none()).collect()
 }
 
@@ -29,5 +27,26 @@ pub(super) fn duties(seen: &Seen) -> Vec<Duty> {
         .at_stage(Stage::Raw)
         .into_iter()
         .map(|piece| of(Act::PutOn, vec![piece], seen.planned_on(piece).unwrap_or(seen.at)));
-    chores.chain(put_on).collect()
+    chores.chain(take_out(seen)).chain(put_on).collect()
+}
+
+/// To take from the refrigerator what was not out of it yet, a wave at a time: what is taken out with an
+/// earlier one lies raw for too long. A first wave that was late makes the others late too.
+fn take_out(seen: &Seen) -> Vec<Duty> {
+    let Some(plan) = &seen.plan else { return Vec::new() };
+    let first_on = seen.state.history.first_on();
+    let late = first_on.map_or(Span::zero(), |on| (on - plan.first_on).max(Span::zero()));
+    let is_in = |planned: &&PiecePlan| {
+        let known = seen.state.piece(planned.piece);
+        known.is_some_and(|(own, history)| own.stage == Stage::Raw && history.raw_out.is_empty())
+    };
+    let mut all: Vec<Duty> = Vec::new();
+    for planned in plan.pieces.iter().filter(is_in).filter(|own| own.out_of_fridge < own.on) {
+        let from = planned.out_of_fridge + late;
+        match all.iter_mut().find(|duty| duty.from == from) {
+            Some(duty) => duty.pieces.push(planned.piece),
+            None => all.push(Duty::of(Act::TakeOut, vec![planned.piece], from, Why::Usual)),
+        }
+    }
+    all
 }

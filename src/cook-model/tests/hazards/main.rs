@@ -7,6 +7,7 @@ mod alike;
 mod limits;
 mod logs;
 mod meters;
+mod raw;
 mod readings;
 mod second_place;
 #[path = "../support/mod.rs"]

@@ -58,7 +58,9 @@ impl<W: World> Person<W> {
             }
             Act::Cover => self.press(duty, FOIL * duty.pieces.len() as f64),
             Act::Chill | Act::Serve | Act::Pack | Act::Discard => self.done_with(duty),
-            Act::Reseat | Act::Chore { .. } | Act::AddPieces => self.press(duty, ANSWER),
+            Act::Reseat | Act::Chore { .. } | Act::TakeOut | Act::PutAway | Act::AddPieces => {
+                self.press(duty, ANSWER);
+            }
         }
     }
 

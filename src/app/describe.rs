@@ -1,7 +1,7 @@
-//! Entries, problems and steps in the person's words.
+//! Entries and steps in the person's words.
 
 use cook_model::cook::duties::{Act, Duty, HOT, Why};
-use cook_model::cook::{Chore, CookState, Entry, EntryId, Log, Problem, Seen, What};
+use cook_model::cook::{Chore, CookState, Entry, EntryId, Log, Seen, What};
 use cook_model::history::{CoreReading, Instrument};
 use cook_model::piece::PieceId;
 use cook_model::plan::{Drift, OffTarget, Outlook, Standing};
@@ -122,22 +122,6 @@ fn named(log: &Log, state: &CookState, id: EntryId) -> String {
 pub fn piece_of_reading(state: &CookState, reading: EntryId) -> Option<PieceId> {
     let holds = |readings: &[CoreReading]| readings.iter().any(|one| one.entry == reading);
     state.history.pieces.iter().find(|piece| holds(&piece.readings)).map(|piece| piece.id)
-}
-
-/// Why an entry was not counted.
-pub fn problem(why: Problem) -> String {
-    match why {
-        Problem::UnknownPiece => say!("problem-unknown-piece"),
-        Problem::NotOnYet => say!("problem-not-on-yet"),
-        Problem::AlreadyOn => say!("problem-already-on"),
-        Problem::AlreadyOff => say!("problem-already-off"),
-        Problem::AlreadyPacked => say!("problem-already-packed"),
-        Problem::UnknownReading => say!("problem-unknown-reading"),
-        Problem::TooLate => say!("problem-too-late"),
-        Problem::InTheFuture => say!("problem-in-the-future"),
-        Problem::ImpossibleValue => say!("problem-impossible-value"),
-        _ => say!("problem-other"),
-    }
 }
 
 /// A chore, as something to do.

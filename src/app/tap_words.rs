@@ -1,6 +1,6 @@
-//! What one tap did, in a few words, however many pieces it was about.
+//! What one tap did, in a few words, however many pieces it was about; or why it changed nothing.
 
-use cook_model::cook::{CookState, Entry, EntryId, Log, What, fold};
+use cook_model::cook::{CookState, Entry, EntryId, Log, Problem, What, fold};
 use cook_model::log::{self, Event};
 use cook_model::piece::PieceId;
 use cook_model::taps::roots;
@@ -67,5 +67,21 @@ fn words(log: &Log, state: &CookState, entries: &[Entry]) -> String {
         What::Packed { .. } => say!("entry-packed", piece = named()),
         What::Pulled { .. } => say!("entry-pulled", piece = named()),
         _ => say!("done-more", what = whole(), count = others.len()),
+    }
+}
+
+/// Why an entry was not counted.
+pub fn problem(why: Problem) -> String {
+    match why {
+        Problem::UnknownPiece => say!("problem-unknown-piece"),
+        Problem::NotOnYet => say!("problem-not-on-yet"),
+        Problem::AlreadyOn => say!("problem-already-on"),
+        Problem::AlreadyOff => say!("problem-already-off"),
+        Problem::AlreadyPacked => say!("problem-already-packed"),
+        Problem::UnknownReading => say!("problem-unknown-reading"),
+        Problem::TooLate => say!("problem-too-late"),
+        Problem::InTheFuture => say!("problem-in-the-future"),
+        Problem::ImpossibleValue => say!("problem-impossible-value"),
+        _ => say!("problem-other"),
     }
 }

@@ -103,16 +103,18 @@ pub fn day(state: &CookState, draft: &Draft, own: OwnLoss, now: Moment) -> Day {
         .filter(|(standing, _)| standing.is_packed_unproved())
         .map(|(_, history)| history.id)
         .collect();
-    let typed_off = draft.typed_off.unwrap_or(now);
-    let typed = (TYPED_FROM..).zip(&draft.typed).map(|(id, cooked)| DayPiece {
-        id: PieceId(id),
-        facts: plain(*cooked * (1.0 / share_left(own, USUAL_END))),
-        cooked: *cooked,
-        off: typed_off,
-        end: USUAL_END,
-        hot: typed_off,
-        cold_by: None,
-        warm: Span::zero(),
+    // Without the hour they came off the heat nobody knows how long they keep.
+    let typed = draft.typed_off.into_iter().flat_map(|off| {
+        (TYPED_FROM..).zip(&draft.typed).map(move |(id, cooked)| DayPiece {
+            id: PieceId(id),
+            facts: plain(*cooked * (1.0 / share_left(own, USUAL_END))),
+            cooked: *cooked,
+            off,
+            end: USUAL_END,
+            hot: off,
+            cold_by: None,
+            warm: Span::zero(),
+        })
     });
     let estimate = estimate(&pieces, own);
     pieces.extend(typed);

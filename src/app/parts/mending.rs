@@ -9,7 +9,7 @@ use crate::derived::Derived;
 use crate::open_cook::open_cook;
 use crate::typed::{Typed, quantity};
 use crate::words::wording;
-use crate::{describe, say, show};
+use crate::{say, show, tap_words};
 
 /// Corrects an entry: its temperature, its time, its piece, as far as it has them.
 #[component]
@@ -145,7 +145,7 @@ fn Form(
             }
             Err(Refused::Typed(message)) => bad_text.set(Some(message)),
             Err(Refused::Senseless(why)) => {
-                bad_time.set(Some(say!("mend-refused", why = describe::problem(why))));
+                bad_time.set(Some(say!("mend-refused", why = tap_words::problem(why))));
             }
         }
     };

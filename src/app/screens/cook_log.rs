@@ -11,7 +11,7 @@ use crate::getter::Getter;
 use crate::open_cook::open_cook;
 use crate::parts::{Each, Heading, If, Mending, TellLate};
 use crate::words::wording;
-use crate::{describe, say, show};
+use crate::{describe, say, show, tap_words};
 
 /// So many entries are shown at first: a day's log of twenty pieces takes a plain phone half a
 /// second to draw.
@@ -149,7 +149,7 @@ fn EntryRow(
             return Some(say!("log-undone"));
         }
         let why = ignored.read().get(&id).copied()?;
-        Some(say!("log-ignored", why = describe::problem(why)))
+        Some(say!("log-ignored", why = tap_words::problem(why)))
     };
     let label = move || match undoing() {
         Some(_) => say!("log-bring-back", what = words.get()),

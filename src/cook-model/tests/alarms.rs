@@ -98,6 +98,32 @@ fn heard(cook: &Cook, kind: AlarmKind, from: u32, to: u32) -> Vec<u32> {
     (from..to).filter(rings).collect()
 }
 
+/// USDA consumer advice: in the refrigerator within two hours, one above 90 F. Who answered the warning
+/// and then forgot is called again when the time is over.
+#[test]
+fn a_chill_call_that_was_answered_rings_again_at_the_limit_itself() {
+    for (ambient, limit) in [(75.0, 195), (95.0, 135)] {
+        let mut cook = on_the_pit(2);
+        cook.write(0.0, What::AmbientSet { ambient: Temperature::from_f(ambient) });
+        for (number, minute) in [(1, 74.0), (2, 74.3)] {
+            cook.write(minute, read(number, 166.0, 2));
+            cook.write(75.0, pulled(number));
+        }
+        let (calls, mut marks) = (calls_of(&cook), Marks::new());
+        let mut heard = Vec::new();
+        for minute in 76..300 {
+            let now = at(f64::from(minute));
+            for ring in due(&calls, &marks, now) {
+                if ring.alarm.id.kind == AlarmKind::ChillLimit {
+                    heard.push(minute);
+                }
+                marks.insert(ring.alarm.id, Mark::rung(&ring, now).answer());
+            }
+        }
+        assert_eq!(heard, [limit - 20, limit], "at {ambient} F");
+    }
+}
+
 #[test]
 fn what_falls_due_of_several_pieces_one_after_another_is_heard_of_each() {
     // A person who waits for a call hears one whenever there is something new to do, though the last

@@ -155,6 +155,33 @@ fn a_move_by_a_phone_whose_clock_is_slow_is_not_dropped() {
 }
 
 #[test]
+fn moves_by_a_slow_clock_follow_what_was_done_before_them() {
+    // Packed, frozen by one phone at ten; taken out to thaw at eleven by the other, whose clock says
+    // eight: the bag lies in the refrigerator, and its days run.
+    let (mut log, id) = packed_bag(Brings::default(), Place::Fridge, Span::hours(1));
+    let frozen = evening(1) + Span::hours(3);
+    write(&mut log, PHONE, frozen, KitchenWhat::BagMoved { bag: id, to: Place::Freezer });
+    let slow = evening(1) + Span::hours(1);
+    write(&mut log, SLOW_PHONE, slow, KitchenWhat::BagMoved { bag: id, to: Place::Fridge });
+    let moved = state(&log, id);
+    assert_eq!(moved.place(), Some(Place::Fridge));
+    assert_eq!(moved.stays.last().unwrap().from, frozen);
+    // Eaten, by the slow phone: gone.
+    let slow = slow + Span::minutes(5);
+    write(&mut log, SLOW_PHONE, slow, KitchenWhat::BagUsed { bag: id });
+    let kitchen = fold(&log);
+    assert_eq!(kitchen.ignored, []);
+    assert_eq!(kitchen.bag(id).unwrap().place(), None);
+    // A move typed late, with a clock that is right, still counts where it happened.
+    let (mut log, id) = packed_bag(Brings::default(), Place::Fridge, Span::hours(1));
+    write(&mut log, PHONE, evening(3), KitchenWhat::BagMoved { bag: id, to: Place::Freezer });
+    let what = KitchenWhat::BagMoved { bag: id, to: Place::Freezer };
+    let late = log.next(SLOW_PHONE, evening(2), evening(4), what);
+    log.insert(late);
+    assert_eq!(state(&log, id).stays[1].from, evening(2));
+}
+
+#[test]
 fn a_label_carries_the_limit() {
     let (mut log, id) = packed_bag(Brings::default(), Place::Fridge, Span::hours(1));
     let chilled = Card::of(&state(&log, id)).unwrap();

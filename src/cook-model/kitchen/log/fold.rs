@@ -169,23 +169,11 @@ impl Kitchen {
 }
 
 /// What the log adds up to. A move typed late counts where it happened; one that a slow clock puts
-/// before the bag was packed, as it was packed.
+/// before what was written of its bag already, after that.
 pub fn fold(log: &KitchenLog) -> Kitchen {
     let mut folding = Folding::default();
     let mut ignored = Vec::new();
-    let mut entries: Vec<(Moment, &KitchenEntry)> =
-        log.standing().into_iter().map(|entry| (entry.happened, entry)).collect();
-    let packed: BTreeMap<BagId, Moment> = entries
-        .iter()
-        .filter(|(_, entry)| matches!(entry.what, KitchenWhat::BagPacked { .. }))
-        .map(|(at, entry)| (entry.id, *at))
-        .collect();
-    for (at, entry) in &mut entries {
-        let known = entry.what.bag().filter(|bag| *bag < entry.id);
-        if let Some(packed) = known.and_then(|bag| packed.get(&bag)) {
-            *at = (*at).max(*packed);
-        }
-    }
+    let mut entries = by_sound_clocks(log);
     sort_by_key(&mut entries, |(at, entry)| (*at, entry.id));
     for (at, entry) in entries {
         if let Err(why) = folding.apply(at, entry) {
@@ -199,6 +187,30 @@ pub fn fold(log: &KitchenLog) -> Kitchen {
         rubs: folding.rubs.into_values().collect(),
         ignored,
     }
+}
+
+/// Each entry with its moment. Of two clocks that disagree about the order in which a bag's entries were
+/// written, which their ids tell, the one behind is the slow one.
+fn by_sound_clocks(log: &KitchenLog) -> Vec<(Moment, &KitchenEntry)> {
+    let mut entries = log.standing();
+    sort_by_key(&mut entries, |entry| entry.id);
+    // Of each bag: when it was packed, when an entry of it was typed last, and the last that happened.
+    let mut known: BTreeMap<BagId, [Moment; 3]> = BTreeMap::new();
+    let at = |entry: &KitchenEntry| {
+        let happened = entry.happened;
+        if matches!(entry.what, KitchenWhat::BagPacked { .. }) {
+            known.insert(entry.id, [happened, entry.typed, happened]);
+        }
+        let Some([packed, typed, last]) = entry.what.bag().and_then(|bag| known.get_mut(&bag))
+        else {
+            return happened;
+        };
+        let at = happened.max(if entry.typed < *typed { *last } else { *packed });
+        *typed = entry.typed.max(*typed);
+        *last = at.max(*last);
+        at
+    };
+    entries.iter().copied().map(at).zip(entries.iter().copied()).collect()
 }
 
 /// What the entries so far add up to.

@@ -125,6 +125,18 @@ fn nobody_is_told_to_hurry_with_what_must_be_thrown_away() {
     assert!(!due.contains(&&Act::HurryUp), "{due:?}");
 }
 
+/// What lies in the bin is nobody's to throw away again, and calls no more (common practice, no source).
+#[test]
+fn what_was_thrown_away_is_not_to_be_thrown_away_again() {
+    let mut cook = Cook::default();
+    cook.write(0.0, set_out(1, 30.0));
+    cook.write(0.0, put_on(1));
+    cook.write(106.0, pulled(1));
+    cook.write(231.0, What::Discarded { piece: piece(1) });
+    let all = duties(&Seen::of(&cook.log, at(232.0)));
+    assert!(all.iter().all(|duty| !duty.pieces.contains(&piece(1))), "{all:?}");
+}
+
 /// What one cook does with one piece whose hottest core is `peak`, F: how far the pull falls short of it,
 /// when it comes off, and each reading: minutes after the pull (or before it), how far off, in how
 /// many places.

@@ -26,7 +26,11 @@ pub(super) fn duties(seen: &Seen) -> Vec<Duty> {
 }
 
 fn of_clock(seen: &Seen, piece: PieceId, clock: Clock) -> Vec<Duty> {
-    let Some((known, _)) = seen.state.piece(piece) else { return Vec::new() };
+    let Some((known, history)) = seen.state.piece(piece) else { return Vec::new() };
+    // What was thrown away asks for nothing more; that a limit ran out stays with the piece.
+    if history.discarded {
+        return Vec::new();
+    }
     let before = match clock.kind {
         // What is packed is in nobody's hands any more; that it ran out is still said.
         ClockKind::WarmUp => (known.stage != Stage::Packed).then_some(Act::HurryUp),

@@ -4,7 +4,7 @@ use core::ops::RangeInclusive;
 
 use cook_model::quantity::{
     Length, LengthUnit, Mass, MassUnit, Moment, NumberProblem, Span, Temperature,
-    TemperatureDifference, number,
+    TemperatureDifference, WeightUnit, number, weight,
 };
 
 use crate::{preferences, say, show};
@@ -19,6 +19,14 @@ pub trait Typed: Copy + PartialOrd {
     fn decimals() -> usize;
     /// The unit's name.
     fn unit() -> String;
+
+    /// From the text of a field.
+    ///
+    /// # Errors
+    /// What was typed instead.
+    fn read(text: &str) -> Result<Self, NumberProblem> {
+        number(text).map(Self::from_typed)
+    }
 
     /// The bare number, as it would stand in a field.
     fn in_field(self) -> String {
@@ -48,8 +56,29 @@ macro_rules! typed_in_chosen_unit {
 
 typed_in_chosen_unit!(Temperature, temperature, 1, show::temperature_unit);
 typed_in_chosen_unit!(TemperatureDifference, temperature, 1, show::temperature_unit);
-typed_in_chosen_unit!(Mass, mass, 1, show::mass_unit);
 typed_in_chosen_unit!(Length, length, 2, show::length_unit);
+
+impl Typed for Mass {
+    fn from_typed(value: f64) -> Self {
+        Self::from_unit(value, preferences::units().mass)
+    }
+    fn in_unit(self) -> f64 {
+        self.in_unit(preferences::units().mass)
+    }
+    fn decimals() -> usize {
+        1
+    }
+    fn unit() -> String {
+        show::mass_unit()
+    }
+    fn read(text: &str) -> Result<Self, NumberProblem> {
+        let bare = match preferences::units().mass {
+            MassUnit::Ounce => WeightUnit::Ounce,
+            MassUnit::Gram => WeightUnit::Gram,
+        };
+        weight(text, bare)
+    }
+}
 
 impl Typed for Span {
     fn from_typed(value: f64) -> Self {
@@ -85,25 +114,28 @@ impl Typed for Percent {
     }
 }
 
-/// Ounces in a pound.
-const OUNCES: f64 = 16.0;
-
 /// The weight of a whole pack, in pounds or grams, as shops print it.
 #[derive(Clone, Copy, Debug, PartialEq, PartialOrd)]
 pub struct PackWeight(pub Mass);
 
+impl PackWeight {
+    fn chosen() -> WeightUnit {
+        match preferences::units().mass {
+            MassUnit::Ounce => WeightUnit::Pound,
+            MassUnit::Gram => WeightUnit::Gram,
+        }
+    }
+}
+
 impl Typed for PackWeight {
     fn from_typed(value: f64) -> Self {
-        Self(match preferences::units().mass {
-            MassUnit::Ounce => Mass::from_ounces(value * OUNCES),
-            MassUnit::Gram => Mass::from_g(value),
-        })
+        Self(Self::chosen().mass(value))
     }
     fn in_unit(self) -> f64 {
-        match preferences::units().mass {
-            MassUnit::Ounce => self.0.ounces() / OUNCES,
-            MassUnit::Gram => self.0.g(),
-        }
+        self.0.g() / Self::chosen().mass(1.0).g()
+    }
+    fn read(text: &str) -> Result<Self, NumberProblem> {
+        weight(text, Self::chosen()).map(Self)
     }
     fn decimals() -> usize {
         2
@@ -152,12 +184,11 @@ impl Typed for Altitude {
 /// # Errors
 /// A plain message that says what is accepted.
 pub fn quantity<Q: Typed>(text: &str, limits: &RangeInclusive<Q>, example: Q) -> Result<Q, String> {
-    let value = number(text).map_err(|problem| match problem {
+    let typed = Q::read(text).map_err(|problem| match problem {
         NumberProblem::Blank => say!("bad-blank", example = example.in_field()),
         NumberProblem::AmbiguousComma => say!("bad-comma"),
         _ => say!("bad-number", example = example.in_field()),
     })?;
-    let typed = Q::from_typed(value);
     if accepts(limits, typed) {
         return Ok(typed);
     }

@@ -4,7 +4,7 @@
 //! entries and of the moment asked about.
 //!
 //! The rooms, each using only those after it: [`cook`] (the log, its fold), [`forecast`],
-//! [`kitchen`], [`safety`], [`heat`], [`taps`], [`log`], [`history`], [`piece`], [`quantity`].
+//! [`kitchen`], [`safety`], [`heat`], [`taps`], [`log`], [`history`], [`pack`], [`piece`], [`quantity`].
 #![warn(missing_docs)]
 
 pub mod calendar;
@@ -14,6 +14,7 @@ pub mod heat;
 pub mod history;
 pub mod kitchen;
 pub mod log;
+pub mod pack;
 pub mod piece;
 pub mod plan;
 pub mod quantity;

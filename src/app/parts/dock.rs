@@ -58,7 +58,7 @@ pub fn Dock() -> impl IntoView {
                 </If>
             </div>
             <If holds=move || navigation.screen() == Screen::SetOut>
-                <AllOnButton />
+                <SetUpButtons />
             </If>
             <If holds=move || cook.is_open() && !typing() && !at_the_kitchen()>
                 <Tabs />
@@ -92,12 +92,17 @@ fn CardButton() -> impl IntoView {
     }
 }
 
-/// Puts all raw pieces on, where there are any.
+/// What comes after setting up: the plan, while dinner is set and nothing of it has begun; and to put
+/// all raw pieces on.
 #[component]
-fn AllOnButton() -> impl IntoView {
+fn SetUpButtons() -> impl IntoView {
     let cook = open_cook();
     let navigation = navigation();
     let raw = Derived::new(move || cook.state().read().at_stage(Stage::Raw));
+    let is_to_plan = Derived::new(move || {
+        let state = cook.state().read();
+        state.began.is_none() && state.settings.dinner.is_some()
+    });
     let all_on = move |_| {
         let put_on = raw.get_untracked().into_iter().map(|piece| What::PutOn { piece });
         cook.record_all(put_on.collect());
@@ -105,9 +110,21 @@ fn AllOnButton() -> impl IntoView {
     };
     view! {
         <If holds=move || !raw.read().is_empty()>
-            <button class="main-action" on:click=all_on>
-                {move || say!("set-out-put-on", count = raw.read().len())}
-            </button>
+            <div class="set-up">
+                <button
+                    class="put-on"
+                    class:main-action=move || !is_to_plan.get()
+                    class:second-action=move || is_to_plan.get()
+                    on:click=all_on
+                >
+                    {move || say!("set-out-put-on", count = raw.read().len())}
+                </button>
+                <If holds=move || is_to_plan.get()>
+                    <button class="main-action" on:click=move |_| navigation.go(Screen::Plan)>
+                        {wording("set-out-plan")}
+                    </button>
+                </If>
+            </div>
         </If>
     }
 }

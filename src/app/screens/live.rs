@@ -9,7 +9,9 @@ use leptos::prelude::*;
 use crate::derived::Derived;
 use crate::navigate::{Screen, navigation};
 use crate::open_cook::open_cook;
-use crate::parts::{BackOn, Card, Each, Heading, If, NearClocks, PieceRow, Prompts, Rack, in_hand};
+use crate::parts::{
+    BackOn, Card, Each, Heading, If, MoveDinner, NearClocks, PieceRow, Prompts, Rack, in_hand,
+};
 use crate::words::wording;
 use crate::{describe, say, show};
 
@@ -134,9 +136,14 @@ fn CookFacts() -> impl IntoView {
         let Some(outlook) = outlook else { return (title, say!("change")) };
         (title, describe::dinner(&outlook))
     };
-    let dinner_screen = move || match cook.state().read_untracked().settings.dinner {
-        Some(_) => Screen::Plan,
-        None => Screen::SetOut,
+    let moving = RwSignal::new(false);
+    let on_dinner = move |_| match cook.state().read_untracked().settings.dinner {
+        Some(_) => moving.update(|open| *open = !*open),
+        None => navigation.go(Screen::SetOut),
+    };
+    let expanded = move || {
+        let dinner = cook.state().read().settings.dinner;
+        dinner.is_some().then(|| moving.get().to_string())
     };
     view! {
         <div class="cook-facts">
@@ -144,7 +151,7 @@ fn CookFacts() -> impl IntoView {
                 <strong>{move || pit().0}</strong>
                 <span>{move || pit().1}</span>
             </button>
-            <button on:click=move |_| navigation.go(dinner_screen())>
+            <button aria-expanded=expanded on:click=on_dinner>
                 <strong>{move || dinner().0}</strong>
                 <span>{move || dinner().1}</span>
             </button>
@@ -158,5 +165,8 @@ fn CookFacts() -> impl IntoView {
                 </svg>
             </button>
         </div>
+        <If holds=move || moving.get()>
+            <MoveDinner on_end=move |()| moving.set(false) />
+        </If>
     }
 }

@@ -18,7 +18,6 @@ mod round;
 mod safety;
 mod safety_rule;
 mod set_out;
-mod set_out_dinner;
 mod settings;
 mod start;
 mod thermometer_check;

@@ -1,3 +1,5 @@
+//! The day back from dinner.
+
 use cook_model::cook::What;
 use cook_model::forecast::Probability;
 use cook_model::piece::PieceId;
@@ -15,6 +17,9 @@ use crate::screens::plan_levers::Levers;
 use crate::words::wording;
 use crate::{say, show};
 
+/// Pulls and rests nearer together than this are told in one line: they are one trip to the pit or to
+/// the board (common practice, no source).
+const TOGETHER: Span = Span::minutes(10);
 /// A window shorter than this is told as one time.
 const ONE_TIME: Span = Span::minutes(2);
 
@@ -112,7 +117,11 @@ fn ThePlan() -> impl IntoView {
 fn times(plan: &Plan, tracks: &[Track]) -> Vec<(Moment, String)> {
     let state = open_cook().state();
     let state = state.read();
-    let name = |track: &Track| show::the_piece(&state, track.piece);
+    let names = |group: &[&Track]| {
+        let mut pieces: Vec<PieceId> = group.iter().map(|track| track.piece).collect();
+        sort_by_key(&mut pieces, |piece| *piece);
+        show::the_pieces(&state, &pieces)
+    };
     let mut times = vec![(plan.dinner, say!("plan-eat"))];
     if state.began.is_none() {
         times.push((plan.season, say!("do-season")));
@@ -138,18 +147,40 @@ fn times(plan: &Plan, tracks: &[Track]) -> Vec<(Moment, String)> {
     times.extend(
         plan.feeds.iter().filter(|feed| **feed > now).map(|feed| (*feed, say!("do-feed-fire"))),
     );
-    for track in tracks {
-        let window = if track.pull.1 - track.pull.0 < ONE_TIME {
-            show::clock(track.pull.0)
-        } else {
-            show::clock_range(track.pull.0, track.pull.1)
-        };
-        times.push((track.on, say!("plan-on", piece = name(track))));
-        times.push((track.pull.0, say!("plan-pull", piece = name(track), window = window)));
-        times.push((track.rested, say!("plan-rested", piece = name(track))));
-    }
+    // Those that go on within one minute go on together.
+    times.extend(
+        groups(tracks, |track| track.on, Span::minutes(1))
+            .into_iter()
+            .map(|group| (group[0].on, say!("plan-on", piece = names(&group)))),
+    );
+    times.extend(groups(tracks, |track| track.pull.0, TOGETHER).into_iter().map(|group| {
+        let low = group[0].pull.0;
+        let high = group.iter().map(|track| track.pull.1).fold(low, Moment::max);
+        let window =
+            if high - low < ONE_TIME { show::clock(low) } else { show::clock_range(low, high) };
+        (low, say!("plan-pull", piece = names(&group), window = window))
+    }));
+    times.extend(groups(tracks, |track| track.rested, TOGETHER).into_iter().map(|group| {
+        // All of them have by the last one's time.
+        let rested = group[group.len() - 1].rested;
+        (rested, say!("plan-rested", count = group.len(), piece = names(&group)))
+    }));
     sort_by_key(&mut times, |(at, _)| *at);
     times
+}
+
+/// The tracks in order of a time of theirs, those within a span of the first of them together.
+fn groups(tracks: &[Track], time: fn(&Track) -> Moment, within: Span) -> Vec<Vec<&Track>> {
+    let mut in_order: Vec<&Track> = tracks.iter().collect();
+    sort_by_key(&mut in_order, |track| (time(track), track.piece));
+    let mut groups: Vec<Vec<&Track>> = Vec::new();
+    for track in in_order {
+        match groups.last_mut() {
+            Some(group) if time(track) - time(group[0]) < within => group.push(track),
+            _ => groups.push(vec![track]),
+        }
+    }
+    groups
 }
 
 fn cook_now() -> Moment {

@@ -59,7 +59,7 @@ new-cook-stay = Stay with this cook
 ## Set-out
 set-out-title = Pieces and dinner
 set-out-add-title = Add pieces
-set-out-count = How many this size
+set-out-count = How many
 set-out-count-less = One fewer
 set-out-count-more = One more
 set-out-weight = Weight each ({ $unit })
@@ -82,11 +82,19 @@ set-out-add = { $count ->
     [one] Add 1 piece
    *[other] Add { $count } pieces
  }
+set-out-smaller = How many are smaller
+set-out-larger = How many are larger
+set-out-sizes-hint = By eye; blank is none. The pack is shared out by that.
+set-out-kind = Cut and middle
+set-out-change = Change
+set-out-name = Name, if you want one
+set-out-weight-one = Weight ({ $unit })
+set-out-keep = Save
 set-out-remove = Remove { $piece }
 set-out-facts = { $weight }, { $thickest } thick
 set-out-facts-weight = { $weight }
 set-out-facts-icy = { $facts }, still icy in the middle
-set-out-cook-title = This cook
+set-out-cook-title = Your pit
 set-out-pit = Pit temp at the grate ({ $unit })
 set-out-pull = Pull temp ({ $unit })
 set-out-pull-hint = Below 165 °F (74 °C): carryover finishes it as it rests.
@@ -97,6 +105,7 @@ set-out-put-on = { $count ->
     [one] Put the piece on
    *[other] Put all { $count } on
  }
+set-out-plan = See the plan
 set-out-units = Units
 units-customary = °F · oz · in
 units-metric = °C · g · mm
@@ -127,6 +136,10 @@ live-dinner-early = { $span } early
 live-dinner-on-time = on time
 live-no-dinner = Dinner
 live-no-dinner-hint = set a time
+dinner-move = Move dinner
+dinner-earlier = { $minutes } min earlier
+dinner-later = { $minutes } min later
+dinner-another = Another time
 live-then = Then { $time }: { $what }
 live-then-now = Then: { $what }
 live-pit = Pit { $temperature }
@@ -266,7 +279,10 @@ plan-now-mark = Now
 plan-eat = Dinner
 plan-on = Put { $piece } on
 plan-pull = Pull { $piece }, likely { $window }
-plan-rested = { $piece } has rested
+plan-rested = { $count ->
+    [one] { $piece } has rested
+   *[other] { $piece } have rested
+ }
 plan-ready = Ready { $window }. By { $time }: { $chance }.
 plan-style = How to load the pit
 plan-on-together = All on together
@@ -389,6 +405,7 @@ entry-pull-target = Pull temp { $temperature }
 entry-pull-target-piece = { $piece }: pull temp { $temperature }
 entry-proof-rule = Proof: { $rule }
 entry-set-out = { $piece } added: { $facts }
+entry-piece-changed = { $piece } is now { $facts }
 entry-taken-away = { $piece } removed
 entry-put-on = { $piece } on
 entry-taken-out = { $piece } out of the fridge

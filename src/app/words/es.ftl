@@ -60,7 +60,7 @@ new-cook-stay = Seguir con este ahumado
 ## Set-out
 set-out-title = Piezas y cena
 set-out-add-title = Agregar piezas
-set-out-count = Cuántas de este tamaño
+set-out-count = Cuántas
 set-out-count-less = Una menos
 set-out-count-more = Una más
 set-out-weight = Peso de cada una ({ $unit })
@@ -83,11 +83,19 @@ set-out-add = { $count ->
     [one] Agregar 1 pieza
    *[other] Agregar { $count } piezas
  }
+set-out-smaller = Cuántas más chicas
+set-out-larger = Cuántas más grandes
+set-out-sizes-hint = A ojo; vacío es ninguna. Así se reparte el peso del paquete.
+set-out-kind = Corte y centro
+set-out-change = Cambiar
+set-out-name = Nombre, si quieres
+set-out-weight-one = Peso ({ $unit })
+set-out-keep = Guardar
 set-out-remove = Quitar { $piece }
 set-out-facts = { $weight }, { $thickest } de grueso
 set-out-facts-weight = { $weight }
 set-out-facts-icy = { $facts }, con hielo en el centro
-set-out-cook-title = Este ahumado
+set-out-cook-title = Tu ahumador
 set-out-pit = Temperatura del ahumador en la parrilla ({ $unit })
 set-out-pull = Temperatura para sacar ({ $unit })
 set-out-pull-hint = Menos de 165 °F (74 °C): el reposo termina de cocerla.
@@ -98,6 +106,7 @@ set-out-put-on = { $count ->
     [one] Poner la pieza
    *[other] Poner las { $count }
  }
+set-out-plan = Ver el plan
 set-out-units = Unidades
 units-customary = °F · oz · in
 units-metric = °C · g · mm
@@ -128,6 +137,10 @@ live-dinner-early = { $span } antes
 live-dinner-on-time = a tiempo
 live-no-dinner = Cena sin hora
 live-no-dinner-hint = fijarla
+dinner-move = Mover la cena
+dinner-earlier = { $minutes } min antes
+dinner-later = { $minutes } min después
+dinner-another = Otra hora
 live-then = Luego, { $time }: { $what }
 live-then-now = Luego: { $what }
 live-pit = Ahumador { $temperature }
@@ -267,7 +280,10 @@ plan-now-mark = Ahora
 plan-eat = Cena
 plan-on = Pon { $piece } en el ahumador
 plan-pull = Saca { $piece }, probablemente { $window }
-plan-rested = Ya reposó { $piece }
+plan-rested = { $count ->
+    [one] Ya reposó { $piece }
+   *[other] Ya reposaron { $piece }
+ }
 plan-ready = Todo listo { $window }. A más tardar a { $time }: { $chance }.
 plan-style = Cómo cargar el ahumador
 plan-on-together = Todas entran juntas
@@ -390,6 +406,7 @@ entry-pull-target = Temperatura para sacar: { $temperature }
 entry-pull-target-piece = { $piece }: temperatura para sacar { $temperature }
 entry-proof-rule = Comprobación: { $rule }
 entry-set-out = { $piece } agregada: { $facts }
+entry-piece-changed = { $piece } ahora es: { $facts }
 entry-taken-away = { $piece } quitada
 entry-put-on = { $piece }: al ahumador
 entry-taken-out = { $piece }: fuera del refrigerador

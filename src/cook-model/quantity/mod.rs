@@ -10,6 +10,7 @@ mod temperature;
 mod time;
 mod typed;
 mod units;
+mod weight;
 
 pub use length::Length;
 pub use mass::Mass;
@@ -17,3 +18,4 @@ pub use temperature::{Temperature, TemperatureDifference};
 pub use time::{Moment, Span, as_minutes, minutes, seconds, to_minutes, to_seconds};
 pub use typed::{NumberProblem, number};
 pub use units::{LengthUnit, MassUnit, TemperatureUnit, Units};
+pub use weight::{WeightUnit, weight};

@@ -30,7 +30,7 @@ export async function setOut(page, pieces) {
 /** Puts all raw pieces on. */
 export async function putAllOn(page, count) {
   await page.show("set-out");
-  await page.tap(".dock .main-action");
+  await page.tap(".dock .put-on");
   await untilStored(page, "put_on", count);
 }
 

@@ -1,3 +1,5 @@
+//! When people eat.
+
 use std::time::Duration;
 
 use cook_model::cook::What;

@@ -123,8 +123,7 @@ impl Evidence {
                 let expected: f64 = weights.iter().zip(&seen.mean).map(|(w, mean)| w * mean).sum();
                 let reading = &seen.reading;
                 let low = reading.temperature.c() < expected;
-                let alone = !low && seen.could_prove();
-                Misfit { number, entry: reading.entry, at: reading.at, low, alone }
+                Misfit { number, entry: reading.entry, at: reading.at, low }
             })
             .collect()
     }

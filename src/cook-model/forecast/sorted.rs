@@ -15,8 +15,6 @@ pub(super) struct Misfit {
     pub at: Moment,
     /// Whether it is lower than the others let expect.
     pub low: bool,
-    /// Whether a proof could rest on it if it were right: then no other speaks for it but the cook.
-    pub alone: bool,
 }
 
 /// What has been made out of readings that do not fit.
@@ -31,8 +29,7 @@ pub(super) struct Sorted {
 impl Sorted {
     /// Sorts the readings that do not fit, given by piece. One that stands alone is a slip. Where
     /// several of one go are all low, or all high, or two in a row of one piece are, it is the model
-    /// that is wrong: the fire went out, the lid stood open. What could prove a piece is not believed for
-    /// its company: a wrong piece and a wrong unit come more than once.
+    /// that is wrong: the fire went out, the lid stood open.
     pub(super) fn of(misfits: &[Vec<Misfit>]) -> Self {
         let mut sorted = Self::default();
         let all: Vec<&Misfit> = misfits.iter().flatten().collect();
@@ -41,9 +38,8 @@ impl Sorted {
                 let alike = |other: &Misfit| other.entry != misfit.entry && other.low == misfit.low;
                 let in_one_go = |other: &Misfit| (other.at - misfit.at).abs() <= IN_ONE_GO;
                 let in_a_row = |other: &Misfit| other.number.abs_diff(misfit.number) == 1;
-                let company = !misfit.alone
-                    && (all.iter().any(|other| alike(other) && in_one_go(other))
-                        || piece.iter().any(|other| alike(other) && in_a_row(other)));
+                let company = all.iter().any(|other| alike(other) && in_one_go(other))
+                    || piece.iter().any(|other| alike(other) && in_a_row(other));
                 let list = if company { &mut sorted.believed } else { &mut sorted.slips };
                 list.push(misfit.entry);
             }
@@ -65,13 +61,7 @@ mod tests {
 
     fn misfit(number: usize, minute: i64, low: bool) -> Misfit {
         let entry = EntryId { count: 100 * minute as u64 + number as u64, device: DeviceId(1) };
-        Misfit {
-            number,
-            entry,
-            at: DateTime::UNIX_EPOCH + Span::minutes(minute),
-            low,
-            alone: false,
-        }
+        Misfit { number, entry, at: DateTime::UNIX_EPOCH + Span::minutes(minute), low }
     }
 
     #[test]
@@ -86,12 +76,6 @@ mod tests {
             (vec![vec![misfit(3, 40, true)], vec![misfit(4, 41, true)]], 0),
             (vec![vec![misfit(3, 40, true), misfit(4, 50, true)]], 0),
         ];
-        let hot = |misfit| Misfit { alone: true, ..misfit };
-        let cases = cases.into_iter().chain([
-            // What could prove a piece, read twice or of two pieces.
-            (vec![vec![hot(misfit(3, 40, false)), hot(misfit(4, 41, false))]], 2),
-            (vec![vec![hot(misfit(3, 40, false))], vec![hot(misfit(4, 41, false))]], 2),
-        ]);
         for (misfits, slips) in cases {
             assert_eq!(Sorted::of(&misfits).slips.len(), slips, "{misfits:?}");
         }

@@ -5,7 +5,7 @@ use cook_model::kitchen::caution::Caution;
 use cook_model::kitchen::chill::{Cooling, chill, into_cold_by};
 use cook_model::kitchen::form::Form;
 use cook_model::kitchen::reheat::{
-    BathPlan, Thawing, USUAL_BATH, USUAL_CORE, bath_time, thaw_time,
+    BathPlan, ReheatProblem, Thawing, USUAL_BATH, USUAL_CORE, bath_time, thaw_time,
 };
 use cook_model::kitchen::shape::Portion;
 use cook_model::kitchen::storage::{Packing, Place};
@@ -149,4 +149,23 @@ fn reheating_past_two_hours_is_said_at_two_hours() {
         }
     }
     assert!(caught.iter().all(|count| *count > 0), "{caught:?}");
+}
+
+/// "Within 2 hours" and "6 hours" hold their ends; boiling water is still a bath, and one that hardly is
+/// hotter than the core wanted is none.
+#[test]
+fn the_ends_of_the_limits_are_within_them() {
+    assert_eq!(against(10.0, 69.0, 120, Cooling::IceBath), []);
+    assert!(!against(10.0, 71.0, 120, Cooling::IceBath).contains(&Caution::CoolingOver));
+    assert!(!against(10.0, 43.0, 360, Cooling::IceBath).contains(&Caution::CoolingOver));
+    let bath = |f: f64| {
+        let bath = Temperature::from_f(f);
+        let (portion, from) = (flat(400.0, 20.0), Place::Fridge);
+        bath_time(&BathPlan { portion, from, bath, core: USUAL_CORE, warm: Span::zero() })
+    };
+    assert!(bath(212.0).is_ok());
+    assert_eq!(bath(212.5), Err(ReheatProblem::BathTooHot));
+    for cool in [60.0, 135.0, 137.0] {
+        assert_eq!(bath(cool), Err(ReheatProblem::BathTooCool));
+    }
 }

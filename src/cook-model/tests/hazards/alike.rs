@@ -25,7 +25,7 @@ fn is_asked(cook: &Cook, minute: f64) -> bool {
 #[test]
 fn the_wrong_piece_or_unit_read_again_and_again() {
     for f in [165.2, 166.0] {
-        for minute in [42.0, 44.0, 46.0] {
+        for minute in [30.0, 36.0, 42.0, 44.0, 46.0] {
             for times in 1..=4 {
                 let mut cook = set_to(250.0);
                 for again in 0..times {
@@ -47,10 +47,10 @@ fn the_wrong_piece_or_unit_read_again_and_again() {
 /// A whole round typed in the wrong unit: no piece speaks for another.
 #[test]
 fn every_piece_is_read_as_if_it_were_done() {
-    for minute in [42.0, 44.0, 46.0] {
+    for (minute, f) in [(30.0, 200.0), (30.0, 165.2), (36.0, 165.2), (42.0, 165.2), (46.0, 165.2)] {
         let mut cook = set_to(250.0);
-        let first = cook.write(minute, read(1, 165.2, 2));
-        let second = cook.write(minute + 0.3, read(2, 165.7, 2));
+        let first = cook.write(minute, read(1, f, 2));
+        let second = cook.write(minute + 0.3, read(2, f + 0.5, 2));
         let seen = Seen::of(&cook.log, at(minute + 1.0));
         for reading in [first, second] {
             assert!(seen.state.doubted().contains(&reading), "{reading:?} at minute {minute}");
@@ -92,4 +92,26 @@ fn hotter_than_the_pit_was_ever_read() {
         cook.write(85.5, What::ReadingVouched { reading: again });
         assert!(shown(&cook, 86.0).pieces[0].proof.is_none());
     }
+}
+
+/// Whoever is asked about a reading and takes another instead, again and again, is still asked: by itself
+/// the same figure some minutes later might be a fast piece's.
+#[test]
+fn a_doubted_reading_is_not_poked_away() {
+    let alone = |minute: f64| {
+        let mut cook = set_to(250.0);
+        cook.write(minute, read(1, 165.2, 2));
+        is_asked(&cook, minute)
+    };
+    let passes =
+        (92..130).map(|half| f64::from(half) * 0.5).find(|minute| !alone(*minute)).unwrap();
+    let mut cook = set_to(250.0);
+    let first = cook.write(passes - 2.0, read(1, 165.2, 2));
+    let second = cook.write(passes + 2.5, read(1, 165.2, 2));
+    let seen = Seen::of(&cook.log, at(passes + 2.5));
+    assert!(alone(passes - 2.0) && !alone(passes + 2.5));
+    for reading in [first, second] {
+        assert!(seen.state.doubted().contains(&reading), "{reading:?} at minute {passes}");
+    }
+    assert!(seen.state.pieces[0].proof.is_none());
 }

@@ -5,7 +5,7 @@ use cook_model::cook::duties::{Act, Doing, Duty, Why, duties, in_order};
 use cook_model::cook::{Problem, Seen, What};
 use cook_model::history::PieceHistory;
 use cook_model::piece::PieceId;
-use cook_model::plan::Habits;
+use cook_model::plan::{Habits, Style};
 use cook_model::quantity::{Span, Temperature, TemperatureDifference, minutes, to_minutes};
 use cook_model::safety::ClockKind;
 
@@ -88,6 +88,29 @@ fn who_does_what_is_asked_leaves_no_raw_piece_out_too_long() {
             let (later, on) = (minutes(10.0), piece.on().unwrap());
             assert_eq!(state.life(piece.id, on + later).unwrap().warm, lay + later);
         }
+    }
+}
+
+/// Pieces that come off together go on one after another: the last of them is not taken out with the
+/// first where it would lie too long.
+#[test]
+fn what_goes_on_long_after_the_first_of_its_wave_is_taken_out_later() {
+    let mut cook = Cook::default();
+    cook.write(0.0, What::StyleSet { style: Style::OffTogether });
+    let habits = Habits { out_of_fridge: Span::minutes(40), ..Habits::default() };
+    cook.write(0.0, What::HabitsSet { habits });
+    cook.write(0.0, What::AmbientSet { ambient: Temperature::from_f(95.0) });
+    for (number, mm) in [(1, 20.0), (2, 30.0), (3, 45.0), (4, 62.0)] {
+        cook.write(0.0, set_out(number, mm));
+    }
+    cook.write(0.0, What::DinnerSet { at: Some(at(480.0)) });
+    follow(&mut cook, 480.0);
+    let state = cook.state();
+    let on: Vec<_> = state.history.pieces.iter().filter_map(PieceHistory::on).collect();
+    let spread = *on.iter().max().unwrap() - *on.iter().min().unwrap();
+    assert!(on.len() == 4 && spread > minutes(30.0), "{spread}");
+    for piece in &state.history.pieces {
+        assert!(lay_out(piece) < minutes(60.0), "{}", lay_out(piece));
     }
 }
 

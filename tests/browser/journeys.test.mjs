@@ -74,7 +74,7 @@ test("the plan of twenty in two sizes is told by what is done together", async (
   const lines = await person.page.locator(".plan .entries li").allInnerTexts();
   // Put on, pull and rested for each piece alone would be sixty.
   assert.ok(lines.length <= 20, `${lines.length} lines`);
-  assert.match(lines.join("\n"), /Put Pieces 1 to 20 on/);
+  assert.match(lines.join("\n"), /Put Pieces 1 to \d+ on/);
 });
 
 test("dinner is 45 minutes earlier in two taps", async (t) => {

@@ -70,11 +70,11 @@ test("the plan of twenty in two sizes is told by what is done together", async (
   await add(person, 12, "8");
   await add(person, 8, "11");
   await person.tap("See the plan");
-  await person.page.locator(".timeline").waitFor();
+  // The plan follows the pieces a moment later.
+  await person.page.locator(".plan .entries li", { hasText: /Put Pieces .*20 on/ }).waitFor();
   const lines = await person.page.locator(".plan .entries li").allInnerTexts();
   // Put on, pull and rested for each piece alone would be sixty.
   assert.ok(lines.length <= 20, `${lines.length} lines`);
-  assert.match(lines.join("\n"), /Put Pieces 1 to \d+ on/);
 });
 
 test("dinner is 45 minutes earlier in two taps", async (t) => {
@@ -105,6 +105,7 @@ test("a pack with smaller and larger ones is shared out by that", async (t) => {
   await fill(person, "How many are larger", "1");
   await person.tap("Add 4 pieces");
   await person.stored("4 pieces added");
+  await person.page.locator(".set-out-row").nth(3).waitFor();
   const facts = await person.page.locator(".set-out-row .facts").allInnerTexts();
   const weights = facts.map((text) => Number(/([\d.]+)\soz/.exec(text)[1]));
   // Two pounds are 32 ounces; the smallest lies first, as the leave-in goes into it.

@@ -4,7 +4,7 @@
 use std::sync::LazyLock;
 
 use twin::cooks;
-use twin::study::conduct::{self, Day, Figures, Outcome};
+use twin::study::conduct::{self, Day, Figures, FirstRest, OfPiece, Outcome};
 
 /// Weeknights of four pieces: enough to notice a conduct that is broken, few enough to wait for.
 static COOKS: LazyLock<Vec<Outcome>> = LazyLock::new(|| {
@@ -43,4 +43,15 @@ fn a_weeknight_stays_within_reach_of_its_goals() {
     assert!(figures.alarms[0] <= 4.0, "{figures:?}");
     assert!(figures.proof_readings <= 2.0, "{figures:?}");
     assert!(figures.put_back <= 0.15, "{figures:?}");
+}
+
+#[test]
+fn what_is_warmed_again_on_purpose_is_no_peak_of_its_rest() {
+    // Foreseen 70 C, risen to 71 C, then kept in a hot oven to 90 C: the forecast was 1 C, or 1.8 F, off.
+    // What was put in there before it had come to its peak tells nothing.
+    let piece = |rest| OfPiece { peak_told: Some(70.0), hottest: 90.0, rest, ..OfPiece::default() };
+    let pieces = [Some(71.0), None].map(|peak| piece(FirstRest::Over(peak))).to_vec();
+    let figures = Figures::of(&[Outcome { pieces, ..Outcome::default() }]);
+    assert!((figures.peak_off[0] - 1.8).abs() < 1e-9, "{figures:?}");
+    assert!((figures.peak_off[1] - 1.8).abs() < 1e-9, "{figures:?}");
 }

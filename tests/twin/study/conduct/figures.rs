@@ -39,6 +39,8 @@ pub struct Figures {
     pub alarms: [f64; 2],
     /// Alarms of the whole cook, median.
     pub all_alarms: f64,
+    /// How many of a hundred honest instant-reads are asked about.
+    pub needless_questions: f64,
     /// Taps from put-on to served, median.
     pub taps: f64,
     /// Cooks in time, of those whose dinner stayed where it was; and how many these are.
@@ -49,7 +51,8 @@ pub struct Figures {
     pub told_in_time: f64,
     /// Pieces thrown away, and pieces never served or bagged.
     pub lost: [usize; 2],
-    /// How far the peak foreseen at the pull was off, F: median and nine in ten, of those not put back.
+    /// How far the peak foreseen at the first pull was off, F: median and nine in ten, of the rests that
+    /// came to a peak before the piece was warmed again.
     pub peak_off: [f64; 2],
 }
 
@@ -77,8 +80,7 @@ impl Figures {
         };
         let mut peaks: Vec<f64> = pieces
             .iter()
-            .filter(|piece| piece.put_back == 0 && !piece.discarded)
-            .filter_map(|piece| Some(1.8 * (piece.peak_told? - piece.hottest).abs()))
+            .filter_map(|piece| Some(1.8 * (piece.peak_told? - piece.rest.peak()?).abs()))
             .collect();
         peaks.sort_by(f64::total_cmp);
         let told: Vec<f64> = cooks.iter().filter_map(|cook| cook.told_in_time).collect();
@@ -98,6 +100,8 @@ impl Figures {
             stuck: sum(|cook| cook.stuck),
             alarms: [0.5, 0.9].map(|at| over_cooks(Outcome::worst_ten_minutes, at)),
             all_alarms: over_cooks(|cook| cook.rings.len(), 0.5),
+            needless_questions: 100.0
+                * share(sum(|cook| cook.needless_questions), sum(|cook| cook.honest)),
             taps: over_cooks(|cook| cook.taps, 0.5),
             in_time: in_time(false),
             in_time_with_fire: in_time(true),

@@ -30,6 +30,8 @@ const BUTTON: usize = 1;
 const PLACES: u8 = 2;
 /// A mended fire is given at least this long before it is read again, s.
 const FIRE_COMES_BACK: f64 = 300.0;
+/// What is to be hurried up was seen to, and is given so long to warm before it is read again, s.
+const WARMS_FOR: f64 = 600.0;
 
 impl<W: World> Person<W> {
     /// Does what a duty says.
@@ -43,7 +45,8 @@ impl<W: World> Person<W> {
             Act::Answer { reading } => self.answer(*reading),
             Act::Read => self.at_the_lid(|person| person.read_each(&duty.pieces)),
             Act::KeepHot => self.keep_hot(&duty.pieces),
-            Act::Prove | Act::HurryUp => self.read_first(&duty.pieces),
+            Act::HurryUp => self.hurry(&duty.pieces),
+            Act::Prove => self.read_first(&duty.pieces),
             Act::TrySecondPlace { reading, .. } => self.try_second(*reading, &duty.pieces),
             Act::MendFire => self.see_to_fire(),
             Act::ReadPit => self.read_pit(),
@@ -93,7 +96,9 @@ impl<W: World> Person<W> {
         self.first_on.get_or_insert(self.now);
         for piece in duty.pieces.iter().map(|piece| diary::place(*piece)) {
             self.world.put_on(piece);
+            let core = self.world.core(piece);
             let outcome = &mut self.outcome.pieces[piece];
+            outcome.rest.ends(core);
             if outcome.off.is_some() {
                 outcome.put_back += 1;
                 outcome.proved = None;
@@ -112,6 +117,7 @@ impl<W: World> Person<W> {
                 (self.now, look.seen.history(*piece).map(|piece| piece.pull_at.c()));
             let outcome = &mut self.outcome.pieces[diary::place(*piece)];
             outcome.pulled.push(core);
+            outcome.rest.begins(core);
             outcome.off = Some(now);
             outcome.pull_at = outcome.pull_at.or(pull_at);
         }
@@ -147,10 +153,33 @@ impl<W: World> Person<W> {
 
     /// Puts pieces where they stay hot, and reads the first of them.
     fn keep_hot(&mut self, pieces: &[PieceId]) {
-        for piece in pieces {
-            self.world.keep_hot(diary::place(*piece));
-        }
+        self.warm(pieces);
         self.read_first(pieces);
+    }
+
+    fn warm(&mut self, pieces: &[PieceId]) {
+        for place in pieces.iter().map(|piece| diary::place(*piece)) {
+            self.world.keep_hot(place);
+            self.outcome.pieces[place].rest.ends(self.world.core(place));
+        }
+    }
+
+    /// Warms what rests, and reads it and what is on the pit.
+    fn hurry(&mut self, pieces: &[PieceId]) {
+        let (on, off): (Vec<PieceId>, Vec<PieceId>) =
+            pieces.iter().partition(|piece| !self.outcome.pieces[diary::place(**piece)].is_off());
+        self.warm(&off);
+        self.read_each(&off);
+        if !on.is_empty() {
+            self.at_the_lid(|person| person.read_each(&on));
+        }
+        self.hurried.extend(pieces.iter().map(|piece| (*piece, self.now)));
+    }
+
+    /// Whether there is more to do about what is to be hurried up than to let it warm.
+    pub(super) fn hurries(&self, pieces: &[PieceId]) -> bool {
+        let warms = |piece| self.hurried.get(piece).is_some_and(|at| self.now - at < WARMS_FOR);
+        !pieces.iter().all(warms)
     }
 
     /// Reads a piece and types what is shown, or something else.
@@ -160,21 +189,16 @@ impl<W: World> Person<W> {
         let slip = Slip::draw(&mut self.luck);
         let poked = if slip == Some(Slip::Neighbour) { self.beside(place) } else { place };
         let slip = slip.filter(|slip| *slip == Slip::Digits || poked != place);
-        let mut figure = shown(self.world.poke(poked));
+        let read = shown(self.world.poke(poked));
+        let figure = if slip == Some(Slip::Digits) { self.mistype(read) } else { read };
         self.tap(TYPED);
-        if slip == Some(Slip::Digits) {
-            let typed = swapped(figure, &mut self.luck);
-            if CORE.contains(&Temperature::from_f(f64::from(typed))) {
-                figure = typed;
-            } else {
-                // It is refused, and typed again.
-                self.tap(TYPED);
-            }
-        }
+        // Two digits alike, and what was typed again, are right.
+        let slip = slip.filter(|slip| *slip == Slip::Neighbour || figure != read);
+        self.outcome.honest += usize::from(slip.is_none());
         let foreseen =
             self.look().seen.piece_forecast(piece).map(|told| told.core_at(self.moment()));
         let outcome = &mut self.outcome.pieces[place];
-        let is_off = outcome.pulled.len() > outcome.put_back;
+        let is_off = outcome.is_off();
         outcome.checks += usize::from(!is_off);
         outcome.proof_readings += usize::from(is_off && outcome.proved.is_none());
         let temperature = Temperature::from_f(f64::from(figure));
@@ -190,12 +214,19 @@ impl<W: World> Person<W> {
         self.spend(1.0);
     }
 
+    /// Swaps two digits; what is refused is typed again, as it was shown.
+    fn mistype(&mut self, read: i32) -> i32 {
+        let typed = swapped(read, &mut self.luck);
+        if CORE.contains(&Temperature::from_f(f64::from(typed))) {
+            return typed;
+        }
+        self.tap(TYPED);
+        read
+    }
+
     /// The piece that lies beside one, in the pit or on the board.
     fn beside(&self, place: usize) -> usize {
-        let is_off = |piece: usize| {
-            let outcome = &self.outcome.pieces[piece];
-            outcome.off.is_some() && outcome.pulled.len() > outcome.put_back
-        };
+        let is_off = |piece: usize| self.outcome.pieces[piece].is_off();
         let count = self.outcome.pieces.len();
         let others = (1..count).map(|step| (place + step) % count);
         others.into_iter().find(|other| is_off(*other) == is_off(place)).unwrap_or(place)
@@ -205,6 +236,7 @@ impl<W: World> Person<W> {
     fn answer(&mut self, reading: EntryId) {
         self.spend(ANSWER);
         self.tap(BUTTON);
+        self.asked.insert(reading);
         let slip = self.slips.get(&reading).copied();
         let seen = slip.is_some_and(|slip| slip.is_seen(&mut self.luck));
         self.write(if seen {

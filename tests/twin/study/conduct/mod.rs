@@ -14,7 +14,7 @@ mod world;
 
 pub use day::Day;
 pub use figures::Figures;
-pub use outcome::{OfPiece, Outcome};
+pub use outcome::{FirstRest, OfPiece, Outcome};
 pub use table::{SIZES, table};
 pub use world::World;
 

@@ -1,5 +1,49 @@
 //! What came of one cook.
 
+/// The first rest of a piece, until it is warmed again on purpose. Temperatures in C.
+#[derive(Clone, Copy, Debug, Default)]
+pub enum FirstRest {
+    /// It is still to come.
+    #[default]
+    Before,
+    /// The hottest that the coldest spot has been in it so far.
+    During(f64),
+    /// The peak, if that had come when it was warmed again.
+    Over(Option<f64>),
+}
+
+impl FirstRest {
+    /// It came off.
+    pub(super) fn begins(&mut self, core: f64) {
+        if matches!(self, Self::Before) {
+            *self = Self::During(core);
+        }
+    }
+
+    /// Its coldest spot is so hot now.
+    fn goes_on(&mut self, core: f64) {
+        if let Self::During(hottest) = self {
+            *hottest = hottest.max(core);
+        }
+    }
+
+    /// It is put back, or where it stays hot: what it rises to from now on is no peak of its rest.
+    pub(super) fn ends(&mut self, core: f64) {
+        if let Self::During(hottest) = *self {
+            *self = Self::Over((core < hottest).then_some(hottest));
+        }
+    }
+
+    /// How hot it got, if nothing cut that short.
+    pub fn peak(self) -> Option<f64> {
+        match self {
+            Self::Before => None,
+            Self::During(peak) => Some(peak),
+            Self::Over(peak) => peak,
+        }
+    }
+}
+
 /// What came of one piece. Temperatures in C.
 #[derive(Clone, Debug, Default)]
 pub struct OfPiece {
@@ -19,12 +63,27 @@ pub struct OfPiece {
     pub off: Option<f64>,
     /// The hottest that its coldest spot has been.
     pub hottest: f64,
-    /// Forecast peak, made at the pull.
+    /// Its first rest.
+    pub rest: FirstRest,
+    /// Forecast peak of that, made at the pull.
     pub peak_told: Option<f64>,
     /// Whether it was thrown away.
     pub discarded: bool,
     /// When it was served or bagged, s.
     pub done: Option<f64>,
+}
+
+impl OfPiece {
+    /// Whether it is off the pit again.
+    pub(super) fn is_off(&self) -> bool {
+        self.pulled.len() > self.put_back
+    }
+
+    /// Its coldest spot is so hot now.
+    pub(super) fn is_at(&mut self, core: f64) {
+        self.hottest = self.hottest.max(core);
+        self.rest.goes_on(core);
+    }
 }
 
 /// What came of one cook.
@@ -38,6 +97,10 @@ pub struct Outcome {
     pub openings: usize,
     /// When each alarm rang, s.
     pub rings: Vec<f64>,
+    /// Instant-reads typed as they were shown, of the piece that was meant.
+    pub honest: usize,
+    /// How many of these the person was asked about.
+    pub needless_questions: usize,
     /// Taps from the first put-on on.
     pub taps: usize,
     /// Times the person came for a bell and found nothing due.

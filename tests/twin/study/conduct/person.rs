@@ -1,11 +1,12 @@
 //! The person: hears bells, comes late, looks at the card, does what it says, and goes away again.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 use std::rc::Rc;
 
 use cook_model::cook::duties::{Act, Duty, in_order};
 use cook_model::cook::ringing::{self, Mark, Marks};
 use cook_model::cook::{EntryId, Stage, What};
+use cook_model::piece::PieceId;
 use cook_model::quantity::{Moment, to_seconds};
 use rand::RngExt;
 use rand_chacha::ChaCha8Rng;
@@ -44,8 +45,12 @@ pub(super) struct Person<W> {
     pub(super) first_on: Option<f64>,
     /// When the fire was last mended.
     pub(super) mended: Option<f64>,
+    /// When pieces were last hurried up.
+    pub(super) hurried: BTreeMap<PieceId, f64>,
     /// Readings typed wrongly, and how.
     pub(super) slips: BTreeMap<EntryId, Slip>,
+    /// Readings that the person was asked about.
+    pub(super) asked: BTreeSet<EntryId>,
     pub(super) outcome: Outcome,
     stepped: f64,
     looker: Looker,
@@ -72,7 +77,9 @@ impl<W: World> Person<W> {
             openings: Vec::new(),
             first_on: None,
             mended: None,
+            hurried: BTreeMap::new(),
             slips: BTreeMap::new(),
+            asked: BTreeSet::new(),
             outcome: Outcome { seed: day.seed, pieces, ..Outcome::default() },
             stepped: 0.0,
             looker: Looker::default(),
@@ -132,7 +139,7 @@ impl<W: World> Person<W> {
             self.world.step();
             self.stepped += self.world.step_takes();
             for (piece, outcome) in self.outcome.pieces.iter_mut().enumerate() {
-                outcome.hottest = outcome.hottest.max(self.world.core(piece));
+                outcome.is_at(self.world.core(piece));
             }
         }
     }
@@ -208,8 +215,12 @@ impl<W: World> Person<W> {
         let look = self.look();
         let now = self.moment();
         let due = in_order(&look.duties, now).into_iter().filter(|duty| duty.is_due(now));
-        let waits = |duty: &&Duty| duty.act != Act::MendFire || self.sees_to_fire();
-        let Some(duty) = due.into_iter().find(waits).cloned() else { return false };
+        let is_open = |duty: &&Duty| match duty.act {
+            Act::MendFire => self.sees_to_fire(),
+            Act::HurryUp => self.hurries(&duty.pieces),
+            _ => true,
+        };
+        let Some(duty) = due.into_iter().find(is_open).cloned() else { return false };
         self.outcome.tell(self.now, || {
             let pieces: Vec<u32> = duty.pieces.iter().map(|piece| piece.0).collect();
             format!("{:?} {pieces:?}", duty.act)
@@ -255,6 +266,8 @@ impl<W: World> Person<W> {
         let habits = &look.seen.state.settings.habits;
         let (rest, carving) = (to_seconds(habits.rest), to_seconds(habits.carving));
         let last_off = self.outcome.pieces.iter().filter_map(|piece| piece.off).fold(0.0, f64::max);
+        let needless = self.asked.iter().filter(|asked| !self.slips.contains_key(asked));
+        self.outcome.needless_questions = needless.count();
         self.outcome.openings = self.openings.iter().filter(|at| **at <= last_off).count();
         let ready = |(piece, tonight): (&OfPiece, &bool)| {
             let served = !piece.discarded && piece.done.is_some();

@@ -48,6 +48,9 @@ pub fn table(title: &str, by_size: &[Vec<Outcome>; 3]) -> String {
         ("alarms for which nothing was due", "0", all.in_vain.to_string()),
         ("taps from put-on to served, median, 4 pieces", "70", four.taps.to_string()),
         ("the same, 20 pieces", "260", twenty.taps.to_string()),
+        ("honest instant-reads that are asked about, of a hundred", "", {
+            format!("{:.1}", all.needless_questions)
+        }),
         ("ready in time, dinner not moved", "88-96 %", of(all.in_time)),
         ("the same where the fire lived", "", of(all.in_time_with_fire)),
         ("in time as the plans told it, mean", "", percent(all.told_in_time)),

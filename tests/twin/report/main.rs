@@ -6,6 +6,11 @@
 //!
 //! `seats COOKS FIRST` judges the leave-ins of so many cooks from a seed on, with only their piece
 //! in the pit: a few hundred misplaced ones are soon simulated, and fewer say little of one in twenty.
+//!
+//! `conduct [COOKS [FIRST]]` has a person cook so many by the duties alone, as a page in
+//! `tests/twin/conduct.md`, and goes on where it was cut off; `figures COOKS FIRST SIZE` prints what is
+//! counted of those of one size, `story SEED SIZE` how one went, `pulls COOKS FIRST` where pieces are told to
+//! be pulled.
 
 mod conduct;
 mod page;
@@ -31,9 +36,13 @@ const COOKS: u64 = 300;
 const KNOWN: u64 = 0;
 /// First seed of cooks kept back: nothing was fitted to them.
 const FRESH: u64 = 1_000_000;
+/// First seed of the cooks that judge the conduct. Nothing was chosen by these.
+const CONDUCTED: u64 = 41_000_000;
 const USAGE: &str =
     "usage: twin report|table [number of cooks, 1 to 5000 [of which by the trade's rules]]
-       twin seats [number of cooks [first seed]]";
+       twin seats|conduct|pulls [number of cooks [first seed]]
+       twin figures [number of cooks [first seed [pieces]]]
+       twin story SEED PIECES";
 
 /// All that the page tells.
 pub struct Findings {
@@ -85,44 +94,43 @@ fn judged(first: u64, count: u64) -> String {
     )
 }
 
+/// Success, or what went wrong.
+fn wrote(done: Result<(), std::io::Error>) -> ExitCode {
+    match done {
+        Ok(()) => ExitCode::SUCCESS,
+        Err(error) => {
+            eprintln!("the page could not be written: {error}");
+            ExitCode::FAILURE
+        }
+    }
+}
+
+fn printed(text: &str) -> ExitCode {
+    println!("{text}");
+    ExitCode::SUCCESS
+}
+
 fn main() -> ExitCode {
     let mut arguments = env::args().skip(1);
-    let command = arguments.next();
-    let count = arguments.next().map_or(Some(COOKS), |text| text.parse().ok());
-    let followed =
-        arguments.next().map_or(count.map(|count| count as usize), |text| text.parse().ok());
-    match (command.as_deref(), count, followed) {
-        (Some("table"), Some(count @ 1..=5000), _) => {
-            println!("{}", page::write(&study(KNOWN, count), &study(FRESH, count)));
-            ExitCode::SUCCESS
-        }
-        (Some("story"), Some(seed), Some(size)) => {
-            println!("{}", conduct::story(seed, size));
-            ExitCode::SUCCESS
-        }
-        (Some("figures"), Some(count), Some(first)) => {
-            let size = arguments.next().and_then(|size| size.parse().ok()).unwrap_or(4);
-            println!("{}", conduct::figures(first as u64, count, size));
-            ExitCode::SUCCESS
-        }
-        (Some("conduct"), Some(count @ 1..=5000), _) => match conduct::write(count) {
-            Ok(()) => ExitCode::SUCCESS,
-            Err(error) => {
-                eprintln!("the page could not be written: {error}");
-                ExitCode::FAILURE
-            }
-        },
-        (Some("seats"), Some(count), Some(first)) => {
-            println!("{}", judged(first as u64, count));
-            ExitCode::SUCCESS
-        }
-        (Some("report"), Some(count @ 1..=5000), Some(followed)) => match report(count, followed) {
-            Ok(()) => ExitCode::SUCCESS,
-            Err(error) => {
-                eprintln!("the report could not be written: {error}");
-                ExitCode::FAILURE
-            }
-        },
+    let command = arguments.next().unwrap_or_default();
+    // The second number is a count or a seed, and the first number of cooks where it is not told.
+    let mut number =
+        |otherwise: u64| arguments.next().map_or(Some(otherwise), |text| text.parse::<u64>().ok());
+    let count = number(COOKS);
+    let second = number(if command == "conduct" { CONDUCTED } else { count.unwrap_or(COOKS) });
+    let size = number(4);
+    let (Some(count), Some(second), Some(size)) = (count, second, size) else {
+        eprintln!("{USAGE}");
+        return ExitCode::FAILURE;
+    };
+    match (command.as_str(), count) {
+        ("story", seed) => printed(&conduct::story(seed, second as usize)),
+        ("table", 1..=5000) => printed(&page::write(&study(KNOWN, count), &study(FRESH, count))),
+        ("figures", 1..=5000) => printed(&conduct::figures(second, count, size as usize)),
+        ("pulls", 1..=5000) => printed(&conduct::told_pulls(second, count)),
+        ("seats", 1..) => printed(&judged(second, count)),
+        ("conduct", 1..=5000) => wrote(conduct::write(count, second)),
+        ("report", 1..=5000) => wrote(report(count, second as usize)),
         _ => {
             eprintln!("{USAGE}");
             ExitCode::FAILURE

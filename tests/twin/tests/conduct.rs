@@ -1,9 +1,11 @@
 //! A small, fixed part of the study of conduct, for every test run. The whole is `twin conduct`; its
-//! results are in `results/conduct.md`.
+//! results are in `conduct.md`.
 
+use std::path::Path;
 use std::sync::LazyLock;
 
 use twin::cooks;
+use twin::study::conduct::kept::Kept;
 use twin::study::conduct::{self, Day, Figures, FirstRest, OfPiece, Outcome};
 
 /// Weeknights of four pieces: enough to notice a conduct that is broken, few enough to wait for.
@@ -54,4 +56,19 @@ fn what_is_warmed_again_on_purpose_is_no_peak_of_its_rest() {
     let figures = Figures::of(&[Outcome { pieces, ..Outcome::default() }]);
     assert!((figures.peak_off[0] - 1.8).abs() < 1e-9, "{figures:?}");
     assert!((figures.peak_off[1] - 1.8).abs() < 1e-9, "{figures:?}");
+}
+
+#[test]
+fn a_study_that_was_cut_off_goes_on_where_it_was() {
+    let file = Path::new(env!("CARGO_TARGET_TMPDIR")).join("conduct-kept.json");
+    let open = |commit: &str| Kept::open(&file, commit.to_owned()).unwrap();
+    let _ = std::fs::remove_file(&file);
+    let mut kept = open("first");
+    assert!(kept.go_on(0, 1, &file).unwrap(), "one cook is to be done");
+    let mut again = open("second");
+    assert_eq!((again.commit.as_str(), again.cooks.len()), ("first", 1));
+    assert_eq!(again.cooks[0].taps, COOKS[0].taps, "the first seed has four pieces");
+    assert!(!again.go_on(0, 1, &file).unwrap(), "nothing is left");
+    std::fs::write(&file, "{\"program\":1,\"comm").unwrap();
+    assert_eq!(open("third").cooks.len(), 0, "half a file holds none");
 }

@@ -33,6 +33,8 @@ pub struct Figures {
     pub ran_out: usize,
     /// Bells for which nothing was due.
     pub in_vain: usize,
+    /// Bells whose duty was not among what was due as they rang.
+    pub off_card: usize,
     /// Visits given up.
     pub stuck: usize,
     /// Alarms in the worst ten minutes, of the median cook; and of nine in ten.
@@ -43,7 +45,8 @@ pub struct Figures {
     pub needless_questions: f64,
     /// Taps from put-on to served, median.
     pub taps: f64,
-    /// Cooks in time, of those whose dinner stayed where it was; and how many these are.
+    /// Cooks in time, of those whose plan told of nine in ten and whose dinner stayed where it was; and how
+    /// many these are.
     pub in_time: (usize, usize),
     /// The same without dead fires.
     pub in_time_with_fire: (usize, usize),
@@ -73,7 +76,9 @@ impl Figures {
             quantile(&all, at)
         };
         let in_time = |with_fire: bool| {
-            let stayed = cooks.iter().filter(|cook| !cook.dinner_moved);
+            let nine_in_ten =
+                |cook: &&Outcome| cook.told_in_time.is_some_and(|told| (told - 0.9).abs() < 0.05);
+            let stayed = cooks.iter().filter(nine_in_ten).filter(|cook| !cook.dinner_moved);
             let stayed = stayed.filter(|cook| !with_fire || !cook.fire_died);
             let kept = stayed.clone().filter(|cook| cook.early.is_some_and(|early| early >= 0.0));
             (kept.count(), stayed.count())
@@ -97,6 +102,7 @@ impl Figures {
             vanished: sum(|cook| cook.vanished),
             ran_out: sum(|cook| cook.ran_out),
             in_vain: sum(|cook| cook.in_vain),
+            off_card: sum(|cook| cook.off_card),
             stuck: sum(|cook| cook.stuck),
             alarms: [0.5, 0.9].map(|at| over_cooks(Outcome::worst_ten_minutes, at)),
             all_alarms: over_cooks(|cook| cook.rings.len(), 0.5),

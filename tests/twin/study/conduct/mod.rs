@@ -4,6 +4,7 @@
 mod day;
 mod figures;
 mod hands;
+pub mod kept;
 mod look;
 mod outcome;
 mod person;

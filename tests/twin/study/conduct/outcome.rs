@@ -1,7 +1,9 @@
 //! What came of one cook.
 
+use serde::{Deserialize, Serialize};
+
 /// The first rest of a piece, until it is warmed again on purpose. Temperatures in C.
-#[derive(Clone, Copy, Debug, Default)]
+#[derive(Clone, Copy, Debug, Default, Serialize, Deserialize)]
 pub enum FirstRest {
     /// It is still to come.
     #[default]
@@ -45,7 +47,7 @@ impl FirstRest {
 }
 
 /// What came of one piece. Temperatures in C.
-#[derive(Clone, Debug, Default)]
+#[derive(Clone, Debug, Default, Serialize, Deserialize)]
 pub struct OfPiece {
     /// True core at each pull.
     pub pulled: Vec<f64>,
@@ -87,7 +89,7 @@ impl OfPiece {
 }
 
 /// What came of one cook.
-#[derive(Clone, Debug, Default)]
+#[derive(Clone, Debug, Default, Serialize, Deserialize)]
 pub struct Outcome {
     /// Seed.
     pub seed: u64,
@@ -105,6 +107,8 @@ pub struct Outcome {
     pub taps: usize,
     /// Times the person came for a bell and found nothing due.
     pub in_vain: usize,
+    /// Bells whose duty was not among what was due as they rang.
+    pub off_card: usize,
     /// Duties that were due and went away without a new entry: not at the end that they told.
     pub vanished: usize,
     /// Duties that were due and ran out, at the end that they told, unfulfilled.
@@ -114,13 +118,14 @@ pub struct Outcome {
     /// The chance of being in time that the plan told.
     pub told_in_time: Option<f64>,
     /// How long before dinner everything for tonight was proved, rested and could be carved, s;
-    /// negative where later.
+    /// negative where later; none too where something for tonight never was, and the outcome was kept.
     pub early: Option<f64>,
     /// Whether the fire died.
     pub fire_died: bool,
     /// Whether dinner was moved.
     pub dinner_moved: bool,
-    /// What was done, for a closer look.
+    /// What was done, for a closer look; not kept.
+    #[serde(skip)]
     pub story: Vec<String>,
 }
 

@@ -3,7 +3,7 @@
 use std::collections::{BTreeMap, BTreeSet};
 use std::rc::Rc;
 
-use cook_model::cook::duties::{Act, Duty, in_order};
+use cook_model::cook::duties::{Act, Duty, in_order, of_alarm};
 use cook_model::cook::ringing::{self, Mark, Marks};
 use cook_model::cook::{EntryId, Stage, What};
 use cook_model::piece::PieceId;
@@ -180,6 +180,9 @@ impl<W: World> Person<W> {
         let look = self.look();
         let rings = ringing::due(&look.alarms, &self.marks, self.moment());
         for ring in &rings {
+            let called = of_alarm(&look.duties, ring.alarm.id);
+            let is_due = called.is_some_and(|duty| duty.is_due(self.moment()));
+            self.outcome.off_card += usize::from(!is_due);
             self.marks.insert(ring.alarm.id, Mark::rung(ring, self.moment()));
             self.outcome.rings.push(self.now);
             self.outcome.tell(self.now, || format!("bell {:?}", ring.alarm.id.kind));

@@ -34,13 +34,12 @@ pub(super) const ARRIVAL_SPREAD: Span = Span::seconds(52);
 /// A piece that is not likely to get to its pull temperature is looked at so long after it went on
 /// or was poked: something is amiss (common practice, no source).
 const LOOK_EVERY: Span = Span::minutes(30);
-/// One that was poked is looked at again at the latest when it would be just above its pull temperature,
-/// rising on as between its last two pokes, and at least by this much a minute, whatever the forecast
-/// says of it: where it sweats as much as it is heated, forecasts are at their worst.
+/// One that was poked is looked at again at the latest when a core that rises by this much a minute
+/// would be past its pull temperature, whatever the forecast says of it: where it sweats as much as
+/// it is heated, forecasts are at their worst.
 const SLOW_RISE: TemperatureDifference = TemperatureDifference::from_f(0.5);
-/// So much above: its curve flattens, but whoever comes late finds it too hot (chosen with the study of
-/// conduct, tests/twin).
-const JUST_ABOVE: TemperatureDifference = TemperatureDifference::from_f(1.0);
+/// It rises at least this part as fast as between its last two pokes, for its curve flattens.
+const STILL_RISES: f64 = 0.85;
 /// But not sooner than this after it was poked.
 const SOONEST_LOOK: Span = Span::minutes(4);
 
@@ -75,9 +74,8 @@ pub(super) fn looks(history: &PieceHistory, now: Moment) -> Looks {
     let poked = history.last_poke();
     let left = |poked: &CoreReading| past(history.pull_at) - poked.temperature;
     let after_poke = poked.map(|poked| {
-        let rise = risen_since_poke(history, poked).unwrap_or(0.0).max(SLOW_RISE.c());
-        let to_go = history.pull_at + JUST_ABOVE - poked.temperature;
-        let look = minutes(to_go.c() / rise);
+        let seen = risen_since_poke(history, poked).map_or(0.0, |rise| STILL_RISES * rise);
+        let look = minutes(left(poked).c() / seen.max(SLOW_RISE.c()));
         poked.at + (look.max(SOONEST_LOOK) - TO_ARRIVE).min(LOOK_EVERY)
     });
     let not_before = poked.map(|poked| {

@@ -189,8 +189,17 @@ pub fn quantity<Q: Typed>(text: &str, limits: &RangeInclusive<Q>, example: Q) ->
         NumberProblem::AmbiguousComma => say!("bad-comma"),
         _ => say!("bad-number", example = example.in_field()),
     })?;
-    if accepts(limits, typed) {
-        return Ok(typed);
+    within(typed, limits)?;
+    Ok(typed)
+}
+
+/// Whether a quantity is within its limits.
+///
+/// # Errors
+/// A plain message that says what is accepted.
+pub fn within<Q: Typed>(value: Q, limits: &RangeInclusive<Q>) -> Result<(), String> {
+    if limits.contains(&value) {
+        return Ok(());
     }
     let (low, high) = (shown(*limits.start(), f64::ceil), shown(*limits.end(), f64::floor));
     Err(say!("bad-range", low = low, high = high))
@@ -215,10 +224,6 @@ fn shown<Q: Typed>(limit: Q, inwards: fn(f64) -> f64) -> String {
     // A limit that is round in this unit is not to be moved by an error in its last bit.
     let scaled = (limit.in_unit() * scale * 1e6).round() / 1e6;
     format!("{}\u{a0}{}", show::number(inwards(scaled) / scale, fine), Q::unit())
-}
-
-fn accepts<Q: PartialOrd>(limits: &RangeInclusive<Q>, value: Q) -> bool {
-    limits.contains(&value)
 }
 
 /// The last moment at which the clock showed this time ("18:30"), up to now.

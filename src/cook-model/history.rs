@@ -118,6 +118,11 @@ pub struct PieceHistory {
 }
 
 impl PieceHistory {
+    /// Whether it was in the refrigerator all the time: not out of it, and not on.
+    pub fn was_never_out(&self) -> bool {
+        self.raw_out.is_empty() && self.spells.is_empty()
+    }
+
     /// The readings since it last went on.
     pub fn this_spell(&self) -> impl DoubleEndedIterator<Item = &CoreReading> {
         let since = self.spells.last().map(|spell| spell.on);

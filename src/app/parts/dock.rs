@@ -1,3 +1,5 @@
+//! The dock: what is always in reach of the thumb.
+
 use cook_model::cook::duties::Act;
 use cook_model::cook::{Stage, What};
 use leptos::prelude::*;

@@ -1,3 +1,5 @@
+//! Mending what was told wrongly, and telling what was forgotten.
+
 use cook_model::cook::mend::{Mended, Mending as Change, mend, tell_late};
 use cook_model::cook::{Entry, Problem, Stage, What};
 use cook_model::piece::PieceId;

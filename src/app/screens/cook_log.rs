@@ -1,3 +1,5 @@
+//! The log: what was told, the latest first, each entry to be undone or mended.
+
 use std::collections::BTreeMap;
 
 use cook_model::cook::{Entry, EntryId, Problem, What};

@@ -1,3 +1,5 @@
+//! The live cook: what to do next, and the pieces in pull order.
+
 use std::time::Duration;
 
 use cook_model::cook::Stage;

@@ -2,8 +2,9 @@
 
 use cook_model::cook::What;
 use cook_model::forecast::Probability;
+use cook_model::history::PieceHistory;
 use cook_model::piece::PieceId;
-use cook_model::plan::{PiecePlan, Plan, PlanProblem, Style};
+use cook_model::plan::{Plan, PlanProblem, Style};
 use cook_model::quantity::{Moment, Span};
 use cook_model::sorting::sort_by_key;
 use leptos::prelude::*;
@@ -127,17 +128,9 @@ fn times(plan: &Plan, tracks: &[Track]) -> Vec<(Moment, String)> {
         times.push((plan.season, say!("do-season")));
         times.push((plan.light, say!("do-light-fire")));
     }
-    let is_in = |planned: &&PiecePlan| {
-        let known = state.history.piece(planned.piece);
-        known.is_some_and(|piece| piece.raw_out.is_empty() && piece.spells.is_empty())
-    };
-    let mut trays: Vec<(Moment, Vec<PieceId>)> = Vec::new();
-    for planned in plan.pieces.iter().filter(is_in) {
-        match trays.iter_mut().find(|(at, _)| *at == planned.out_of_fridge) {
-            Some((_, pieces)) => pieces.push(planned.piece),
-            None => trays.push((planned.out_of_fridge, vec![planned.piece])),
-        }
-    }
+    let trays = plan.trays(|planned| {
+        state.history.piece(planned.piece).is_some_and(PieceHistory::was_never_out)
+    });
     times.extend(
         trays.into_iter().map(|(at, pieces)| {
             (at, say!("do-take-out", pieces = show::the_pieces(&state, &pieces)))

@@ -65,6 +65,20 @@ pub struct Plan {
     pub fuel: Span,
 }
 
+impl Plan {
+    /// What leaves the refrigerator together, and when, of the pieces asked for.
+    pub fn trays(&self, of: impl Fn(&PiecePlan) -> bool) -> Vec<(Moment, Vec<PieceId>)> {
+        let mut trays: Vec<(Moment, Vec<PieceId>)> = Vec::new();
+        for planned in self.pieces.iter().filter(|planned| of(planned)) {
+            match trays.iter_mut().find(|(at, _)| *at == planned.out_of_fridge) {
+                Some((_, pieces)) => pieces.push(planned.piece),
+                None => trays.push((planned.out_of_fridge, vec![planned.piece])),
+            }
+        }
+        trays
+    }
+}
+
 /// Plans a cook back from dinner: the waves that get dinner ready by its time with 90 % certainty,
 /// then hold tonight's pieces least, open the lid least, and burn the least.
 ///

@@ -8,12 +8,12 @@ use cook_model::quantity::{Length, Mass};
 use leptos::prelude::*;
 
 use crate::kitchen::Count;
-use crate::typed::{PackWeight, Typed, quantity, quantity_or_blank};
+use crate::typed::{PackWeight, Typed, quantity, quantity_or_blank, within};
 
 /// A usual weight, shown as an example of what to type.
-pub const USUAL_WEIGHT: Mass = Mass::from_g(230.0);
+const USUAL_WEIGHT: Mass = Mass::from_g(230.0);
 /// A usual thickness, shown as an example of what to type.
-pub const USUAL_THICKNESS: Length = Length::from_mm(38.0);
+const USUAL_THICKNESS: Length = Length::from_mm(38.0);
 /// As many are added by those who touch nothing.
 const USUAL_COUNT: Count = Count(1);
 /// More pieces than anyone has set out at once.
@@ -105,14 +105,12 @@ impl Form {
     /// Weight and thickness of each piece; what is wrong is said beside its field.
     pub fn sizes(self) -> Option<Vec<(Mass, Option<Length>)>> {
         let count = self.count.read(read_count);
-        let thickest =
-            self.thickest.read(|text| quantity_or_blank(text, &limits::THICKEST, USUAL_THICKNESS));
+        let thickest = self.thickest.read(read_thickest);
         // Without a number of pieces a pack's limits are not known; nothing else is wrong yet.
         let Count(count) = count?;
         let places = usize::from(count);
         if self.weighed.get_untracked() == Weighed::Each {
-            let weight = self.weight.read(|text| quantity(text, &limits::WEIGHT, USUAL_WEIGHT));
-            return Some(vec![(weight?, thickest?); places]);
+            return Some(vec![(self.weight.read(read_weight)?, thickest?); places]);
         }
         let smaller = self.smaller.read(|text| some_of(text, count));
         let left = count - smaller.unwrap_or(0);
@@ -129,7 +127,7 @@ impl Form {
         let pieces = share_out(weight?.0, thickest?, &sizes);
         // One that would be too light or too heavy is the pack's fault.
         self.weight
-            .read(|_| pieces.iter().try_for_each(|(weight, _)| within(*weight)))
+            .read(|_| pieces.iter().try_for_each(|(weight, _)| within(*weight, &limits::WEIGHT)))
             .map(|()| pieces)
     }
 
@@ -162,6 +160,18 @@ fn some_of(text: &str, there_are: u16) -> Result<u16, String> {
     Ok(read.map_or(0, |count| count.0))
 }
 
-fn within(weight: Mass) -> Result<(), String> {
-    quantity(&weight.in_field(), &limits::WEIGHT, USUAL_WEIGHT).map(|_| ())
+/// The weight of one piece, as typed.
+///
+/// # Errors
+/// What is accepted, in words.
+pub fn read_weight(text: &str) -> Result<Mass, String> {
+    quantity(text, &limits::WEIGHT, USUAL_WEIGHT)
+}
+
+/// The thickest part of one piece, as typed; blank where it was not measured.
+///
+/// # Errors
+/// What is accepted, in words.
+pub fn read_thickest(text: &str) -> Result<Option<Length>, String> {
+    quantity_or_blank(text, &limits::THICKEST, USUAL_THICKNESS)
 }

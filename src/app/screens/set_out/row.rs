@@ -1,15 +1,15 @@
 //! A piece among those set out: what it is, and a tap to change that.
 
-use cook_model::cook::{Stage, What, limits};
+use cook_model::cook::{Stage, What};
 use cook_model::piece::{Piece, PieceId};
 use leptos::prelude::*;
 
-use super::form::{Typing, USUAL_THICKNESS, USUAL_WEIGHT};
+use super::form::{Typing, read_thickest, read_weight};
 use super::kind::PieceKind;
 use crate::derived::Derived;
 use crate::open_cook::open_cook;
 use crate::parts::{Field, If, PieceShape, TextField, relative_size};
-use crate::typed::{Typed, quantity, quantity_or_blank};
+use crate::typed::Typed;
 use crate::words::wording;
 use crate::{say, show};
 
@@ -86,9 +86,7 @@ fn Changing(
     let shape = RwSignal::new(facts.shape);
     let icy = RwSignal::new(facts.icy);
     let keep = move || {
-        let read_weight = weight.read(|text| quantity(text, &limits::WEIGHT, USUAL_WEIGHT));
-        let read_thickest =
-            thickest.read(|text| quantity_or_blank(text, &limits::THICKEST, USUAL_THICKNESS));
+        let (read_weight, read_thickest) = (weight.read(read_weight), thickest.read(read_thickest));
         let (Some(read_weight), Some(read_thickest)) = (read_weight, read_thickest) else { return };
         let facts = Piece {
             // What was not touched stays as it was, to the gram.

@@ -36,17 +36,11 @@ fn take_out(seen: &Seen) -> Vec<Duty> {
     let Some(plan) = &seen.plan else { return Vec::new() };
     let first_on = seen.state.history.first_on();
     let late = first_on.map_or(Span::zero(), |on| (on - plan.first_on).max(Span::zero()));
-    let is_in = |planned: &&PiecePlan| {
+    let is_in = |planned: &PiecePlan| {
         let known = seen.state.piece(planned.piece);
-        known.is_some_and(|(own, history)| own.stage == Stage::Raw && history.raw_out.is_empty())
+        known.is_some_and(|(own, history)| own.stage == Stage::Raw && history.was_never_out())
+            && planned.out_of_fridge < planned.on
     };
-    let mut all: Vec<Duty> = Vec::new();
-    for planned in plan.pieces.iter().filter(is_in).filter(|own| own.out_of_fridge < own.on) {
-        let from = planned.out_of_fridge + late;
-        match all.iter_mut().find(|duty| duty.from == from) {
-            Some(duty) => duty.pieces.push(planned.piece),
-            None => all.push(Duty::of(Act::TakeOut, vec![planned.piece], from, Why::Usual)),
-        }
-    }
-    all
+    let trays = plan.trays(is_in).into_iter();
+    trays.map(|(at, pieces)| Duty::of(Act::TakeOut, pieces, at + late, Why::Usual)).collect()
 }

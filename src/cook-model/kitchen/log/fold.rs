@@ -1,3 +1,5 @@
+//! The kitchen that its log adds up to.
+
 use std::collections::BTreeMap;
 
 use thiserror::Error;

@@ -78,15 +78,16 @@ impl Beside {
     }
 
     async fn find(self) -> Vec<Other> {
-        let Some(store) = self.cook.store() else { return Vec::new() };
+        let pending = self.cook.pending();
         let (now, open) = (clock::now(), self.cook.journal().of_untracked());
         let mut found = Vec::new();
-        for summary in store.cooks().await.unwrap_or_default() {
+        for summary in pending.read(async |store| store.cooks().await).await.unwrap_or_default() {
             if Some(summary.id) == open || now - summary.id.set_up() > LOOKED_INTO {
                 continue;
             }
-            let mut texts = store.peek(summary.id).await.unwrap_or_default();
-            texts.extend(self.cook.pending().texts_of(summary.id));
+            let stored = pending.read(async |store| store.peek(summary.id).await).await;
+            let mut texts = stored.unwrap_or_default();
+            texts.extend(pending.texts_of(summary.id));
             let same = |known: &&Other| known.id == summary.id && known.entries == texts.len();
             let known = self.others.read_untracked().iter().find(same).cloned();
             found.extend(known.or_else(|| look_at(summary.id, &texts, now)));

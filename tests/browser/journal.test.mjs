@@ -190,6 +190,19 @@ test("a database that opens and cannot be read hides nothing, and what is told t
   assert.deepEqual(kinds(await databaseTexts(phone.page)), ["piece_set_out", "put_on", "pit_read"]);
 });
 
+test("a database that opens and never answers hides nothing", async (t) => {
+  const { site, phone, person } = await oneSetOut(t);
+  await person.tap("Put the piece on");
+  await person.stored("Piece 1 on");
+  const other = await phone.context.newPage();
+  await openApp({ page: other }, site);
+  await holdDatabase(other);
+  await phone.page.reload();
+  await phone.page.locator(".piece.on").waitFor();
+  await told(phone.page).waitFor();
+  await letGo(other);
+});
+
 test("the kitchen's entries are kept in the same way", async (t) => {
   const { site, phone } = await siteAndPhone(t);
   const person = new Person(phone);

@@ -15,8 +15,8 @@ async function newPhone(t) {
 }
 
 /** Taps into a field and types. */
-async function fill(person, label, text) {
-  const field = person.page.getByLabel(label);
+async function fill(person, label, text, how = {}) {
+  const field = person.page.getByLabel(label, how);
   await field.tap();
   person.taps += 1;
   await field.fill(text);
@@ -94,7 +94,7 @@ test("dinner is 45 minutes earlier in two taps", async (t) => {
 test("a pack with smaller and larger ones is shared out by that", async (t) => {
   const person = await newPhone(t);
   await person.tap("New cook");
-  await fill(person, "How many", "4");
+  await fill(person, "How many", "4", { exact: true });
   await person.page.getByText("Weigh the pack").tap();
   await fill(person, "Weight of the pack of 4 (lb)", "2 lb");
   await fill(person, "How many are smaller", "5");
@@ -130,4 +130,16 @@ test("a piece is changed and named by a tap, and what is wrong stays beside its 
   await page.locator(".set-out-row", { hasText: "The woody one" }).getByText("9.5 oz").waitFor();
   await person.tap("Undo", { exact: true });
   await page.locator(".set-out-row", { hasText: "Piece 2" }).getByText("8 oz").waitFor();
+});
+
+test("a pack of one is added, whatever was typed of others before", async (t) => {
+  const person = await newPhone(t);
+  await person.tap("New cook");
+  await fill(person, "How many", "4", { exact: true });
+  await person.page.getByText("Weigh the pack").tap();
+  await fill(person, "How many are smaller", "2");
+  await fill(person, "How many", "1", { exact: true });
+  await fill(person, "Weight of the pack of 1 (lb)", "1/2");
+  await person.tap("Add 1 piece");
+  await person.page.locator(".set-out-row .facts", { hasText: "8 oz" }).waitFor();
 });

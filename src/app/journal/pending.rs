@@ -18,8 +18,10 @@ use crate::device::visibility;
 
 /// A tap that is not stored by then is shown all the same, and that it is not stored yet is said.
 const PATIENCE: Duration = Duration::from_secs(2);
-/// A storage that has not answered by then has forgotten the question, and is asked again.
+/// A storage that has not stored by then has forgotten what it was asked, and is asked again.
 const GIVEN_UP_MS: u32 = 30_000;
+/// What has not been read by then is read from the second copy: the person sees nothing until then.
+const READ_BY_MS: u32 = 5_000;
 /// The pauses between tries, the last of them again and again.
 const PAUSES: [Duration; 5] = [
     Duration::from_secs(1),
@@ -100,10 +102,11 @@ impl Pending {
     }
 
     /// What `reading` finds in the storage; none if there is no storage. What the database does not give
-    /// the second copy does, and what went wrong is said: a log opened as if nothing were in it would be
+    /// soon the second copy does, and what went wrong is said: a log opened as if nothing were in it would be
     /// written over what happened.
     pub async fn read<T>(self, reading: impl AsyncFn(&Store) -> Result<T, Trouble>) -> Option<T> {
-        match reading(&self.store()?).await {
+        let store = self.store()?;
+        match within(READ_BY_MS, reading(&store)).await {
             Ok(found) => Some(found),
             Err(trouble) => {
                 self.trouble.set(Some(trouble));
@@ -182,7 +185,7 @@ impl Pending {
         let mut trouble = None;
         while let Some(tap) = self.next_after(done) {
             done = tap.number;
-            match within(store.append(tap.of, &tap.texts)).await {
+            match within(GIVEN_UP_MS, store.append(tap.of, &tap.texts)).await {
                 Ok(()) => self.is_stored(&tap),
                 Err(found) => {
                     let of_all = found.is_of_all();
@@ -265,9 +268,12 @@ impl Pending {
     }
 }
 
-/// What a storage that may never answer says.
-async fn within(storing: impl Future<Output = Result<(), Trouble>>) -> Result<(), Trouble> {
-    match select(Box::pin(storing), TimeoutFuture::new(GIVEN_UP_MS)).await {
+/// What a storage that may never answer says in so many milliseconds.
+async fn within<T>(
+    millis: u32,
+    answer: impl Future<Output = Result<T, Trouble>>,
+) -> Result<T, Trouble> {
+    match select(Box::pin(answer), TimeoutFuture::new(millis)).await {
         Either::Left((answer, _)) => answer,
         Either::Right(_) => Err(Trouble::Busy),
     }

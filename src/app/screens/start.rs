@@ -23,10 +23,7 @@ pub fn Start() -> impl IntoView {
     let cook = open_cook();
     let navigation = navigation();
     let stored = LocalResource::new(move || async move {
-        match cook.store() {
-            Some(store) => store.cooks().await.unwrap_or_default(),
-            None => Vec::new(),
-        }
+        cook.pending().read(async |store| store.cooks().await).await.unwrap_or_default()
     });
     let demo = move |_| {
         demo::start(cook);

@@ -112,9 +112,13 @@ impl Form {
         if self.weighed.get_untracked() == Weighed::Each {
             return Some(vec![(self.weight.read(read_weight)?, thickest?); places]);
         }
-        let smaller = self.smaller.read(|text| some_of(text, count));
+        // A pack of one has no others to be smaller than: what was typed of them is not in sight.
+        let some = |typed: Typing, there_are: u16| {
+            if count > 1 { typed.read(|text| some_of(text, there_are)) } else { Some(0) }
+        };
+        let smaller = some(self.smaller, count);
         let left = count - smaller.unwrap_or(0);
-        let larger = self.larger.read(|text| some_of(text, left));
+        let larger = some(self.larger, left);
         let all = |one: Mass| PackWeight(one * f64::from(count));
         let pack_limits = all(*limits::WEIGHT.start())..=all(*limits::WEIGHT.end());
         let weight = self.weight.read(|text| quantity(text, &pack_limits, all(USUAL_WEIGHT)));

@@ -112,6 +112,20 @@ export class Person {
     return this.page.locator(".entries li").allInnerTexts();
   }
 
+  /** Opens an entry of the log that is shown, to undo or correct it. */
+  async openEntry(words) {
+    await this.page.locator("button.entry", { hasText: words }).first().tap();
+    this.taps += 1;
+  }
+
+  /** Opens the line of a piece on the rest's screen, if it is not open yet. */
+  async openResting(number) {
+    const piece = this.page.locator(".rest-piece", { hasText: `Piece ${number}` });
+    if (await piece.evaluate((element) => element.open)) return;
+    await piece.locator("summary").tap();
+    this.taps += 1;
+  }
+
   /** Keeps a picture of the screen for the README, if asked to. */
   async picture(name) {
     if (!process.env.PULL_ORDER_PICTURES) return;

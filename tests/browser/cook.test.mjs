@@ -161,6 +161,7 @@ test("each one-tap action can be undone, and brought back in the log", async (t)
   await person.tap("Undo", { exact: true });
   await phone.page.locator(".piece.raw").waitFor();
   await person.goTo("Log");
+  await person.openEntry("Piece 1 on");
   await person.tap("Bring back: Piece 1 on");
   await person.goTo("Cook");
   await phone.page.locator(".piece.on").waitFor();

@@ -34,7 +34,7 @@ test("a mistyped reading is corrected in the log, at its own time", async (t) =>
   await read(person, 1, "160");
   await phone.context.clock.fastForward("02:00");
   await person.goTo("Log");
-  await person.tap(/^Correct: Piece 1 reads 160/);
+  await person.openEntry(/Piece 1 reads 160/);
   await phone.page.getByLabel(/^It was \(/).fill("106");
   await store(person);
   await person.stored("Corrected: Piece 1 reads 106");
@@ -52,7 +52,7 @@ test("a reading is moved to another piece, and a pull to five minutes ago", asyn
   const { phone, person } = await twoOn(t);
   await read(person, 1, "120");
   await person.goTo("Log");
-  await person.tap(/^Correct: Piece 1 reads 120/);
+  await person.openEntry(/Piece 1 reads 120/);
   await form(person).getByText("Piece 2", { exact: true }).tap();
   await store(person);
   await person.stored("Corrected: Piece 2 reads 120");
@@ -62,7 +62,7 @@ test("a reading is moved to another piece, and a pull to five minutes ago", asyn
   await person.stored("Piece 1 pulled");
   const pulled = await phone.page.evaluate(() => Date.now());
   await person.goTo("Log");
-  await person.tap(/^Correct: Piece 1 pulled/);
+  await person.openEntry(/Piece 1 pulled/);
   await form(person).getByRole("button", { name: "5 min ago" }).tap();
   await store(person);
   await person.stored("Corrected: Piece 1 pulled");

@@ -99,6 +99,7 @@ test("the rule chosen decides what proves, and undoing the reading takes the pro
   await page.getByText(/Proved: 166\s°F read at/).waitFor();
 
   await person.goTo("Log");
+  await person.openEntry("Piece 1 reads 166");
   await person.tap(/^Undo: Piece 1 reads 166/);
   await person.goTo("Rest");
   await page.getByText(/Resting, not yet proved.*161\s°F, is below 165\s°F/).waitFor();

@@ -1,3 +1,6 @@
+//! The clocks of food safety, each with its countdown: of one piece, of all that rest, and those near
+//! their end.
+
 use cook_model::cook::CookState;
 use cook_model::forecast::Forecast;
 use cook_model::history::PieceHistory;
@@ -60,22 +63,65 @@ pub fn NearClocks() -> impl IntoView {
         let near = |(piece, clock): &(PieceId, Clock)| {
             clock.left(now) < NEAR || will_stall(&state, &forecast, *piece, clock)
         };
-        let mut lines: Vec<(Clock, Vec<PieceId>)> = Vec::new();
-        for (piece, clock) in running.get().into_iter().filter(near) {
-            match lines.iter_mut().find(|(first, _)| first.kind == clock.kind) {
-                Some((_, pieces)) => pieces.push(piece),
-                None => lines.push((clock, vec![piece])),
-            }
-        }
-        lines
+        shared(running.get().into_iter().filter(near), now)
     });
     tick_near_the_end(cook, move || near.read().iter().map(|(clock, _)| *clock).collect());
+    view! { <SharedClocks clocks=near /> }
+}
+
+/// The clocks of everything off the pit, one for each kind: of all pieces the first to run out.
+#[component]
+pub fn RestClocks() -> impl IntoView {
+    let cook = open_cook();
+    let clocks = Derived::new(move || {
+        let (now, state, forecast) = (cook.now(), cook.state().read(), cook.forecast().read());
+        let rests = |piece: &PieceHistory| piece.off().is_some() && piece.packed.is_none();
+        let off = state.history.pieces.iter().filter(|piece| rests(piece));
+        let running = state.clocks(&forecast);
+        let own = |piece: &PieceHistory| {
+            let of_it = running.iter().filter(|(id, _)| *id == piece.id).map(|(_, clock)| *clock);
+            let all = of_it.chain(cooling_steps(piece, &forecast, now)).collect::<Vec<_>>();
+            all.into_iter().map(|clock| (piece.id, clock)).collect::<Vec<_>>()
+        };
+        shared(off.flat_map(own), now)
+    });
+    tick_near_the_end(cook, move || clocks.read().iter().map(|(clock, _)| *clock).collect());
+    view! { <SharedClocks clocks=clocks /> }
+}
+
+/// One line for each kind of clock: the first to run out, and all the pieces it is told for. Those
+/// that have run out stand by themselves: what is to be done with them differs.
+fn shared(
+    clocks: impl Iterator<Item = (PieceId, Clock)>,
+    now: Moment,
+) -> Vec<(Clock, Vec<PieceId>)> {
+    let mut lines: Vec<(Clock, Vec<PieceId>)> = Vec::new();
+    for (piece, clock) in clocks {
+        let same = |first: &Clock| {
+            first.kind == clock.kind && first.has_run_out(now) == clock.has_run_out(now)
+        };
+        match lines.iter_mut().find(|(first, _)| same(first)) {
+            Some((first, pieces)) => {
+                if clock.deadline < first.deadline {
+                    *first = clock;
+                }
+                pieces.push(piece);
+            }
+            None => lines.push((clock, vec![piece])),
+        }
+    }
+    lines
+}
+
+/// Clocks that several pieces share.
+#[component]
+fn SharedClocks(clocks: Derived<Vec<(Clock, Vec<PieceId>)>>) -> impl IntoView {
     view! {
-        <If holds=move || !near.read().is_empty()>
+        <If holds=move || !clocks.read().is_empty()>
             <ul class="clocks" aria-label=wording("clocks")>
                 {move || {
                     let line = |(clock, pieces)| view! { <ClockLine clock=clock pieces=pieces /> };
-                    near.get().into_iter().map(line).collect_view()
+                    clocks.get().into_iter().map(line).collect_view()
                 }}
             </ul>
         </If>

@@ -1,6 +1,7 @@
 //! What the screens are made of.
 
 mod alarm_bar;
+mod all_due;
 mod axes;
 mod back_to_cook;
 mod banners;
@@ -41,11 +42,12 @@ mod when;
 mod which_piece;
 
 pub use alarm_bar::{AlarmBar, unanswered};
+pub use all_due::AllDue;
 pub use back_to_cook::BackToCook;
 pub use banners::{DemoBanner, NewVersion};
 pub use card::{Card, perform};
 pub use choice::Choice;
-pub use clocks::{NearClocks, PieceClocks};
+pub use clocks::{NearClocks, PieceClocks, RestClocks};
 pub use cross_section::CrossSection;
 pub use curve::{Curve, Zoom};
 pub use dock::Dock;
@@ -60,7 +62,7 @@ pub use new_cook::NewCook;
 pub use offers::Offers;
 pub use other_alarms::OtherAlarms;
 pub use piece_pad::PiecePad;
-pub use piece_row::{PieceRow, last_reading, level, relative_size};
+pub use piece_row::{PieceRow, last_reading, relative_size};
 pub use piece_shape::{PieceShape, stage_name};
 pub use pit_curve::PitCurve;
 pub use pit_pad::PitPad;

@@ -72,7 +72,7 @@ pub fn relative_size(piece: PieceId) -> f64 {
 }
 
 /// How far the core has come from raw to its pull temperature.
-pub fn level(history: Option<PieceHistory>, forecast: Option<PieceForecast>, now: Moment) -> f64 {
+fn level(history: Option<PieceHistory>, forecast: Option<PieceForecast>, now: Moment) -> f64 {
     let (Some(history), Some(forecast)) = (history, forecast) else { return 0.0 };
     if history.on().is_none() {
         return 0.0;

@@ -127,7 +127,7 @@ fn focus_row(rows: NodeRef<html::Ol>, place: usize) -> Option<()> {
     button.dyn_into::<HtmlElement>().ok()?.focus().ok()
 }
 
-/// One entry.
+/// One entry in one line; a tap opens it, to be mended or undone.
 #[component]
 fn EntryRow(
     /// The entry.
@@ -142,7 +142,7 @@ fn EntryRow(
     let at = entry.happened;
     let mendable = entry.what.can_be_mended();
     let told = StoredValue::new(entry.clone());
-    let mending = RwSignal::new(false);
+    let open = RwSignal::new(false);
     let words =
         Derived::new(move || describe::entry(&cook.log().read(), &cook.state().read(), &entry));
     let undoing = move || undone.read().get(&id).copied();
@@ -159,34 +159,39 @@ fn EntryRow(
     };
     view! {
         <li class:undone=move || undoing().is_some()>
-            <span class="time">{move || show::clock(at)}</span>
-            <span class="facts">
-                <span class="what">{move || words.get()}</span>
-                <span class="note">{move || note()}</span>
-            </span>
-            <If holds=move || mendable && undoing().is_none() && !mending.get()>
+            <button
+                class="entry"
+                aria-expanded=move || open.get().to_string()
+                on:click=move |_| open.update(|open| *open = !*open)
+            >
+                <span class="time">{move || show::clock_short(at)}</span>
+                " "
+                <span class="facts">
+                    <span class="what">{move || words.get()}</span>
+                    <span class="note">{move || note()}</span>
+                </span>
+            </button>
+            <If holds=move || open.get()>
                 <button
-                    class="small"
-                    aria-label=move || say!("log-mend", what = words.get())
-                    on:click=move |_| mending.set(true)
+                    class="second-action"
+                    aria-label=label
+                    on:click=move |_| {
+                        let entry = undone.get_untracked().get(&id).copied().unwrap_or(id);
+                        cook.record(What::Undone { entry });
+                        open.set(false);
+                    }
                 >
-                    {wording("log-mend-short")}
+                    {move || {
+                        if undoing().is_some() {
+                            say!("log-bring-back-short")
+                        } else {
+                            say!("undo")
+                        }
+                    }}
                 </button>
             </If>
-            <button
-                class="small"
-                aria-label=label
-                on:click=move |_| {
-                    let entry = undone.get_untracked().get(&id).copied().unwrap_or(id);
-                    cook.record(What::Undone { entry });
-                }
-            >
-                {move || {
-                    if undoing().is_some() { say!("log-bring-back-short") } else { say!("undo") }
-                }}
-            </button>
-            <If holds=move || mending.get()>
-                <Mending entry=told.get_value() on_end=move |()| mending.set(false) />
+            <If holds=move || open.get() && mendable && undoing().is_none()>
+                <Mending entry=told.get_value() on_end=move |()| open.set(false) />
             </If>
         </li>
     }

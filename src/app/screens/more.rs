@@ -1,3 +1,5 @@
+//! The way to everything that is not needed at the pit, grouped by what it belongs to.
+
 use cook_model::cook::export::{ImportProblem, MOST_ENTRIES, export, import};
 use cook_model::cook::{Entry, Log};
 use leptos::prelude::*;
@@ -33,27 +35,34 @@ pub fn More() -> impl IntoView {
     view! {
         <section class="screen more">
             <Heading text=wording("more-title") />
+            <h2>{wording("more-this-cook")}</h2>
             <ul class="rows">
                 {row(wording("more-set-out"), Screen::SetOut)}
                 <If holds=move || cook.is_open()>
                     {row(wording("plan-title"), Screen::Plan)}
                     {row(wording("habits-title"), Screen::Habits)}
-                </If>
-                {row(wording("kitchen-entry"), Screen::Kitchen)}
-                {row(wording("more-alarms"), Screen::AlarmsHere)}
-                {row(wording("curves-title"), Screen::Curves)}
-                <If holds=move || cook.is_open()>
+                    {row(wording("curves-title"), Screen::Curves)}
                     {row(wording("more-safety"), Screen::Safety)}
-                    {row(wording("more-thermometer"), Screen::ThermometerCheck)}
                 </If>
-                {row(wording("more-cautions"), Screen::Cautions)}
-                {row(wording("more-settings"), Screen::Settings)}
                 {row(wording("more-end"), Screen::Start)}
                 <li>
                     <NewCook class="row" words=wording("more-new") />
                 </li>
             </ul>
             <Files />
+            <h2>{wording("more-kitchen")}</h2>
+            <ul class="rows">
+                {row(wording("kitchen-entry"), Screen::Kitchen)}
+                {row(wording("more-cautions"), Screen::Cautions)}
+            </ul>
+            <h2>{wording("more-this-phone")}</h2>
+            <ul class="rows">
+                {row(wording("more-alarms"), Screen::AlarmsHere)}
+                <If holds=move || cook.is_open()>
+                    {row(wording("more-thermometer"), Screen::ThermometerCheck)}
+                </If>
+                {row(wording("more-settings"), Screen::Settings)}
+            </ul>
             <p class="hint">{wording("more-data")}</p>
         </section>
     }

@@ -522,6 +522,9 @@ trouble-reload = Reload
 
 ## More, settings
 more-title = More
+more-this-cook = This cook
+more-kitchen = Kitchen
+more-this-phone = This phone
 settings-title = Settings
 settings-temperature = Temperature
 settings-weight = Weight

@@ -523,6 +523,9 @@ trouble-reload = Volver a cargar
 
 ## More, settings
 more-title = Más
+more-this-cook = Este ahumado
+more-kitchen = Cocina
+more-this-phone = Este teléfono
 settings-title = Ajustes
 settings-temperature = Temperatura
 settings-weight = Peso

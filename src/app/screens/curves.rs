@@ -1,3 +1,6 @@
+//! Each piece's core over time: how far it is, and how sure the forecast.
+
+use cook_model::history::PieceHistory;
 use cook_model::piece::PieceId;
 use leptos::prelude::*;
 
@@ -21,7 +24,12 @@ pub fn Curves() -> impl IntoView {
         pieces.retain(|id| state.history.piece(*id).is_some_and(|piece| piece.on().is_some()));
         pieces
     });
-    let next = move || order.read().first().copied();
+    // Only what is still on the pit can be the next to come off.
+    let next = Derived::new(move || {
+        let state = state.read();
+        let is_on = |id: &&PieceId| state.history.piece(**id).is_some_and(PieceHistory::is_on);
+        order.read().iter().find(is_on).copied()
+    });
     let pit = move || {
         let state = state.read();
         let from = state.history.first_on()?;
@@ -51,10 +59,10 @@ pub fn Curves() -> impl IntoView {
             </If>
             <div class="rows">
                 <Each each=move || order.get() key=|id| *id let:id>
-                    <section class="card" class:is-next=move || next() == Some(id)>
+                    <section class="card" class:is-next=move || next.get() == Some(id)>
                         <h2>
                             {move || show::piece(&state.read(), id)}
-                            {move || (next() == Some(id)).then(|| say!("curves-next"))}
+                            {move || (next.get() == Some(id)).then(|| say!("curves-next"))}
                         </h2>
                         {move || {
                             let history = state.read().history.piece(id).cloned()?;

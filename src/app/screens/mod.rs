@@ -5,6 +5,7 @@ mod calendar_file;
 mod cautions;
 mod cook_log;
 mod curves;
+mod earlier;
 mod habits;
 pub mod kitchen;
 mod live;

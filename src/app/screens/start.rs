@@ -1,3 +1,5 @@
+//! The first screen: begin a cook, or go on with one.
+
 use cook_model::kitchen::log::BagState;
 use cook_model::quantity::Moment;
 use cook_model::safety::INSTANT_KILL;
@@ -5,17 +7,13 @@ use leptos::prelude::*;
 
 use crate::app::home;
 use crate::demo;
-use crate::device::storage::CookSummary;
 use crate::kitchen::open_kitchen;
 use crate::navigate::{Screen, navigation};
 use crate::open_cook::open_cook;
-use crate::parts::{Heading, If, NewCook};
-use crate::switching::switch_to;
+use crate::parts::{Heading, If, NewCook, Still};
+use crate::screens::earlier::Earlier;
 use crate::words::wording;
 use crate::{say, show};
-
-/// How many earlier cooks are listed.
-const LISTED: usize = 20;
 
 /// Begin a cook, or go on with one.
 #[component]
@@ -33,10 +31,8 @@ pub fn Start() -> impl IntoView {
     view! {
         <section class="screen start">
             <Heading text=wording("start-title") />
-            <p class="lead">{wording("start-lead")}</p>
-            <p class="caution">
-                {move || say!("start-caution", rule = show::temperature(INSTANT_KILL))}
-            </p>
+            <Still />
+            <p>{wording("start-lead")}</p>
             <If holds=move || !cook.state().read().pieces.is_empty()>
                 <button class="main-action" on:click=go_on>
                     {wording("start-continue")}
@@ -47,6 +43,9 @@ pub fn Start() -> impl IntoView {
                 {wording("start-demo")}
             </button>
             <KitchenEntry />
+            <p class="caution">
+                {move || say!("start-caution", rule = show::temperature(INSTANT_KILL))}
+            </p>
             {move || {
                 let cooks = stored.get()?;
                 (!cooks.is_empty()).then(|| view! { <Earlier cooks=cooks /> })
@@ -77,29 +76,5 @@ fn KitchenEntry() -> impl IntoView {
         <If holds=move || past().is_some()>
             <p class="bad">{move || past().map(|count| say!("kitchen-past", count = count))}</p>
         </If>
-    }
-}
-
-/// The stored cooks, each to be opened again.
-#[component]
-fn Earlier(
-    /// The stored cooks, the latest first.
-    cooks: Vec<CookSummary>,
-) -> impl IntoView {
-    let cook = open_cook();
-    let navigation = navigation();
-    let rows = cooks.into_iter().take(LISTED).map(|summary| {
-        let begun = summary.id.set_up();
-        view! {
-            <li>
-                <button class="row" on:click=move |_| switch_to(cook, navigation, summary.id)>
-                    {move || say!("cook-begun", when = show::day_and_clock(begun))}
-                </button>
-            </li>
-        }
-    });
-    view! {
-        <h2>{wording("start-earlier")}</h2>
-        <ul class="rows">{rows.collect_view()}</ul>
     }
 }

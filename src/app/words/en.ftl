@@ -43,12 +43,23 @@ tab-more = More
 
 ## Start
 start-title = Pull Order
-start-lead = Every boneless, skinless breast gets done at its own time. Add your pieces, type what your thermometer says, and pull each one in its turn.
+start-lead = Every boneless, skinless breast gets done at its own time. Add your pieces and type what your thermometer says: it tells you when to check and pull each one.
 start-new = New cook
 start-continue = Back to this cook
 start-earlier = Earlier cooks
 start-caution = A forecast never shows that chicken is safe. Only your thermometer does: a piece is proved once it reads { $rule } or more in the thickest part, the lowest of two spots.
 cook-begun = Cook of { $when }
+cook-pieces = { $count ->
+    [0] No pieces
+    [one] 1 piece
+   *[other] { $count } pieces
+ }
+cook-raw = { $count } raw
+cook-on = { $count } on the pit
+cook-resting = { $count } resting, not proved
+cook-proved = { $count } proved
+cook-packed = { $count } served or bagged
+cook-all-packed = all served or bagged
 new-cook-ask = Start another cook?
 new-cook-on = On the pit: { $pieces }.
 new-cook-resting = Resting: { $pieces }.

@@ -44,12 +44,32 @@ tab-more = Más
 
 ## Start
 start-title = Pull Order
-start-lead = Cada pechuga sin hueso ni piel está lista a su hora. Agrega tus piezas, escribe lo que marca tu termómetro y saca cada una cuando le toque.
+start-lead = Cada pechuga sin hueso ni piel está lista a su hora. Agrega tus piezas y escribe lo que marca tu termómetro: la app te dice cuándo medir y sacar cada una.
 start-new = Nuevo ahumado
 start-continue = Volver a este ahumado
 start-earlier = Ahumados anteriores
 start-caution = Un pronóstico nunca demuestra que el pollo es seguro. Solo tu termómetro: una pieza está comprobada cuando marca { $rule } o más en la parte más gruesa, en el menor de dos puntos.
 cook-begun = Ahumado del { $when }
+cook-pieces = { $count ->
+    [0] Sin piezas
+    [one] 1 pieza
+   *[other] { $count } piezas
+ }
+cook-raw = { $count ->
+    [one] 1 cruda
+   *[other] { $count } crudas
+ }
+cook-on = { $count } en el ahumador
+cook-resting = { $count } en reposo, sin comprobar
+cook-proved = { $count ->
+    [one] 1 comprobada
+   *[other] { $count } comprobadas
+ }
+cook-packed = { $count ->
+    [one] 1 servida o empacada
+   *[other] { $count } servidas o empacadas
+ }
+cook-all-packed = ya se sirvió o empacó todo
 new-cook-ask = ¿Empezar otro ahumado?
 new-cook-on = En el ahumador: { $pieces }.
 new-cook-resting = En reposo: { $pieces }.

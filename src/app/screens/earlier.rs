@@ -1,0 +1,78 @@
+//! The earlier cooks on the start screen, a card each: when it was, how many pieces, and how it stands.
+
+use cook_model::cook::{CookState, Log, Stage, fold};
+use leptos::prelude::*;
+
+use crate::device::storage::{CookId, CookSummary};
+use crate::navigate::navigation;
+use crate::open_cook::{OpenCook, open_cook};
+use crate::switching::switch_to;
+use crate::words::wording;
+use crate::{say, show};
+
+/// How many earlier cooks are listed.
+const LISTED: usize = 20;
+
+/// The stored cooks, each to be opened again.
+#[component]
+pub fn Earlier(
+    /// The stored cooks, the latest first.
+    cooks: Vec<CookSummary>,
+) -> impl IntoView {
+    let cook = open_cook();
+    let navigation = navigation();
+    let rows = cooks.into_iter().take(LISTED).map(|summary| {
+        let begun = summary.id.set_up();
+        let state = LocalResource::new(move || look_at(cook, summary.id));
+        view! {
+            <li>
+                <button
+                    class="row cook-card"
+                    on:click=move |_| switch_to(cook, navigation, summary.id)
+                >
+                    <strong>{move || say!("cook-begun", when = show::day_and_clock(begun))}</strong>
+                    <span class="hint">{move || state.get().map(|state| standing(&state))}</span>
+                </button>
+            </li>
+        }
+    });
+    view! {
+        <h2>{wording("start-earlier")}</h2>
+        <ul class="rows">{rows.collect_view()}</ul>
+    }
+}
+
+/// What a stored cook adds up to, the copies of it left as they are.
+async fn look_at(cook: OpenCook, id: CookId) -> CookState {
+    let pending = cook.pending();
+    let stored = pending.read(async |store| store.peek(id).await).await;
+    let mut texts = stored.unwrap_or_default();
+    texts.extend(pending.texts_of(id));
+    fold(&Log::from_stored(texts.iter().map(String::as_str)))
+}
+
+/// How many pieces, and how many of them are where.
+fn standing(state: &CookState) -> String {
+    let count = |stage| state.pieces.iter().filter(|piece| piece.stage == stage).count();
+    let all = state.pieces.len();
+    let stands = |(stage, words): (Stage, fn(usize) -> String)| {
+        let there = count(stage);
+        (there > 0).then(|| words(there))
+    };
+    let told: Vec<String> = if all == 0 {
+        Vec::new()
+    } else if count(Stage::Packed) == all {
+        vec![say!("cook-all-packed")]
+    } else {
+        let words: [(Stage, fn(usize) -> String); 5] = [
+            (Stage::Raw, |count| say!("cook-raw", count = count)),
+            (Stage::On, |count| say!("cook-on", count = count)),
+            (Stage::Resting, |count| say!("cook-resting", count = count)),
+            (Stage::Proved, |count| say!("cook-proved", count = count)),
+            (Stage::Packed, |count| say!("cook-packed", count = count)),
+        ];
+        words.into_iter().filter_map(stands).collect()
+    };
+    let pieces = say!("cook-pieces", count = all);
+    if told.is_empty() { pieces } else { format!("{pieces}: {}", told.join(", ")) }
+}

@@ -77,7 +77,9 @@ export class Follower {
   }
 
   async inRound() {
-    const title = await this.page.locator(".round h1").innerText();
+    // By now it may have ended by itself.
+    const title = await this.page.evaluate(() => document.querySelector(".round h1")?.innerText);
+    if (title === undefined) return this.settled();
     if (await this.page.locator(".round .keys").isVisible()) {
       const piece = Number(/Piece (\d+)/.exec(title)?.[1]);
       if (/^Pit$/.test(title)) {

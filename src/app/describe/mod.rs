@@ -6,6 +6,7 @@ pub use entry::entry;
 
 use cook_model::cook::duties::{Act, Duty, HOT, Why};
 use cook_model::cook::{Chore, CookState, EntryId, Seen};
+use cook_model::forecast::PieceForecast;
 use cook_model::history::CoreReading;
 use cook_model::piece::PieceId;
 use cook_model::plan::{Drift, OffTarget, Outlook, Standing};
@@ -90,7 +91,7 @@ pub fn duty(seen: &Seen, duty: &Duty) -> DutyWords {
             say!("act-covered", pieces = all),
         ),
         Act::ReadPit => (say!("do-read-pit"), say!("why-read-pit"), say!("act-read-pit")),
-        Act::Chore { chore } => (chore_to_do(*chore), say!("why-chore"), chore_done(*chore)),
+        Act::Chore { chore } => (chore_to_do(*chore), why_chore(state, *chore), chore_done(*chore)),
         Act::TakeOut => (
             say!("do-take-out", pieces = all.clone()),
             say!("why-take-out", pieces = pieces),
@@ -134,6 +135,20 @@ fn why(duty: &Duty) -> String {
         }
         Why::Usual | Why::Forecast { .. } => String::new(),
     }
+}
+
+/// What a chore is good for: those before the cook serve its plan, and there is none without a dinner.
+fn why_chore(state: &CookState, chore: Chore) -> String {
+    if chore == Chore::FeedFire {
+        let aim = show::temperature(state.settings.pit_target);
+        return say!("why-feed-fire", temperature = aim);
+    }
+    say!("why-chore")
+}
+
+/// The temperature at which a piece is to be pulled, as every screen tells it.
+pub fn pull_at(forecast: &PieceForecast) -> String {
+    show::temperature(forecast.pull_at)
 }
 
 /// How the pit is off its setting.

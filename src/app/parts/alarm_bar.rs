@@ -1,4 +1,7 @@
+//! What rang and waits for an answer, in one line above the thumb's buttons.
+
 use cook_model::cook::alarms::Alarm;
+use cook_model::cook::duties::of_alarm;
 use cook_model::quantity::{Moment, Span};
 use leptos::prelude::*;
 
@@ -18,13 +21,11 @@ pub fn unanswered() -> Derived<Vec<Waiting>> {
     let navigation = navigation();
     let watching: Watching = expect_context();
     Derived::new(move || {
-        // What the next step says anyway needs no second place on the same screen.
-        let due = cook.duty().filter(|duty| duty.is_due(cook.now()));
-        let told = due.filter(|_| navigation.screen() == Screen::Live);
-        let untold = |(alarm, _): &Waiting| {
-            let bells = told.as_ref().map(|duty| duty.bells.as_slice()).unwrap_or_default();
-            !bells.iter().any(|bell| bell.id == alarm.id)
-        };
+        // What the card says anyway needs no second place on the same screen.
+        let told = [cook.duty(), cook.duty_after()].into_iter().flatten();
+        let told = told.filter(|_| navigation.screen() == Screen::Live);
+        let told: Vec<_> = told.filter(|duty| duty.is_due(cook.now())).collect();
+        let untold = |(alarm, _): &Waiting| of_alarm(&told, alarm.id).is_none();
         watching.waiting().into_iter().filter(untold).collect::<Vec<_>>()
     })
 }

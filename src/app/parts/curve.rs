@@ -7,7 +7,7 @@ use leptos::prelude::*;
 
 use super::axes::Axes;
 use super::frame::{Frame, HEIGHT, WIDTH};
-use crate::{say, show};
+use crate::{describe, say, show};
 
 /// The temperatures drawn: from a cold fridge to well past any pull.
 const LOW: Temperature = Temperature::from_f(30.0);
@@ -40,9 +40,9 @@ pub fn Curve(
     zoom: Zoom,
 ) -> impl IntoView {
     let frame = window(&history, &forecast, now, zoom);
-    let words = in_words(&history, &forecast);
+    let words = in_words(&history, &forecast, now);
     let (left, right, top, bottom) = frame.edges();
-    let pull = frame.y(history.pull_at);
+    let pull = frame.y(forecast.pull_at);
     let curve = &forecast.curve;
     let level = |of: fn(&Band<Temperature>) -> Temperature| {
         let seen: Vec<(Moment, Temperature)> = curve
@@ -109,18 +109,20 @@ fn window(history: &PieceHistory, forecast: &PieceForecast, now: Moment, zoom: Z
 }
 
 /// What the drawing shows, in words.
-fn in_words(history: &PieceHistory, forecast: &PieceForecast) -> String {
+fn in_words(history: &PieceHistory, forecast: &PieceForecast, now: Moment) -> String {
+    let core = forecast.core_at(now);
     let core = say!(
         "pad-about",
-        temperature = show::temperature(forecast.core.middle),
-        low = show::degrees(forecast.core.low),
-        high = show::degrees(forecast.core.high)
+        temperature = show::temperature(core.middle),
+        low = show::degrees(core.low),
+        high = show::degrees(core.high)
     );
-    let pull = forecast.pull.map(|pull| {
+    // A window that has gone by is none.
+    let pull = forecast.pull.filter(|pull| pull.high >= now).map(|pull| {
         say!(
             "curve-pull",
-            temperature = show::temperature(history.pull_at),
-            window = show::clock_range(pull.low, pull.high)
+            temperature = describe::pull_at(forecast),
+            window = show::clock_range(pull.low.max(now), pull.high)
         )
     });
     let peak = forecast.peak.map(|peak| {

@@ -13,7 +13,7 @@ use crate::navigate::{Screen, navigation};
 use crate::open_cook::open_cook;
 use crate::parts::If;
 use crate::words::wording;
-use crate::{say, show};
+use crate::{describe, say, show};
 
 /// One piece of the live cook: tapped, it takes a reading.
 #[component]
@@ -77,29 +77,28 @@ fn level(history: Option<PieceHistory>, forecast: Option<PieceForecast>, now: Mo
     if history.on().is_none() {
         return 0.0;
     }
-    let whole = (history.pull_at - history.piece.start).c();
+    let whole = (forecast.pull_at - history.piece.start).c();
     (forecast.core_at(now).middle - history.piece.start).c() / whole.max(1.0)
 }
 
 fn window_words(stage: Stage, forecast: Option<PieceForecast>, now: Moment) -> String {
     match stage {
         Stage::Raw => say!("stage-raw"),
-        Stage::On => match forecast.map(|forecast| (forecast.pull, forecast.pull_at)) {
+        Stage::On => {
+            let Some((forecast, pull)) =
+                forecast.and_then(|known| Some((known.clone(), known.pull?)))
+            else {
+                return say!("live-pull-far");
+            };
+            let temperature = describe::pull_at(&forecast);
             // A window that has gone by is none.
-            Some((Some(pull), at)) if pull.high < now => {
-                say!(
-                    "live-pull-overdue",
-                    temperature = show::temperature(at),
-                    time = show::the_time(pull.high)
-                )
+            if pull.high < now {
+                let time = show::the_time(pull.high);
+                return say!("live-pull-overdue", temperature = temperature, time = time);
             }
-            Some((Some(pull), at)) => say!(
-                "live-pull-window",
-                temperature = show::temperature(at),
-                window = show::clock_range(pull.low.max(now), pull.high)
-            ),
-            Some((None, _)) | None => say!("live-pull-far"),
-        },
+            let window = show::clock_range(pull.low.max(now), pull.high);
+            say!("live-pull-window", temperature = temperature, window = window)
+        }
         Stage::Resting => match forecast.and_then(|forecast| forecast.peak) {
             Some(peak) => say!(
                 "unproved-peak",

@@ -12,7 +12,8 @@ use crate::derived::Derived;
 use crate::navigate::{Screen, navigation};
 use crate::open_cook::open_cook;
 use crate::parts::{
-    BackOn, Card, Each, Heading, If, MoveDinner, NearClocks, PieceRow, Prompts, Rack, in_hand,
+    BackOn, Card, Curve, Each, Heading, If, MoveDinner, NearClocks, PieceRow, Prompts, Rack, Zoom,
+    in_hand,
 };
 use crate::words::wording;
 use crate::{describe, say, show};
@@ -45,12 +46,11 @@ pub fn Live() -> impl IntoView {
             <div class="sides">
                 <div class="side">
                     <Card />
-                    <Prompts />
                     <BackOnNow />
                     <NearClocks />
                     <CookFacts />
                 </div>
-                <div class="side">
+                <div class="side to-pull">
                     <If holds=move || !order.read().0.is_empty()>
                         <h2 class="unseen">{wording("live-order")}</h2>
                         <ol class="rows pieces">
@@ -59,6 +59,8 @@ pub fn Live() -> impl IntoView {
                             </Each>
                         </ol>
                     </If>
+                </div>
+                <div class="side">
                     <If holds=move || !order.read().1.is_empty()>
                         <h2 class="list-name">{wording("live-off")}</h2>
                         <ul class="rows pieces">
@@ -67,7 +69,9 @@ pub fn Live() -> impl IntoView {
                             </Each>
                         </ul>
                     </If>
+                    <Prompts />
                     <Rack in_hand=in_hand() />
+                    {is_wide().then(|| view! { <CurveInHand /> })}
                 </div>
             </div>
         </section>
@@ -81,6 +85,35 @@ fn painted() -> ReadSignal<bool> {
     let after_it = move || _ = painted.try_set(true);
     request_animation_frame(move || set_timeout(after_it, Duration::ZERO));
     painted.read_only()
+}
+
+/// Whether there is a third column: a phone draws no curve that it has no room for.
+fn is_wide() -> bool {
+    let wide = window().match_media("(min-width: 64rem)").ok().flatten();
+    wide.is_some_and(|wide| wide.matches())
+}
+
+/// The curve of the piece that the card is about, or of the next one to come off.
+#[component]
+fn CurveInHand() -> impl IntoView {
+    let cook = open_cook();
+    let in_hand = in_hand();
+    let chosen = Derived::new(move || {
+        let of_duty = in_hand.read().first().copied();
+        of_duty.or_else(|| cook.forecast().read().order.first().copied())
+    });
+    move || {
+        let piece = chosen.get()?;
+        let history = cook.state().read().history.piece(piece).cloned()?;
+        let forecast = cook.piece_forecast(piece)?;
+        history.on()?;
+        Some(view! {
+            <section class="card">
+                <h2>{show::piece(&cook.state().read(), piece)}</h2>
+                <Curve history=history forecast=forecast now=cook.now() zoom=Zoom::Whole />
+            </section>
+        })
+    }
 }
 
 /// How long the piece that must go back now needs on the pit.

@@ -41,12 +41,12 @@ pub fn Rest() -> impl IntoView {
                 <p class="lead">{wording("rest-none")}</p>
             </If>
             <AllDue />
-            <RestClocks />
             <ul class="rows pieces">
                 <Each each=move || off.get() key=|id| *id let:id>
                     <RestRow piece=id alone=alone />
                 </Each>
             </ul>
+            <RestClocks />
             <p class="hint">{move || say!("rest-lead", rule = rule())}</p>
             <If holds=held>
                 <p class="hint">{wording("rest-lead-held")}</p>

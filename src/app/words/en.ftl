@@ -188,6 +188,7 @@ do-light-fire = Light the fire
 do-feed-fire = Feed the fire
 
 why-chore = So dinner is on time.
+why-feed-fire = So the pit holds { $temperature }.
 why-take-out = { $pieces }: what goes on together, and nothing else yet.
 why-check = From the side into the thickest part, until it settles. Lowest of two spots.
 why-cover = Loose foil holds the heat without steaming.

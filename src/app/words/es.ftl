@@ -198,6 +198,7 @@ do-light-fire = Enciende el fuego
 do-feed-fire = Échale combustible al fuego
 
 why-chore = Para que la cena esté a tiempo.
+why-feed-fire = Para que el ahumador se mantenga a { $temperature }.
 why-take-out = { $pieces }: lo que va junto, y nada más por ahora.
 why-check = De lado, en la parte más gruesa, hasta que se estabilice. El menor de dos puntos.
 why-cover = El papel flojo guarda el calor sin cocer al vapor.

@@ -14,7 +14,7 @@ use crate::open_cook::{OpenCook, open_cook};
 use crate::parts::If;
 use crate::typed::quantity;
 use crate::words::wording;
-use crate::{safety_words, say, show};
+use crate::{describe, safety_words, say, show};
 
 /// A usual reading, shown as an example of what to type.
 const USUAL: Temperature = Temperature::from_f(147.0);
@@ -36,7 +36,8 @@ pub fn PiecePad(
     let state = cook.state();
     let text = RwSignal::new(String::new());
     let bad = RwSignal::new(None);
-    let instrument = RwSignal::new(settled.unwrap_or(Instrument::InstantRead));
+    let last = || last_instrument(&state.read_untracked(), piece.get_untracked());
+    let instrument = RwSignal::new(settled.unwrap_or_else(last));
     let second = second_place_is_typed(cook, piece.get_untracked());
     let usual = usual_places(&state.read_untracked(), piece.get_untracked());
     let two_places = RwSignal::new(second || usual);
@@ -68,7 +69,7 @@ pub fn PiecePad(
     let pull = move || {
         let forecast = cook.piece_forecast(piece.get())?;
         let on = state.read().history.piece(piece.get()).is_some_and(|piece| piece.is_on());
-        on.then(|| say!("pad-pull-at", temperature = show::temperature(forecast.pull_at)))
+        on.then(|| say!("pad-pull-at", temperature = describe::pull_at(&forecast)))
     };
     let history = Derived::new(move || state.read().history.piece(piece.get()).cloned());
     let offset = move || {
@@ -119,6 +120,12 @@ fn second_place_is_typed(cook: OpenCook, piece: PieceId) -> bool {
             && duty.is_due(cook.now_untracked())
     };
     cook.duties().read_untracked().iter().any(asks)
+}
+
+/// The thermometer last chosen for this piece: one that is not touched stays as it was.
+fn last_instrument(state: &CookState, piece: PieceId) -> Instrument {
+    let last = state.history.piece(piece).and_then(|history| history.readings.last());
+    last.map_or(Instrument::InstantRead, |reading| reading.instrument)
 }
 
 /// Whether this cook takes the lowest of two places: as last told for this piece, or for any.

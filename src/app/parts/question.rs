@@ -1,12 +1,17 @@
+//! Asks about a reading that does not fit, and takes the answer with one tap.
+
 use cook_model::cook::What;
+use cook_model::cook::mend::{Mending, mend};
 use cook_model::forecast::Surprise;
+use cook_model::piece::PieceId;
 use leptos::prelude::*;
 
+use super::{If, WhichPiece};
 use crate::derived::Derived;
 use crate::navigate::{Screen, navigation};
 use crate::open_cook::open_cook;
 use crate::words::wording;
-use crate::{say, show};
+use crate::{say, show, tap_words};
 
 /// Asks about a reading that does not fit: it is kept, or typed again, with one tap.
 #[component]
@@ -27,12 +32,13 @@ pub fn Question() -> impl IntoView {
             expected = show::temperature(surprise.expected.middle)
         ))
     };
+    let bad = RwSignal::new(None::<String>);
     let keep = move |_| {
         if let Some(Surprise { entry, .. }) = surprise.get_untracked() {
             cook.record(What::ReadingVouched { reading: entry });
         }
     };
-    let mend = move |_| {
+    let again = move |_| {
         if let Some(Surprise { entry, piece, .. }) = surprise.get_untracked() {
             cook.record(What::Undone { entry });
             // In a round the pad comes back to the piece by itself.
@@ -41,6 +47,21 @@ pub fn Question() -> impl IntoView {
             }
         }
     };
+    let others = RwSignal::new(false);
+    let other = RwSignal::new(PieceId(0));
+    // A tap on a piece says it all: the reading moves there.
+    Effect::new(move || {
+        let piece = other.get();
+        let Some(Surprise { entry, .. }) = surprise.get_untracked() else { return };
+        if piece == PieceId(0) {
+            return;
+        }
+        let change = Mending { piece: Some(piece), ..Mending::default() };
+        match mend(&cook.log().read_untracked(), entry, &change, cook.moment()) {
+            Ok(mended) => cook.record_at(mended.happened),
+            Err(why) => bad.set(Some(say!("mend-refused", why = tap_words::problem(why)))),
+        }
+    });
     view! {
         <section class="question" aria-labelledby="question">
             <h2 id="question">{move || asked()}</h2>
@@ -48,8 +69,21 @@ pub fn Question() -> impl IntoView {
                 <button on:click=keep>
                     {move || typed().map(|typed| say!("ask-keep", typed = typed))}
                 </button>
-                <button on:click=mend>{wording("ask-mend")}</button>
+                <button on:click=again>{wording("ask-mend")}</button>
             </div>
+            <If
+                holds=move || others.get()
+                otherwise=move || {
+                    view! {
+                        <button on:click=move |_| others.set(true)>{wording("ask-other")}</button>
+                    }
+                }
+            >
+                <WhichPiece name="ask-piece" piece=other />
+                <p class="bad" role="alert">
+                    {move || bad.get()}
+                </p>
+            </If>
         </section>
     }
 }

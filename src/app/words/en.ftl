@@ -275,6 +275,7 @@ pad-keys = Number pad
 ask-reading = { $piece }: { $typed }? The forecast was near { $expected }.
 ask-keep = { $typed } is right
 ask-mend = Type it again
+ask-other = It was another piece
 pad-pull = Pull { $piece }
 pad-put-on = Put { $piece } on
 pad-reseat = Leave-in probe goes here

@@ -285,6 +285,7 @@ pad-keys = Teclado numérico
 ask-reading = { $piece }: ¿{ $typed }? El pronóstico era de { $expected } aprox.
 ask-keep = { $typed } es correcto
 ask-mend = Escribirla otra vez
+ask-other = Era otra pieza
 pad-pull = Sacar { $piece }
 pad-put-on = Poner { $piece }
 pad-reseat = La sonda fija va aquí

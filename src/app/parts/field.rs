@@ -1,5 +1,8 @@
+//! A field to type a number into.
+
 use leptos::prelude::*;
 
+use super::in_sight::keep_in_sight;
 use crate::words::Words;
 
 /// A number to type, with what was wrong with it beside it. What was typed stays.
@@ -21,11 +24,13 @@ pub fn Field(
     #[prop(optional, into)]
     on_done: Option<Callback<()>>,
 ) -> impl IntoView {
+    let part = NodeRef::new();
+    keep_in_sight(part, bad);
     let hint_name = format!("{name}-hint");
     let bad_name = format!("{name}-bad");
     let described_by = format!("{hint_name} {bad_name}");
     view! {
-        <div class="field">
+        <div class="field" node_ref=part>
             <label for=name>{label}</label>
             <input
                 id=name

@@ -3,6 +3,7 @@
 use cook_model::quantity::TemperatureUnit;
 use leptos::prelude::*;
 
+use super::in_sight::keep_in_sight;
 use crate::words::wording;
 use crate::{preferences, region, say, show};
 
@@ -23,6 +24,8 @@ pub fn Keypad(
     #[prop(into)]
     on_store: Callback<()>,
 ) -> impl IntoView {
+    let part = NodeRef::new();
+    keep_in_sight(part, bad);
     let press = move |key: char| {
         bad.set(None);
         text.update(|text| text.push(key));
@@ -48,7 +51,7 @@ pub fn Keypad(
                 on_store.run(());
             }
         >
-            <div class="typed">
+            <div class="typed" node_ref=part>
                 <label for=name>
                     {move || {
                         let unit = show::temperature_unit();

@@ -14,6 +14,7 @@ mod dock;
 mod field;
 mod frame;
 mod heading;
+mod in_sight;
 mod keypad;
 mod last_done;
 mod mending;

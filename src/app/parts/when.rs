@@ -1,6 +1,9 @@
+//! When something happened that is told afterwards.
+
 use cook_model::quantity::{Moment, Span};
 use leptos::prelude::*;
 
+use super::in_sight::keep_in_sight;
 use crate::open_cook::open_cook;
 use crate::typed::time_before;
 use crate::words::wording;
@@ -20,6 +23,8 @@ pub fn When(
     bad: RwSignal<Option<String>>,
 ) -> impl IntoView {
     let cook = open_cook();
+    let part = NodeRef::new();
+    keep_in_sight(part, bad);
     let ago = move |minutes: i64| {
         let span = Span::minutes(minutes);
         view! {
@@ -43,7 +48,7 @@ pub fn When(
     };
     let bad_name = format!("{name}-bad");
     view! {
-        <div class="field">
+        <div class="field" node_ref=part>
             <label for=name>{wording("when")}</label>
             <input
                 id=name

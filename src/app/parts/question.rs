@@ -47,6 +47,7 @@ pub fn Question() -> impl IntoView {
             }
         }
     };
+    let has_others = move || cook.state().read().pieces.len() > 1;
     let others = RwSignal::new(false);
     let other = RwSignal::new(PieceId(0));
     // A tap on a piece says it all: the reading moves there.
@@ -58,27 +59,33 @@ pub fn Question() -> impl IntoView {
         }
         let change = Mending { piece: Some(piece), ..Mending::default() };
         match mend(&cook.log().read_untracked(), entry, &change, cook.moment()) {
-            Ok(mended) => cook.record_at(mended.happened),
+            Ok(mended) => {
+                cook.record_at(mended.happened);
+                // The next question is about another reading.
+                others.set(false);
+                other.set(PieceId(0));
+            }
             Err(why) => bad.set(Some(say!("mend-refused", why = tap_words::problem(why)))),
         }
     });
     view! {
         <section class="question" aria-labelledby="question">
             <h2 id="question">{move || asked()}</h2>
-            <div class="pair">
+            <div class="pair three">
                 <button on:click=keep>
                     {move || typed().map(|typed| say!("ask-keep", typed = typed))}
                 </button>
                 <button on:click=again>{wording("ask-mend")}</button>
+                <If holds=move || has_others()>
+                    <button
+                        aria-expanded=move || others.get().to_string()
+                        on:click=move |_| others.update(|open| *open = !*open)
+                    >
+                        {wording("ask-other")}
+                    </button>
+                </If>
             </div>
-            <If
-                holds=move || others.get()
-                otherwise=move || {
-                    view! {
-                        <button on:click=move |_| others.set(true)>{wording("ask-other")}</button>
-                    }
-                }
-            >
+            <If holds=move || others.get()>
                 <WhichPiece name="ask-piece" piece=other />
                 <p class="bad" role="alert">
                     {move || bad.get()}

@@ -53,26 +53,26 @@ async fn look_at(cook: OpenCook, id: CookId) -> CookState {
 
 /// How many pieces, and how many of them are where.
 fn standing(state: &CookState) -> String {
-    let count = |stage| state.pieces.iter().filter(|piece| piece.stage == stage).count();
     let all = state.pieces.len();
-    let stands = |(stage, words): (Stage, fn(usize) -> String)| {
-        let there = count(stage);
-        (there > 0).then(|| words(there))
-    };
-    let told: Vec<String> = if all == 0 {
-        Vec::new()
-    } else if count(Stage::Packed) == all {
-        vec![say!("cook-all-packed")]
-    } else {
-        let words: [(Stage, fn(usize) -> String); 5] = [
-            (Stage::Raw, |count| say!("cook-raw", count = count)),
-            (Stage::On, |count| say!("cook-on", count = count)),
-            (Stage::Resting, |count| say!("cook-resting", count = count)),
-            (Stage::Proved, |count| say!("cook-proved", count = count)),
-            (Stage::Packed, |count| say!("cook-packed", count = count)),
-        ];
-        words.into_iter().filter_map(stands).collect()
-    };
     let pieces = say!("cook-pieces", count = all);
+    let count = |stage| state.pieces.iter().filter(|piece| piece.stage == stage).count();
+    if all > 0 && count(Stage::Packed) == all {
+        return format!("{pieces}: {}", say!("cook-all-packed"));
+    }
+    let stages = [Stage::Raw, Stage::On, Stage::Resting, Stage::Proved, Stage::Packed];
+    let there = stages.into_iter().map(|stage| (stage, count(stage)));
+    let told = there.filter(|(_, count)| *count > 0).map(|(stage, count)| at_stage(stage, count));
+    let told: Vec<String> = told.collect();
     if told.is_empty() { pieces } else { format!("{pieces}: {}", told.join(", ")) }
+}
+
+/// So many pieces at a stage.
+fn at_stage(stage: Stage, count: usize) -> String {
+    match stage {
+        Stage::Raw => say!("cook-raw", count = count),
+        Stage::On => say!("cook-on", count = count),
+        Stage::Resting => say!("cook-resting", count = count),
+        Stage::Proved => say!("cook-proved", count = count),
+        Stage::Packed => say!("cook-packed", count = count),
+    }
 }

@@ -95,7 +95,7 @@ impl Piece {
     /// Rests for a time, s.
     pub fn rest(&mut self, seconds: f64) {
         if self.at_rest.is_none() {
-            self.at_rest = Some(self.field.coldest().1);
+            self.at_rest = Some(self.field.core(&self.body).1);
         }
         let Truth { meat, rest: [above, below, room], .. } = self.truth;
         let steps = (seconds / self.longest).ceil().max(1.0);
@@ -117,7 +117,7 @@ impl Piece {
     fn coldest(&self) -> (f64, usize) {
         match self.at_rest {
             Some(cell) => (self.field.celsius[cell], cell),
-            None => self.field.coldest(),
+            None => self.field.core(&self.body),
         }
     }
 

@@ -8,6 +8,9 @@ const LEAST_FRACTION: f64 = 1e-3;
 /// the time step. Totals stay exact.
 const SMALL_FRACTION: f64 = 0.3;
 
+/// Cells at least this part as far from the surface as the deepest are called deep.
+const DEEP: f64 = 0.7;
+
 /// A face between two cells.
 #[derive(Clone, Copy, Debug)]
 pub struct Link {
@@ -48,6 +51,8 @@ pub struct Body {
     pub links: Vec<Link>,
     /// Outer surface. Planes where the mesh ends are planes of symmetry and have none.
     pub patches: Vec<Patch>,
+    /// The cells far from all surface.
+    pub deep: Vec<u32>,
 }
 
 impl Body {
@@ -61,12 +66,14 @@ impl Body {
             volumes: Vec::new(),
             links: Vec::new(),
             patches: Vec::new(),
+            deep: Vec::new(),
             mesh,
         };
         body.number_cells(&parts);
         body.link_cells(&parts);
         body.share_small_cells(&parts);
         body.cover(shape, &parts);
+        body.sound_depths();
         body
     }
 
@@ -161,6 +168,20 @@ impl Body {
                 self.add_patch(shape, number, open);
             }
         }
+    }
+
+    /// Finds the cells in the middle of the thickest part.
+    fn sound_depths(&mut self) {
+        let depth = |centre: &[f64; 3]| {
+            let to = |patch: &Patch| {
+                centre.iter().zip(patch.point).map(|(a, b)| (a - b) * (a - b)).sum()
+            };
+            self.patches.iter().map(to).fold(f64::INFINITY, |a: f64, b: f64| a.min(b)).sqrt()
+        };
+        let depths: Vec<f64> = self.centres.iter().map(depth).collect();
+        let deepest = depths.iter().copied().fold(0.0, f64::max);
+        let deep = |(_, depth): &(u32, f64)| *depth >= DEEP * deepest;
+        self.deep = (0..).zip(depths).filter(deep).map(|(cell, _)| cell).collect();
     }
 
     fn add_patch(&mut self, shape: &impl Shape, cell: u32, open: [f64; 3]) {

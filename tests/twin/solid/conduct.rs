@@ -105,12 +105,11 @@ impl Field {
         (weight > 1e-9).then(|| sum / weight)
     }
 
-    /// The lowest cell temperature, C, and its cell.
-    pub fn coldest(&self) -> (f64, usize) {
-        self.celsius
-            .iter()
-            .enumerate()
-            .fold((f64::INFINITY, 0), |(low, at), (c, &t)| if t < low { (t, c) } else { (low, at) })
+    /// The lowest temperature deep inside, C, and its cell: the core. A lid that stands open leaves rims
+    /// and faces colder than it, where nobody pokes for the core.
+    pub fn core(&self, body: &Body) -> (f64, usize) {
+        let deep = body.deep.iter().map(|cell| (self.celsius[*cell as usize], *cell as usize));
+        deep.fold((f64::INFINITY, 0), |low, cell| if cell.0 < low.0 { cell } else { low })
     }
 
     /// Heat stored above 0 C with a constant heat capacity, J.

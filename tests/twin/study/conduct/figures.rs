@@ -57,6 +57,8 @@ pub struct Figures {
     /// How far the peak foreseen at the first pull was off, F: median and nine in ten, of the rests that
     /// came to a peak before the piece was warmed again.
     pub peak_off: [f64; 2],
+    /// How far pieces rose in such rests, and how far they were told to: means, F.
+    pub rises: [f64; 2],
 }
 
 impl Figures {
@@ -88,6 +90,10 @@ impl Figures {
             .filter_map(|piece| Some(1.8 * (piece.peak_told? - piece.rest.peak()?).abs()))
             .collect();
         peaks.sort_by(f64::total_cmp);
+        let rises: Vec<[f64; 2]> = pieces.iter().filter_map(|piece| piece.rises()).collect();
+        let rise = |which: usize| {
+            1.8 * rises.iter().map(|rise| rise[which]).sum::<f64>() / rises.len().max(1) as f64
+        };
         let told: Vec<f64> = cooks.iter().filter_map(|cook| cook.told_in_time).collect();
         let falsely = |piece: &&&OfPiece| piece.proved.is_some() && piece.hottest < f(163.0);
         Self {
@@ -117,6 +123,7 @@ impl Figures {
                 pieces.iter().filter(|piece| piece.done.is_none()).count(),
             ],
             peak_off: [0.5, 0.9].map(|at| quantile(&peaks, at)),
+            rises: [0, 1].map(rise),
         }
     }
 }

@@ -124,10 +124,12 @@ impl<W: World> Person<W> {
         self.press(duty, 0.0);
         let look = self.look();
         for piece in &duty.pieces {
-            let peak = look.seen.piece_forecast(*piece).and_then(|told| told.peak);
+            let told = look.seen.piece_forecast(*piece);
+            let peak = told.and_then(|told| told.peak);
             let outcome = &mut self.outcome.pieces[diary::place(*piece)];
             let middle = peak.map(|peak| peak.temperature.middle.c());
             outcome.peak_told = outcome.peak_told.or(middle);
+            outcome.core_told = outcome.core_told.or(told.map(|told| told.core.middle.c()));
         }
     }
 

@@ -69,6 +69,8 @@ pub struct OfPiece {
     pub rest: FirstRest,
     /// Forecast peak of that, made at the pull.
     pub peak_told: Option<f64>,
+    /// What the forecast had as its core at the pull.
+    pub core_told: Option<f64>,
     /// Whether it was thrown away.
     pub discarded: bool,
     /// When it was served or bagged, s.
@@ -76,6 +78,12 @@ pub struct OfPiece {
 }
 
 impl OfPiece {
+    /// How far it rose in its first rest, and how far it was told to; K.
+    pub fn rises(&self) -> Option<[f64; 2]> {
+        let true_rise = self.rest.peak()? - self.pulled.first()?;
+        Some([true_rise, self.peak_told? - self.core_told?])
+    }
+
     /// Whether it is off the pit again.
     pub(super) fn is_off(&self) -> bool {
         self.pulled.len() > self.put_back

@@ -66,6 +66,9 @@ pub fn table(title: &str, by_size: &[Vec<Outcome>; 3]) -> String {
         ("peak foreseen at the pull, off by, F: median (nine in ten)", "1.5", {
             format!("{:.1} ({:.1})", all.peak_off[0], all.peak_off[1])
         }),
+        ("rise of the core at rest, F: mean (as told at the pull)", "", {
+            format!("{:.1} ({:.1})", all.rises[0], all.rises[1])
+        }),
         ("pieces thrown away; never served or bagged", "0; 0", {
             format!("{}; {}", all.lost[0], all.lost[1])
         }),

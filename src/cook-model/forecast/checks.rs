@@ -22,8 +22,12 @@ const ONE_OPENING: Span = Span::minutes(6);
 const NEAR_ITS_PULL: Span = Span::minutes(18);
 /// How well a pull time is known just after a reading, as a standard deviation, s.
 const AFTER_READING: f64 = 75.0;
-/// No opening follows another sooner than this, s.
-const APART: f64 = 120.0;
+/// Before the next call the lid stays down at least as long as it was up, and it was up so long for each
+/// piece read, s: who looks too often does not cook (common practice, no source). In the study of conduct
+/// openings, taps and dinners in time are better for it (tests/twin); twice as long pulls hotter.
+const READING_TAKES: f64 = 12.0;
+/// Besides what is due no more pieces are read at an opening than so many in all: a minute of open lid.
+const AT_ONE_OPENING: usize = 6;
 
 /// Nobody is there at once: from a call to the first reading people take about so long, and that much
 /// more or less as a standard deviation (common practice, no source: half a minute to the pit, up to
@@ -47,12 +51,15 @@ const SOONEST_LOOK: Span = Span::minutes(4);
 /// than this in a minute (a thin breast at 300 F: simulated cooks, tests/twin), and none is trusted to
 /// stay slower than the other, for the fire may pick up.
 const FASTEST_RISE: TemperatureDifference = TemperatureDifference::from_f(2.0);
-const SLOWEST_RISE: TemperatureDifference = TemperatureDifference::from_f(0.5);
+const SLOWEST_RISE: TemperatureDifference = TemperatureDifference::from_f(0.25);
 /// How much faster than before it may rise while the lid stays shut.
 const PICKS_UP: f64 = 1.25;
 /// Not sooner than the one, nor withheld longer than the other, for the reading may be a slip.
 const SHORTEST_PAUSE: Span = Span::minutes(2);
-const LONGEST_PAUSE: Span = Span::minutes(10);
+const LONGEST_PAUSE: Span = Span::minutes(15);
+/// One that went on so long ago and was never poked is read at any opening: where the fire was out, or the
+/// pit is not what it seemed, nothing else tells (common practice, no source: breasts take an hour).
+const OVERDUE: Span = Span::minutes(75);
 /// Whoever is still at the pit does not poke a piece again before this.
 const STANDS_BY: Span = Span::seconds(50);
 /// Pokes closer together than this do not tell how fast a core rises: each is a degree or two off.
@@ -74,8 +81,9 @@ pub(super) fn looks(history: &PieceHistory, now: Moment) -> Looks {
     let poked = history.last_poke();
     let left = |poked: &CoreReading| past(history.pull_at) - poked.temperature;
     let after_poke = poked.map(|poked| {
-        let seen = risen_since_poke(history, poked).map_or(0.0, |rise| STILL_RISES * rise);
-        let look = minutes(left(poked).c() / seen.max(SLOW_RISE.c()));
+        let rise = risen_since_poke(history, poked)
+            .map_or(SLOW_RISE.c(), |rise| (STILL_RISES * rise).max(SLOWEST_RISE.c()));
+        let look = minutes(left(poked).c() / rise);
         poked.at + (look.max(SOONEST_LOOK) - TO_ARRIVE).min(LOOK_EVERY)
     });
     let not_before = poked.map(|poked| {
@@ -116,6 +124,7 @@ struct Waiting {
     pull: (f64, f64),
     grace: f64,
     due: f64,
+    on: f64,
     /// When it was last poked, if that was in this spell.
     poked: Option<f64>,
 }
@@ -123,11 +132,11 @@ struct Waiting {
 impl Waiting {
     /// A piece not likely to get to its pull temperature is looked at once: what then, nobody knows.
     fn new(piece: PieceId, run: &Run) -> Self {
-        let Run { check_by: due, poked, .. } = *run;
-        match run.timing {
-            Some(t) => Self { piece, pull: t.pull, grace: t.grace, due, poked },
-            None => Self { piece, pull: (f64::NEG_INFINITY, 0.0), grace: 0.0, due, poked },
-        }
+        let Run { check_by: due, on, poked, .. } = *run;
+        let (pull, grace) = run
+            .timing
+            .map_or(((f64::NEG_INFINITY, 0.0), 0.0), |timing| (timing.pull, timing.grace));
+        Self { piece, pull, grace, due, on, poked }
     }
 
     /// Whether it is worth reading at an opening.
@@ -136,7 +145,8 @@ impl Waiting {
         let fresh = self.poked.is_some_and(|poked| opening - poked < to_seconds(TELLS_A_RISE));
         let is_due = self.due <= called + to_seconds(ONE_OPENING);
         let is_near = self.pull.0 <= opening + to_seconds(NEAR_ITS_PULL);
-        (is_due || is_near) && (!fresh || self.due <= called)
+        let is_overdue = self.poked.is_none() && opening - self.on > to_seconds(OVERDUE);
+        (is_due || is_near || is_overdue) && (!fresh || self.due <= called)
     }
 
     /// What a reading as expected leaves: how well its time is known then, and when it is due next.
@@ -160,23 +170,40 @@ pub(super) fn plan(runs: &[(PieceId, &Run)], risk_z: f64, now: f64, zero: Moment
         runs.iter().map(|(piece, run)| Waiting::new(*piece, run)).collect();
     waiting.sort_by(|a, b| a.pull.0.total_cmp(&b.pull.0).then(a.piece.cmp(&b.piece)));
     let mut checks = Vec::new();
-    let mut earliest = now;
+    let poked = || waiting.iter().filter_map(|w| w.poked);
+    let last = poked().fold(f64::NEG_INFINITY, f64::max);
+    let at_it = poked().filter(|at| last - at < to_seconds(TELLS_A_RISE)).count();
+    let mut earliest = now.max(last + READING_TAKES * at_it as f64);
     // Every opening pulls a piece or narrows one that was not narrow: this is more than enough.
     for _ in 0..3 * runs.len() {
         let Some(first) = waiting.iter().map(|w| w.due).min_by(f64::total_cmp) else { break };
         let at = first.max(earliest);
         let opening = at + to_seconds(TO_ARRIVE);
-        let is_read = |i: &usize| waiting[*i].is_read_at(opening);
-        let read: Vec<usize> = (0..waiting.len()).filter(is_read).collect();
+        let read = read_at(&waiting, opening, at);
         checks.push(Check {
             at: zero + seconds(at),
             pieces: read.iter().map(|i| waiting[*i].piece).collect(),
         });
         read.iter().for_each(|i| waiting[*i].read_at(opening, risk_z));
         waiting.retain(|w| w.pull.0 > opening);
-        earliest = at + APART;
+        earliest = opening + READING_TAKES * read.len() as f64;
     }
     checks
+}
+
+/// The places of those to be read at an opening that is called for `at`: whoever is due, and the first to
+/// come to their pull of those worth reading then.
+fn read_at(waiting: &[Waiting], opening: f64, at: f64) -> Vec<usize> {
+    let is_due = |i: &usize| waiting[*i].due <= at;
+    let mut read: Vec<usize> =
+        (0..waiting.len()).filter(|i| waiting[*i].is_read_at(opening)).collect();
+    let mut others = AT_ONE_OPENING.saturating_sub(read.iter().filter(|i| is_due(i)).count());
+    read.retain(|i| {
+        let taken = is_due(i) || others > 0;
+        others -= usize::from(taken && !is_due(i));
+        taken
+    });
+    read
 }
 
 /// How many standard deviations below the middle a chance lies.

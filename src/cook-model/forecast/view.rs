@@ -49,7 +49,8 @@ pub(super) struct Run {
     pub timing: Option<Timing>,
     /// When it is to be read next at the latest, s since the clock's zero.
     pub check_by: f64,
-    /// When it was last poked in this spell, likewise.
+    /// When it went on, and when it was last poked since, likewise.
+    pub on: f64,
     pub poked: Option<f64>,
     /// Whether it was read at its pull temperature.
     pub called_off: bool,
@@ -110,7 +111,14 @@ impl View<'_> {
         let poked = self.history.last_poke().map(|poked| self.since_zero(poked.at));
         Told {
             forecast,
-            run: Some(Run { timing, check_by, poked, called_off: self.is_called_off(), reaches }),
+            run: Some(Run {
+                timing,
+                check_by,
+                on: self.traces.on,
+                poked,
+                called_off: self.is_called_off(),
+                reaches,
+            }),
         }
     }
 

@@ -4,10 +4,18 @@ use super::state::stage;
 use super::watch::low_side;
 use super::{CookState, EntryId, Stage};
 use crate::forecast::{Forecast, Surprise};
-use crate::history::Instrument;
+use crate::history::{CoreReading, Instrument};
 use crate::piece::PieceId;
-use crate::quantity::Moment;
-use crate::safety::{Life, RunOut, Standing, life, standing};
+use crate::quantity::{Moment, Span};
+use crate::safety::{LOWEST_HELD, Life, RunOut, Standing, life, standing};
+
+/// A reading too cool to prove anything matters for what is done in the same go, and no longer.
+const OF_NOW: Span = Span::minutes(10);
+
+/// Whether a proof could rest on it.
+fn is_hot(reading: &CoreReading) -> bool {
+    reading.instrument == Instrument::InstantRead && reading.for_proof >= LOWEST_HELD
+}
 
 impl CookState {
     /// The same state with a forecast of it heeded: a reading that does not fit what is otherwise known
@@ -78,7 +86,7 @@ impl CookState {
     /// The latest reading that does not fit what is otherwise known, to be asked about until the cook
     /// has said that it is right or typed it again. Nothing is asked of what a leave-in showed that is
     /// likely misplaced: that is the answer, and to re-seat it the advice; nor of a piece that is packed,
-    /// unless for want of the answer nothing proves it.
+    /// unless for want of the answer nothing proves it; nor of what a later reading has settled.
     pub fn question(&self, forecast: &Forecast) -> Option<Surprise> {
         let open = |surprise: &&Surprise| {
             let reading = self.reading(surprise.entry);
@@ -86,7 +94,8 @@ impl CookState {
             let misplaced = seating.is_some_and(|seating| seating.is_suspect());
             reading.is_some_and(|reading| {
                 let told = misplaced && reading.instrument == Instrument::LeaveIn;
-                !reading.vouched && !told && self.is_open(surprise.piece)
+                let open = !reading.vouched && !told && self.is_open(surprise.piece);
+                open && self.still_matters(surprise.piece, reading, forecast.at)
             })
         };
         forecast.surprises.iter().rfind(open).copied()
@@ -97,6 +106,20 @@ impl CookState {
         self.piece(piece).is_some_and(|(own, history)| {
             own.stage != Stage::Packed || own.is_packed_unproved() && !history.discarded
         })
+    }
+
+    /// Whether what was read once still says what to do: it is the latest by its thermometer, and hot or of
+    /// just now; or it could prove a piece that is off, or stop its clocks, and none as early does.
+    fn still_matters(&self, piece: PieceId, reading: &CoreReading, now: Moment) -> bool {
+        let Some((_, history)) = self.piece(piece) else { return false };
+        let alike = |other: &&CoreReading| other.instrument == reading.instrument;
+        let latest = history.readings.iter().rfind(alike).map(|last| last.entry);
+        let (hot, is_new) = (is_hot(reading), now - reading.at <= OF_NOW);
+        let as_early = |other: &CoreReading| {
+            is_hot(other) && other.at <= reading.at && !self.is_in_doubt(other)
+        };
+        let stops = hot && !history.is_on() && !history.pokes().any(as_early);
+        stops || latest == Some(reading.entry) && (hot || is_new)
     }
 
     /// The readings of which the cook should be asked whether they are right.

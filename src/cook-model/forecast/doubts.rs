@@ -16,6 +16,12 @@ use super::view::{View, band};
 use crate::history::EntryId;
 use crate::quantity::Temperature;
 
+/// How far a hot reading may be off what all others let expect besides what the forecast owns to, K: lids,
+/// fires and the shape of a breast do more than it knows (standard deviation; chosen with the study of
+/// conduct, `figures 8 2000000 12` and `3000000`: of a hundred honest readings 12 and 10 were asked about
+/// without it, 6 and 3 with it).
+const MISSES: f64 = 1.5;
+
 /// What hot readings are judged by.
 pub(super) struct Judged {
     /// By piece the weight of every cell, without the hot readings that do not fit.
@@ -59,7 +65,7 @@ impl View<'_> {
         let hot: Vec<(&Seen, Vec<f64>)> = seen
             .iter()
             .filter(|seen| seen.is_hot())
-            .map(|seen| (seen, judged_by(seen, &judged.weights[place], &judged.unfit)))
+            .map(|hot| (hot, judged_by(hot, seen, &judged.weights[place], &judged.unfit)))
             .collect();
         let too_hot: Vec<&Seen> = hot
             .iter()
@@ -67,10 +73,7 @@ impl View<'_> {
             .map(|(seen, _)| *seen)
             .collect();
         // What is read again until it would do is asked about too.
-        let in_that_go = |seen: &Seen| {
-            let reading = &seen.reading;
-            too_hot.iter().any(|other| (other.reading.at - reading.at).abs() <= IN_ONE_GO)
-        };
+        let in_that_go = |seen: &Seen| too_hot.iter().any(|other| in_one_go(other, seen));
         let doubted = hot.iter().filter(|(seen, _)| in_that_go(seen));
         asked.extend(doubted.map(|(seen, weights)| View { weights, ..*self }.surprise(seen)));
         asked
@@ -88,17 +91,23 @@ impl View<'_> {
     }
 }
 
-/// The weights that a hot reading is judged by: without itself.
-fn judged_by(seen: &Seen, weights: &[f64], unfit: &[EntryId]) -> Vec<f64> {
-    if unfit.contains(&seen.reading.entry) {
-        return weights.to_vec();
+/// The weights that a hot reading is judged by: without itself, and without what was read of its piece in
+/// the same go, for the same slip is made again.
+fn judged_by(hot: &Seen, of_piece: &[Seen], weights: &[f64], unfit: &[EntryId]) -> Vec<f64> {
+    let counted = |seen: &&Seen| seen.is_hot() && !unfit.contains(&seen.reading.entry);
+    let mut without = weights.to_vec();
+    for seen in of_piece.iter().filter(counted).filter(|seen| in_one_go(seen, hot)) {
+        let cells = without.iter_mut().zip(&seen.mean);
+        cells.for_each(|(weight, mean)| *weight *= libm::exp(-seen.log_at(*mean)));
     }
-    let cells = weights.iter().zip(&seen.mean);
-    let mut without: Vec<f64> =
-        cells.map(|(weight, mean)| weight * libm::exp(-seen.log_at(*mean))).collect();
     let sum: f64 = without.iter().sum();
     without.iter_mut().for_each(|weight| *weight /= sum);
     without
+}
+
+/// Whether two readings were taken in one go.
+fn in_one_go(one: &Seen, other: &Seen) -> bool {
+    (one.reading.at - other.reading.at).abs() <= IN_ONE_GO
 }
 
 /// Whether an honest reading so hot is rarer than a slip, the cells having these weights.
@@ -106,7 +115,7 @@ fn is_too_hot(seen: &Seen, weights: &[f64], normal: &Normal) -> bool {
     let parts = weights.iter().zip(&seen.mean).map(|(weight, mean)| Part {
         weight: *weight,
         mean: *mean,
-        spread: seen.spread,
+        spread: libm::hypot(seen.spread, MISSES),
     });
     let would_show = Mixture { normal, parts: parts.collect() };
     1.0 - would_show.below(seen.reading.temperature.c()) < prior::SLIP.0

@@ -7,7 +7,7 @@ use crate::quantity::Span;
 use crate::sorting::sort_by_key;
 
 /// Things due within this time of the first are done together.
-const ONE_TRIP: Span = Span::minutes(4);
+pub(super) const ONE_TRIP: Span = Span::minutes(4);
 
 pub(super) fn gather(seen: &Seen, mut singles: Vec<Duty>) -> Vec<Duty> {
     sort_by_key(&mut singles, |duty| duty.from);

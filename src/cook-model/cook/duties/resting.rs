@@ -1,5 +1,6 @@
 //! What is to be done with pieces off the pit: cover, prove with few pokes, keep, serve.
 
+use super::gather::ONE_TRIP;
 use super::{Act, Duty, Why};
 use crate::cook::{SECOND_PLACE_WITHIN, Seen, Stage};
 use crate::history::{CoreReading, PieceHistory};
@@ -65,6 +66,8 @@ fn prove(seen: &Seen, history: &PieceHistory, off: Moment) -> Vec<Duty> {
     let can_prove = peak.temperature.high >= rule.instant();
     let why = Why::Peak { temperature: peak.temperature.middle };
     let (act, due) = match tries.last() {
+        // What was called off is read at rest before it goes back: the call foresaw that it would do.
+        None if was_called_off(history, off) => (Act::Prove, peak.at.max(off + BETWEEN_TRIES)),
         None if can_prove => (Act::Prove, peak.at.max(off)),
         None => (Act::PutBack, off),
         // It is asked about; whatever it says decides.
@@ -76,6 +79,12 @@ fn prove(seen: &Seen, history: &PieceHistory, off: Moment) -> Vec<Duty> {
         Some(last) => (Act::PutBack, last.at),
     };
     vec![Duty::of(act, piece(), due, why)]
+}
+
+/// Whether it was read at its pull temperature before it came off.
+fn was_called_off(history: &PieceHistory, off: Moment) -> bool {
+    let last = history.pokes().rfind(|poke| poke.at <= off);
+    last.is_some_and(|poke| poke.temperature >= history.pull_at)
 }
 
 /// The latest reading, if all it lacks is a second place.
@@ -111,12 +120,13 @@ pub(super) fn proved(seen: &Seen, history: &PieceHistory) -> Vec<Duty> {
     all
 }
 
-/// When what is kept hot is to be read again: one of the pieces kept tells of all. What was found too
-/// cold is warmed, and read sooner; its limit out of the cold runs on.
+/// When what is kept hot is to be read again: one of the pieces kept tells of all, also one whose own rest
+/// ends a moment later. What was found too cold is warmed, and read sooner; its limit out of the cold runs on.
 fn keep_again(seen: &Seen, history: &PieceHistory, rested: Moment) -> Moment {
     let mut kept: Option<&CoreReading> = history.pokes().rfind(|reading| reading.at > rested);
     for (standing, other) in seen.state.each_piece() {
         let since = self::rested(seen, other).filter(|_| standing.stage == Stage::Proved);
+        let since = since.map(|since| since - ONE_TRIP);
         let read = other.pokes().rfind(|reading| since.is_some_and(|since| reading.at > since));
         kept = kept.into_iter().chain(read).max_by_key(|reading| (reading.at, reading.entry));
     }

@@ -9,6 +9,7 @@
 
 pub mod calendar;
 pub mod cook;
+mod dial;
 pub mod forecast;
 pub mod heat;
 pub mod history;

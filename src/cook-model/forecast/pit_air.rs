@@ -1,5 +1,6 @@
 //! The pit's air over time, as far as it is known: readings, the target, and the lid.
 
+use crate::dial::{WANDERS, of_the_fire};
 use crate::heat::{Leg, LidResponse, Surface};
 use crate::history::{History, Instrument, LidOpening, PitAim, PitHistory};
 use crate::quantity::{Moment, Span, Temperature, minutes, seconds, to_minutes};
@@ -20,8 +21,6 @@ const TARGET_COUNTS: f64 = 2.0;
 const UNTOLD: Span = Span::seconds(40);
 /// Things done this close together were done with the lid open once.
 const ONE_OPENING: Span = Span::minutes(3);
-/// While the air comes back after an opening the dial says nothing of the fire.
-const LID_DISTURBS: Span = Span::minutes(6);
 
 /// With the lid open what the meat feels heads for this share of what it was above the air outside,
 /// with this time constant, s, and comes back with this one: the air falls within seconds, but the
@@ -73,15 +72,9 @@ pub(super) fn openings(history: &History) -> Vec<LidOpening> {
 /// The pit as a leg of a piece's surroundings; spans count from `zero`.
 pub(super) fn leg(history: &History, zero: Moment, now: Moment) -> Leg {
     let openings = openings(history);
-    let disturbed =
-        |at: Moment| openings.iter().any(|o| o.at < at && at < o.at + o.lasted + LID_DISTURBS);
-    let mut read: Vec<(Moment, f64)> = history
-        .pit
-        .readings
-        .iter()
-        .filter(|reading| !disturbed(reading.at))
-        .map(|reading| (reading.at, reading.temperature.c()))
-        .collect();
+    let told = of_the_fire(&history.pit, &openings).into_iter();
+    let mut read: Vec<(Moment, f64)> =
+        told.map(|reading| (reading.at, reading.temperature.c())).collect();
     sort_by_key(&mut read, |(at, _)| *at);
     let fire = Fire::new(Aims::new(&history.pit, zero), read);
     let outside = history.pit.ambient.c();
@@ -113,14 +106,16 @@ struct Fire {
     aims: Aims,
     /// Readings, C, in order of time.
     read: Vec<(Moment, f64)>,
-    /// How far above its target the fire burns by all readings, K.
+    /// How far above its target the fire burns by all readings of one that burns, K: one that is out, or
+    /// blazes, says nothing of how it burns once it was seen to.
     above: f64,
 }
 
 impl Fire {
     fn new(aims: Aims, read: Vec<(Moment, f64)>) -> Self {
-        let above: f64 = read.iter().map(|(at, c)| c - aims.followed(*at)).sum();
-        let above = above / (read.len() as f64 + TARGET_COUNTS);
+        let off = read.iter().map(|(at, c)| c - aims.followed(*at));
+        let burning: Vec<f64> = off.filter(|off| off.abs() <= (WANDERS * 2.0).c()).collect();
+        let above = burning.iter().sum::<f64>() / (burning.len() as f64 + TARGET_COUNTS);
         Self { aims, read, above }
     }
 

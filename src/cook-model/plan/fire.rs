@@ -2,17 +2,12 @@
 
 use serde::Serialize;
 
+use crate::dial::{WANDERS, of_the_fire};
 use crate::history::PitHistory;
 use crate::quantity::{Moment, Span, Temperature, TemperatureDifference};
 
-/// A pit this far from its target is worth a word: fires wander by less (common practice, no
-/// source).
-const WANDERS: TemperatureDifference = TemperatureDifference::from_f(15.0);
 /// Readings older than this say nothing of the fire now.
 const OLD: Span = Span::minutes(40);
-/// While the air comes back after an opening the dial says nothing of the fire (common practice, no
-/// source).
-pub(crate) const LID_DISTURBS: Span = Span::minutes(6);
 
 /// How the pit is off its target.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
@@ -40,19 +35,16 @@ pub struct OffTarget {
 }
 
 /// Whether the last pit reading is away from the target, and which way it goes. None while it is
-/// near the target, or was not read for a while. What was read while the air came back after the lid was
-/// up says nothing of the fire.
+/// near the target, or was not read for a while.
 pub fn off_target(pit: &PitHistory, now: Moment) -> Option<OffTarget> {
-    let disturbed = |at: Moment| {
-        pit.lid.iter().any(|lid| lid.at < at && at < lid.at + lid.lasted + LID_DISTURBS)
-    };
-    let told = || pit.readings.iter().rev().filter(|reading| !disturbed(reading.at));
-    let last = told().next().filter(|reading| now - reading.at <= OLD)?;
+    let told = of_the_fire(pit, &pit.lid);
+    let mut latest = told.iter().rev();
+    let last = latest.next().filter(|reading| now - reading.at <= OLD)?;
     let by = last.temperature - pit.target;
     if by.abs() < WANDERS {
         return None;
     }
-    let before = told().nth(1).filter(|before| last.at - before.at <= OLD);
+    let before = latest.next().filter(|before| last.at - before.at <= OLD);
     let nearing = before.is_some_and(|before| (before.temperature - pit.target).abs() > by.abs());
     let drift = match (by < TemperatureDifference::ZERO, nearing) {
         (true, false) => Drift::Low,
@@ -60,7 +52,8 @@ pub fn off_target(pit: &PitHistory, now: Moment) -> Option<OffTarget> {
         (false, false) => Drift::High,
         (false, true) => Drift::Settling,
     };
-    Some(OffTarget { drift, read: last.temperature, by })
+    let read = pit.readings.iter().rfind(|reading| reading.at == last.at)?.temperature;
+    Some(OffTarget { drift, read, by })
 }
 
 #[cfg(test)]

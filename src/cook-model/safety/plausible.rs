@@ -5,7 +5,8 @@
 //! a generous heat-transfer coefficient this bounds the core without any forecast, so it can
 //! only catch gross mistakes: another piece's reading, another unit, a spot already cooked.
 
-use crate::history::{CoreReading, PieceHistory, PitHistory};
+use crate::dial::at_most;
+use crate::history::{CoreReading, PieceHistory, PitHistory, PitReading};
 use crate::quantity::{
     Length, Moment, Span, Temperature, TemperatureDifference, seconds, to_seconds,
 };
@@ -51,7 +52,7 @@ pub(super) fn warmest_after(
 }
 
 /// The hottest the air at a piece can have been between two moments: by what the pit thermometer
-/// showed, and where it was not read for long, by what was aimed for.
+/// showed, the lid having been down or not long so, and where it was not read for long, by what was aimed for.
 fn hottest_air(since: Moment, until: Moment, pit: &PitHistory) -> Temperature {
     let read = || pit.readings.iter().filter(|read| (since..=until).contains(&read.at));
     let times: Vec<Moment> =
@@ -59,7 +60,8 @@ fn hottest_air(since: Moment, until: Moment, pit: &PitHistory) -> Temperature {
     let unread = times.windows(2).any(|pair| pair[1] - pair[0] > PIT_UNREAD) || times.len() == 2;
     let aims = pit.aims.iter().map(|aim| aim.temperature).fold(pit.target, Temperature::max);
     let aimed = unread.then(|| aims + AIM_ERROR);
-    read().map(|read| read.temperature + DIAL_ERROR).chain(aimed).fold(COLD, Temperature::max)
+    let hottest = |read: &PitReading| at_most(read, pit, &pit.lid).min(aims.max(read.temperature));
+    read().map(|read| hottest(read) + DIAL_ERROR).chain(aimed).fold(COLD, Temperature::max)
 }
 
 /// The coldest the core can be after so long on the pit since a reading: as it was, unless the pit was

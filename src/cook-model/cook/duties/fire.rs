@@ -2,14 +2,21 @@
 
 use super::{Act, Duty, Why};
 use crate::cook::{Chore, CookState, Seen, Stage};
-use crate::history::PieceHistory;
+use crate::history::{CoreReading, History, PieceHistory};
 use crate::plan::{Drift, off_target};
-use crate::quantity::{Moment, Span};
+use crate::quantity::{Moment, Span, TemperatureDifference};
 
 /// A pit not read for this long is worth a look (common practice, no source).
 const READ_EVERY: Span = Span::minutes(30);
 /// One that was off its setting is read again after this (common practice, no source).
 pub(super) const READ_AGAIN: Span = Span::minutes(10);
+/// On a good fire no core cools: two readings of one at different times differ the other way, but for what
+/// two pokes of one spot may (common practice, no source).
+const COOLS: TemperatureDifference = TemperatureDifference::from_f(4.0);
+/// The air needs so long after an opening (common practice, no source).
+const COMES_BACK: Span = Span::minutes(5);
+/// Unless the pit was read this shortly before.
+const LOOKED_AT_WITHIN: Span = Span::minutes(4);
 /// What is wrong with the fire is the first thing to do for so long after it was read.
 const TELLS_FOR: Span = Span::minutes(40);
 
@@ -27,14 +34,44 @@ fn pit(seen: &Seen) -> Option<Duty> {
     let first_on = on.filter_map(PieceHistory::on).min()?;
     let last = pit.readings.last().map_or(first_on, |reading| reading.at.max(first_on));
     let of = |act, from, why| Some(Duty::of(act, Vec::new(), from, why));
+    let again = |from: Moment| from.max(air_is_back(seen));
     match off_target(pit, seen.at) {
         Some(off) if matches!(off.drift, Drift::Low | Drift::High) => {
             let mend = of(Act::MendFire, last, Why::Pit(off))?;
             Some(Duty { until: Some(last + TELLS_FOR), ..mend })
         }
-        Some(off) => of(Act::ReadPit, last + READ_AGAIN, Why::Pit(off)),
-        None => of(Act::ReadPit, last + READ_EVERY, Why::Usual),
+        Some(off) => of(Act::ReadPit, again(last + READ_AGAIN), Why::Pit(off)),
+        None => {
+            let usual = last + READ_EVERY;
+            let cools = cools_since(&seen.state.history, last + LOOKED_AT_WITHIN);
+            of(Act::ReadPit, again(cools.map_or(usual, |at| at.min(usual))), Why::Usual)
+        }
     }
+}
+
+/// When the dial tells of the fire again after the lid was up.
+fn air_is_back(seen: &Seen) -> Moment {
+    let lids = seen.state.history.pit.lid.iter();
+    lids.map(|lid| lid.at + lid.lasted).max().map_or(Moment::MIN_UTC, |shut| shut + COMES_BACK)
+}
+
+/// Whether the pit is to be read by a moment.
+pub(super) fn is_to_be_read(seen: &Seen, by: Moment) -> bool {
+    pit(seen).is_some_and(|duty| duty.act == Act::ReadPit && duty.from <= by)
+}
+
+/// When it was first seen since a moment that a core cools on the pit.
+fn cools_since(history: &History, since: Moment) -> Option<Moment> {
+    let on = history.pieces.iter().filter(|piece| piece.is_on());
+    let cooler = on.flat_map(|piece| {
+        let warmer = |poke: &&CoreReading| {
+            piece
+                .pokes()
+                .any(|other| other.at < poke.at && other.temperature - poke.temperature > COOLS)
+        };
+        piece.pokes().filter(move |poke| poke.at > since).find(warmer).map(|poke| poke.at)
+    });
+    cooler.min()
 }
 
 /// Whether the pit is too cold and not coming back, by its last reading.

@@ -7,8 +7,8 @@ use crate::history::PieceHistory;
 use crate::piece::PieceId;
 use crate::quantity::Span;
 
-/// In a round the pit is read too if it was not for this long, before the lid goes up.
-const PIT_READ_WITHIN: Span = Span::minutes(30);
+/// In a round the pit is read too if it is to be read within this, before the lid goes up.
+const PIT_READ_WITHIN: Span = Span::minutes(10);
 
 /// The reading to ask about, if there is one.
 pub(super) fn question(seen: &Seen) -> Option<Duty> {
@@ -55,10 +55,8 @@ fn next_piece(seen: &Seen, round: &Round) -> Option<PieceId> {
 /// The next thing to read in a round.
 fn next(seen: &Seen, round: &Round) -> Option<Duty> {
     let piece = next_piece(seen, round)?;
-    let pit = &seen.state.history.pit.readings;
-    let pit_is_known = pit.last().is_some_and(|read| round.at - read.at < PIT_READ_WITHIN);
     let untouched = round.answered.is_empty();
-    let (act, pieces) = if untouched && !pit_is_known {
+    let (act, pieces) = if untouched && fire::is_to_be_read(seen, round.at + PIT_READ_WITHIN) {
         (Act::ReadPit, Vec::new())
     } else {
         (Act::Read, vec![piece])

@@ -1,0 +1,92 @@
+//! What the pit thermometer tells of the fire, the lid having been up a while ago.
+//!
+//! While the air comes back the dial shows less than the fire holds. What the lid can have made of a good
+//! fire tells nothing; what is colder than that tells that the fire is down, and how far at least.
+
+use crate::history::{LidOpening, PitHistory, PitReading};
+use crate::quantity::{Span, Temperature, TemperatureDifference, to_seconds};
+
+/// A pit this far from its target is worth a word: fires wander by less (common practice, no source).
+pub(crate) const WANDERS: TemperatureDifference = TemperatureDifference::from_f(15.0);
+/// With the lid up the air keeps at least this share of what it is above the air outside: a pit of 250 F
+/// shows some 130 F (common practice, no source).
+const KEEPS: f64 = 0.3;
+/// Once it is down a good fire makes good what is missing with this time constant or sooner: it is back
+/// in five to ten minutes (common practice, no source).
+const COMES_BACK: Span = Span::minutes(4);
+/// After this nothing is missing any more.
+const IS_BACK: Span = Span::minutes(10);
+
+/// What was read, and how hot the fire was at the most where the dial showed less than it; without what
+/// the lid explains. In the order of the readings.
+pub(crate) fn of_the_fire(pit: &PitHistory, openings: &[LidOpening]) -> Vec<PitReading> {
+    let told = |reading: &PitReading| {
+        let temperature = at_most(reading, pit, openings);
+        let is_down = pit.aim(reading.at) - temperature > WANDERS;
+        let undisturbed = temperature == reading.temperature;
+        (undisturbed || is_down).then_some(PitReading { temperature, ..*reading })
+    };
+    pit.readings.iter().filter_map(told).collect()
+}
+
+/// How hot the fire was at the most when a pit reading was taken: as hot as that, unless the lid had been
+/// up shortly before.
+pub(crate) fn at_most(
+    reading: &PitReading,
+    pit: &PitHistory,
+    openings: &[LidOpening],
+) -> Temperature {
+    let outside = pit.ambient;
+    missing(reading, openings).map_or(reading.temperature, |missing| {
+        let above = reading.temperature.max(outside) - outside;
+        outside + above * (1.0 - missing).recip()
+    })
+}
+
+/// The share of the air's excess over the air outside that may be missing for a lid that was up; none
+/// where that is long ago.
+fn missing(reading: &PitReading, openings: &[LidOpening]) -> Option<f64> {
+    let shut = |lid: &LidOpening| reading.at - (lid.at + lid.lasted);
+    let disturbs = |lid: &&LidOpening| lid.at < reading.at && shut(lid) < IS_BACK;
+    let share = |lid: &LidOpening| {
+        let since = to_seconds(shut(lid)).max(0.0);
+        (1.0 - KEEPS) * libm::exp(-since / to_seconds(COMES_BACK))
+    };
+    openings.iter().filter(disturbs).map(share).reduce(f64::max)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::heat::PitKind;
+    use crate::quantity::{Moment, minutes};
+
+    /// What is told of a reading so long after the lid was shut, it having been up for a minute: F.
+    fn told(fahrenheit: f64, after: f64) -> Option<f64> {
+        let at = |minute| Moment::UNIX_EPOCH + minutes(minute);
+        let lid = vec![LidOpening { at: at(60.0), lasted: Span::minutes(1) }];
+        let temperature = Temperature::from_f(fahrenheit);
+        let pit = PitHistory {
+            kind: PitKind::default(),
+            target: Temperature::from_f(250.0),
+            aims: Vec::new(),
+            readings: vec![PitReading { at: at(61.0 + after), temperature }],
+            lid: lid.clone(),
+            ambient: Temperature::from_f(70.0),
+        };
+        of_the_fire(&pit, &lid).first().map(|told| told.temperature.f())
+    }
+
+    // Common practice, no source: a pit whose lid was up is back within five to ten minutes; 170 F five
+    // minutes later, and 130 F at any time, is a fire that is out.
+    #[test]
+    fn the_lid_explains_a_low_dial_for_some_minutes_and_no_dead_fire() {
+        for (fahrenheit, after) in [(160.0, 0.5), (190.0, 2.0), (225.0, 5.0)] {
+            assert_eq!(told(fahrenheit, after), None, "{fahrenheit} F after {after} min");
+        }
+        for (fahrenheit, after) in [(170.0, 5.0), (130.0, 4.5), (130.0, 1.5), (205.0, 9.0)] {
+            assert!(told(fahrenheit, after).is_some_and(|f| f < 235.0), "{fahrenheit} F");
+        }
+        assert_eq!(told(230.0, 12.0).map(f64::round), Some(230.0));
+    }
+}

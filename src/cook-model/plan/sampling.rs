@@ -20,6 +20,9 @@ const HOTTER: TemperatureDifference = TemperatureDifference::from_c(5.0);
 /// more than forecasts reckon with; and a piece is found some minutes after it got to its pull
 /// temperature (found on simulated cooks that follow the advice: tests/twin, seeds 0 to 79).
 const LID_PER_PIECE: f64 = 1.5;
+/// Nobody is at the pit as a call comes: not to put pieces on, nor to the look that pulls the last. Two
+/// calls, each as long as forecasts give people to get there, in minutes.
+const COMES_LATE: f64 = 5.0;
 /// On a slow day the cook takes a lever in time, such as a hotter pit: of what such a day takes longer,
 /// as a logarithm, this part is left (found likewise).
 const LEFT_BY_LEVERS: f64 = 0.8;
@@ -38,7 +41,7 @@ pub(super) fn draw_days(request: &Request, raw: &Forecast) -> Result<Draws, Plan
     let per_kelvin = per_kelvin.collect();
     let rest = to_minutes(request.habits.rest);
     let together = request.pieces.len().min(request.places.len());
-    let lid = LID_PER_PIECE * together as f64;
+    let besides = COMES_LATE + LID_PER_PIECE * together as f64;
     let days = Days::new();
     let draws = (0..DAYS)
         .map(|day| {
@@ -49,7 +52,7 @@ pub(super) fn draw_days(request: &Request, raw: &Forecast) -> Result<Draws, Plan
                     let shared = shared_part(&wanted.piece);
                     let z = libm::sqrt(shared) * pit + libm::sqrt(1.0 - shared) * own;
                     let slow = if z > 0.0 { LEFT_BY_LEVERS * z } else { z };
-                    lid + m.middle * libm::exp(slow * libm::log(m.high / m.low) / ACROSS)
+                    besides + m.middle * libm::exp(slow * libm::log(m.high / m.low) / ACROSS)
                 });
             Draw { on_pit: on_pit.collect(), rest: vec![rest; request.pieces.len()] }
         })

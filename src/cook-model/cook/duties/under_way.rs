@@ -8,7 +8,7 @@ use crate::piece::PieceId;
 use crate::quantity::Span;
 
 /// In a round the pit is read too if it is to be read within this, before the lid goes up.
-const PIT_READ_WITHIN: Span = Span::minutes(10);
+const PIT_READ_WITHIN: Span = Span::minutes(5);
 
 /// The reading to ask about, if there is one.
 pub(super) fn question(seen: &Seen) -> Option<Duty> {

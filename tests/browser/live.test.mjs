@@ -151,6 +151,6 @@ test("an earlier cook is a card that tells its pieces and how they stand", async
   await person.stored("Piece 1 pulled");
   await show(phone.page, "start");
   const card = phone.page.locator(".cook-card");
-  await card.filter({ hasText: "4 pieces: 3 on the pit, 1 resting, not proved" }).waitFor();
+  await card.filter({ hasText: "4 pieces: 3 on the pit, 1 off the pit" }).waitFor();
   assert.match(await card.innerText(), /^Cook of /);
 });

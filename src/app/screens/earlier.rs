@@ -51,28 +51,26 @@ async fn look_at(cook: OpenCook, id: CookId) -> CookState {
     fold(&Log::from_stored(texts.iter().map(String::as_str)))
 }
 
-/// How many pieces, and how many of them are where.
+/// How many pieces, and how many of them are where. Nothing is called proved here: no forecast has looked at
+/// the readings.
 fn standing(state: &CookState) -> String {
     let all = state.pieces.len();
     let pieces = say!("cook-pieces", count = all);
-    let count = |stage| state.pieces.iter().filter(|piece| piece.stage == stage).count();
-    if all > 0 && count(Stage::Packed) == all {
+    let count = |stages: &[Stage]| {
+        state.pieces.iter().filter(|piece| stages.contains(&piece.stage)).count()
+    };
+    let packed = count(&[Stage::Packed]);
+    if all > 0 && packed == all {
         return format!("{pieces}: {}", say!("cook-all-packed"));
     }
-    let stages = [Stage::Raw, Stage::On, Stage::Resting, Stage::Proved, Stage::Packed];
-    let there = stages.into_iter().map(|stage| (stage, count(stage)));
-    let told = there.filter(|(_, count)| *count > 0).map(|(stage, count)| at_stage(stage, count));
-    let told: Vec<String> = told.collect();
+    let (raw, on) = (count(&[Stage::Raw]), count(&[Stage::On]));
+    let off = count(&[Stage::Resting, Stage::Proved]);
+    let told = [
+        (raw > 0).then(|| say!("cook-raw", count = raw)),
+        (on > 0).then(|| say!("cook-on", count = on)),
+        (off > 0).then(|| say!("cook-off", count = off)),
+        (packed > 0).then(|| say!("cook-packed", count = packed)),
+    ];
+    let told: Vec<String> = told.into_iter().flatten().collect();
     if told.is_empty() { pieces } else { format!("{pieces}: {}", told.join(", ")) }
-}
-
-/// So many pieces at a stage.
-fn at_stage(stage: Stage, count: usize) -> String {
-    match stage {
-        Stage::Raw => say!("cook-raw", count = count),
-        Stage::On => say!("cook-on", count = count),
-        Stage::Resting => say!("cook-resting", count = count),
-        Stage::Proved => say!("cook-proved", count = count),
-        Stage::Packed => say!("cook-packed", count = count),
-    }
 }

@@ -56,8 +56,7 @@ cook-pieces = { $count ->
  }
 cook-raw = { $count } raw
 cook-on = { $count } on the pit
-cook-resting = { $count } resting, not proved
-cook-proved = { $count } proved
+cook-off = { $count } off the pit
 cook-packed = { $count } served or bagged
 cook-all-packed = all served or bagged
 new-cook-ask = Start another cook?

@@ -60,11 +60,7 @@ cook-raw = { $count ->
    *[other] { $count } crudas
  }
 cook-on = { $count } en el ahumador
-cook-resting = { $count } en reposo, sin comprobar
-cook-proved = { $count ->
-    [one] 1 comprobada
-   *[other] { $count } comprobadas
- }
+cook-off = { $count } fuera del ahumador
 cook-packed = { $count ->
     [one] 1 servida o empacada
    *[other] { $count } servidas o empacadas

@@ -69,6 +69,7 @@ test("the card and three pieces are in sight at once, at every stage of a cook o
   await person.goTo("More");
   await person.goTo("Cook");
   await allInSight(person, "back from elsewhere");
+  await person.picture("live");
 });
 
 test("a piece is pulled at one temperature, on its row, its number pad and its curve", async (t) => {

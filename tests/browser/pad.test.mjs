@@ -31,6 +31,7 @@ test("thermometer and number of spots stay as last chosen for this piece, and fo
   await person.stored("Piece 1 reads 120");
   await person.openPiece(2);
   assert.equal(await chosen(person), "Instant-read");
+  await person.picture("reading");
   await person.twoPlaces();
   await person.typeReading("112");
   await person.stored("Piece 2 reads 112");

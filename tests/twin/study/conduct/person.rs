@@ -203,7 +203,10 @@ impl<W: World> Person<W> {
                 self.lid_is_up = false;
                 self.spend(GLANCE);
             }
-            self.hear();
+            // Whoever is still there hears it, and looks again.
+            if self.hear() {
+                acted = self.now;
+            }
             if acts > TOO_MANY {
                 self.outcome.stuck += 1;
                 break;

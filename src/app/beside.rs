@@ -85,9 +85,7 @@ impl Beside {
             if Some(summary.id) == open || now - summary.id.set_up() > LOOKED_INTO {
                 continue;
             }
-            let stored = pending.read(async |store| store.peek(summary.id).await).await;
-            let mut texts = stored.unwrap_or_default();
-            texts.extend(pending.texts_of(summary.id));
+            let texts = pending.peek(summary.id).await;
             let same = |known: &&Other| known.id == summary.id && known.entries == texts.len();
             let known = self.others.read_untracked().iter().find(same).cloned();
             found.extend(known.or_else(|| look_at(summary.id, &texts, now)));

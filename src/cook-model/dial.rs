@@ -4,7 +4,7 @@
 //! fire tells nothing; what is colder than that tells that the fire is down, and how far at least.
 
 use crate::history::{LidOpening, PitHistory, PitReading};
-use crate::quantity::{Span, Temperature, TemperatureDifference, to_seconds};
+use crate::quantity::{Moment, Span, Temperature, TemperatureDifference, to_seconds};
 
 /// A pit this far from its target is worth a word: fires wander by less (common practice, no source).
 pub(crate) const WANDERS: TemperatureDifference = TemperatureDifference::from_f(15.0);
@@ -17,16 +17,32 @@ const COMES_BACK: Span = Span::minutes(4);
 /// After this nothing is missing any more.
 const IS_BACK: Span = Span::minutes(10);
 
-/// What was read, and how hot the fire was at the most where the dial showed less than it; without what
-/// the lid explains. In the order of the readings.
-pub(crate) fn of_the_fire(pit: &PitHistory, openings: &[LidOpening]) -> Vec<PitReading> {
+/// After this the dial is worth reading again (common practice, no source).
+const WORTH_READING: Span = Span::minutes(5);
+
+/// What a pit reading tells of the fire.
+#[derive(Clone, Copy, Debug)]
+pub(crate) struct OfTheFire {
+    /// What was read.
+    pub reading: PitReading,
+    /// How hot the fire was at the most: hotter than that where the lid had been up shortly before.
+    pub at_most: Temperature,
+}
+
+/// What the readings tell of the fire, without those that the lid explains. In their order.
+pub(crate) fn of_the_fire(pit: &PitHistory, openings: &[LidOpening]) -> Vec<OfTheFire> {
     let told = |reading: &PitReading| {
-        let temperature = at_most(reading, pit, openings);
-        let is_down = pit.aim(reading.at) - temperature > WANDERS;
-        let undisturbed = temperature == reading.temperature;
-        (undisturbed || is_down).then_some(PitReading { temperature, ..*reading })
+        let at_most = at_most(reading, pit, openings);
+        let is_down = pit.aim(reading.at) - at_most > WANDERS;
+        let counts = is_down || missing(reading, openings).is_none();
+        counts.then_some(OfTheFire { reading: *reading, at_most })
     };
     pit.readings.iter().filter_map(told).collect()
+}
+
+/// From when on the dial is worth reading, the lid having been up; none if it never was.
+pub(crate) fn worth_reading_from(pit: &PitHistory) -> Option<Moment> {
+    pit.lid.iter().map(|lid| lid.at + lid.lasted + WORTH_READING).max()
 }
 
 /// How hot the fire was at the most when a pit reading was taken: as hot as that, unless the lid had been
@@ -59,7 +75,7 @@ fn missing(reading: &PitReading, openings: &[LidOpening]) -> Option<f64> {
 mod tests {
     use super::*;
     use crate::heat::PitKind;
-    use crate::quantity::{Moment, minutes};
+    use crate::quantity::minutes;
 
     /// What is told of a reading so long after the lid was shut, it having been up for a minute: F.
     fn told(fahrenheit: f64, after: f64) -> Option<f64> {
@@ -74,7 +90,7 @@ mod tests {
             lid: lid.clone(),
             ambient: Temperature::from_f(70.0),
         };
-        of_the_fire(&pit, &lid).first().map(|told| told.temperature.f())
+        of_the_fire(&pit, &lid).first().map(|told| told.at_most.f())
     }
 
     // Common practice, no source: a pit whose lid was up is back within five to ten minutes; 170 F five

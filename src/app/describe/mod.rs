@@ -6,7 +6,7 @@ pub use entry::entry;
 
 use cook_model::cook::duties::{Act, Duty, HOT, Why};
 use cook_model::cook::{Chore, CookState, EntryId, Seen};
-use cook_model::forecast::PieceForecast;
+use cook_model::forecast::{Band, PieceForecast};
 use cook_model::history::CoreReading;
 use cook_model::piece::PieceId;
 use cook_model::plan::{Drift, OffTarget, Outlook, Standing};
@@ -149,6 +149,11 @@ fn why_chore(state: &CookState, chore: Chore) -> String {
 /// The temperature at which a piece is to be pulled, as every screen tells it.
 pub fn pull_at(forecast: &PieceForecast) -> String {
     show::temperature(forecast.pull_at)
+}
+
+/// When a pull is likely, of what is left of that; none once it has gone by.
+pub fn pull_window(pull: &Band<Moment>, now: Moment) -> Option<String> {
+    (pull.high >= now).then(|| show::clock_range(pull.low.max(now), pull.high))
 }
 
 /// How the pit is off its setting.

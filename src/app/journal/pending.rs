@@ -115,6 +115,13 @@ impl Pending {
         }
     }
 
+    /// All that was told of one cook, stored or not, the stored copies left as they are.
+    pub async fn peek(self, of: CookId) -> Vec<String> {
+        let mut texts = self.read(async |store| store.peek(of).await).await.unwrap_or_default();
+        texts.extend(self.texts_of(of));
+        texts
+    }
+
     /// What is to be said of entries that are not stored yet; none while all goes well. Reactive.
     pub fn unstored(self) -> Option<Unstored> {
         self.unstored.get()

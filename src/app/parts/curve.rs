@@ -117,13 +117,9 @@ fn in_words(history: &PieceHistory, forecast: &PieceForecast, now: Moment) -> St
         low = show::degrees(core.low),
         high = show::degrees(core.high)
     );
-    // A window that has gone by is none.
-    let pull = forecast.pull.filter(|pull| pull.high >= now).map(|pull| {
-        say!(
-            "curve-pull",
-            temperature = describe::pull_at(forecast),
-            window = show::clock_range(pull.low.max(now), pull.high)
-        )
+    let window = forecast.pull.and_then(|pull| describe::pull_window(&pull, now));
+    let pull = window.map(|window| {
+        say!("curve-pull", temperature = describe::pull_at(forecast), window = window)
     });
     let peak = forecast.peak.map(|peak| {
         say!(

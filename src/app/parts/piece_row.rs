@@ -85,19 +85,18 @@ fn window_words(stage: Stage, forecast: Option<PieceForecast>, now: Moment) -> S
     match stage {
         Stage::Raw => say!("stage-raw"),
         Stage::On => {
-            let Some((forecast, pull)) =
-                forecast.and_then(|known| Some((known.clone(), known.pull?)))
-            else {
-                return say!("live-pull-far");
-            };
-            let temperature = describe::pull_at(&forecast);
-            // A window that has gone by is none.
-            if pull.high < now {
-                let time = show::the_time(pull.high);
-                return say!("live-pull-overdue", temperature = temperature, time = time);
+            let known = forecast.as_ref().and_then(|known| Some((known, known.pull?)));
+            let Some((forecast, pull)) = known else { return say!("live-pull-far") };
+            let temperature = describe::pull_at(forecast);
+            match describe::pull_window(&pull, now) {
+                Some(window) => {
+                    say!("live-pull-window", temperature = temperature, window = window)
+                }
+                None => {
+                    let time = show::the_time(pull.high);
+                    say!("live-pull-overdue", temperature = temperature, time = time)
+                }
             }
-            let window = show::clock_range(pull.low.max(now), pull.high);
-            say!("live-pull-window", temperature = temperature, window = window)
         }
         Stage::Resting => match forecast.and_then(|forecast| forecast.peak) {
             Some(peak) => say!(

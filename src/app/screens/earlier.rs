@@ -44,10 +44,7 @@ pub fn Earlier(
 
 /// What a stored cook adds up to, the copies of it left as they are.
 async fn look_at(cook: OpenCook, id: CookId) -> CookState {
-    let pending = cook.pending();
-    let stored = pending.read(async |store| store.peek(id).await).await;
-    let mut texts = stored.unwrap_or_default();
-    texts.extend(pending.texts_of(id));
+    let texts = cook.pending().peek(id).await;
     fold(&Log::from_stored(texts.iter().map(String::as_str)))
 }
 

@@ -7,15 +7,10 @@ use crate::forecast::{Forecast, Surprise};
 use crate::history::{CoreReading, Instrument};
 use crate::piece::PieceId;
 use crate::quantity::{Moment, Span};
-use crate::safety::{LOWEST_HELD, Life, RunOut, Standing, life, standing};
+use crate::safety::{Life, RunOut, Standing, could_prove, life, standing};
 
 /// A reading too cool to prove anything matters for what is done in the same go, and no longer.
 const OF_NOW: Span = Span::minutes(10);
-
-/// Whether a proof could rest on it.
-fn is_hot(reading: &CoreReading) -> bool {
-    reading.instrument == Instrument::InstantRead && reading.for_proof >= LOWEST_HELD
-}
 
 impl CookState {
     /// The same state with a forecast of it heeded: a reading that does not fit what is otherwise known
@@ -114,9 +109,9 @@ impl CookState {
         let Some((_, history)) = self.piece(piece) else { return false };
         let alike = |other: &&CoreReading| other.instrument == reading.instrument;
         let latest = history.readings.iter().rfind(alike).map(|last| last.entry);
-        let (hot, is_new) = (is_hot(reading), now - reading.at <= OF_NOW);
+        let (hot, is_new) = (could_prove(reading), now - reading.at <= OF_NOW);
         let as_early = |other: &CoreReading| {
-            is_hot(other) && other.at <= reading.at && !self.is_in_doubt(other)
+            could_prove(other) && other.at <= reading.at && !self.is_in_doubt(other)
         };
         let stops = hot && !history.is_on() && !history.pokes().any(as_early);
         stops || latest == Some(reading.entry) && (hot || is_new)

@@ -32,7 +32,7 @@ const AT_ONE_OPENING: usize = 6;
 /// Nobody is there at once: from a call to the first reading people take about so long, and that much
 /// more or less as a standard deviation (common practice, no source: half a minute to the pit, up to
 /// three more, the lid).
-pub(super) const TO_ARRIVE: Span = Span::seconds(150);
+pub(crate) const TO_ARRIVE: Span = Span::seconds(150);
 pub(super) const ARRIVAL_SPREAD: Span = Span::seconds(52);
 
 /// A piece that is not likely to get to its pull temperature is looked at so long after it went on

@@ -11,7 +11,7 @@ use super::normal::{Mixture, Normal, Part};
 use super::outcome::{Probability, Surprise};
 use super::posterior::Joint;
 use super::prior;
-use super::sorted::IN_ONE_GO;
+use super::sorted::in_one_go;
 use super::view::{View, band};
 use crate::history::EntryId;
 use crate::quantity::Temperature;
@@ -73,7 +73,8 @@ impl View<'_> {
             .map(|(seen, _)| *seen)
             .collect();
         // What is read again until it would do is asked about too.
-        let in_that_go = |seen: &Seen| too_hot.iter().any(|other| in_one_go(other, seen));
+        let in_that_go =
+            |seen: &Seen| too_hot.iter().any(|other| in_one_go(other.reading.at, seen.reading.at));
         let doubted = hot.iter().filter(|(seen, _)| in_that_go(seen));
         asked.extend(doubted.map(|(seen, weights)| View { weights, ..*self }.surprise(seen)));
         asked
@@ -96,18 +97,14 @@ impl View<'_> {
 fn judged_by(hot: &Seen, of_piece: &[Seen], weights: &[f64], unfit: &[EntryId]) -> Vec<f64> {
     let counted = |seen: &&Seen| seen.is_hot() && !unfit.contains(&seen.reading.entry);
     let mut without = weights.to_vec();
-    for seen in of_piece.iter().filter(counted).filter(|seen| in_one_go(seen, hot)) {
+    let in_this_go = |seen: &&Seen| in_one_go(seen.reading.at, hot.reading.at);
+    for seen in of_piece.iter().filter(counted).filter(in_this_go) {
         let cells = without.iter_mut().zip(&seen.mean);
         cells.for_each(|(weight, mean)| *weight *= libm::exp(-seen.log_at(*mean)));
     }
     let sum: f64 = without.iter().sum();
     without.iter_mut().for_each(|weight| *weight /= sum);
     without
-}
-
-/// Whether two readings were taken in one go.
-fn in_one_go(one: &Seen, other: &Seen) -> bool {
-    (one.reading.at - other.reading.at).abs() <= IN_ONE_GO
 }
 
 /// Whether an honest reading so hot is rarer than a slip, the cells having these weights.

@@ -7,7 +7,7 @@ use super::sorted::{Misfit, Sorted};
 use super::traces::{Spot, Traces};
 use crate::history::{CoreReading, Instrument, LidOpening, PieceHistory, Tolerances};
 use crate::quantity::{Moment, to_seconds};
-use crate::safety::LOWEST_HELD;
+use crate::safety::could_prove;
 
 /// Half the span over which a rate of rise is taken, s.
 const RATE_STEP: f64 = 120.0;
@@ -208,17 +208,9 @@ impl Seen {
         self.log_likelihood(z, self.spread)
     }
 
-    /// Whether it counts, and a proof could rest on it alone.
+    /// Whether it counts, a proof could rest on it alone, and the cook has not vouched for it yet.
     pub(super) fn is_hot(&self) -> bool {
-        self.counts && self.could_prove()
-    }
-
-    /// Whether a proof could rest on it, and the cook has not vouched for it yet.
-    fn could_prove(&self) -> bool {
-        let reading = &self.reading;
-        reading.instrument == Instrument::InstantRead
-            && reading.for_proof >= LOWEST_HELD
-            && !reading.vouched
+        self.counts && could_prove(&self.reading) && !self.reading.vouched
     }
 
     /// ln of the likelihood where it is `z` standard deviations off, one being `spread`, K. A slip may

@@ -25,6 +25,7 @@ mod sorted;
 mod traces;
 mod view;
 
+pub(crate) use checks::TO_ARRIVE;
 pub use outcome::{
     Band, Check, Forecast, Peak, PieceForecast, Probability, Seating, Surprise, past,
 };

@@ -74,7 +74,7 @@ pub(super) fn leg(history: &History, zero: Moment, now: Moment) -> Leg {
     let openings = openings(history);
     let told = of_the_fire(&history.pit, &openings).into_iter();
     let mut read: Vec<(Moment, f64)> =
-        told.map(|reading| (reading.at, reading.temperature.c())).collect();
+        told.map(|told| (told.reading.at, told.at_most.c())).collect();
     sort_by_key(&mut read, |(at, _)| *at);
     let fire = Fire::new(Aims::new(&history.pit, zero), read);
     let outside = history.pit.ambient.c();

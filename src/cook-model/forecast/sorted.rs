@@ -4,7 +4,12 @@ use crate::history::EntryId;
 use crate::quantity::{Moment, Span};
 
 /// Readings this close together were made in one go.
-pub(super) const IN_ONE_GO: Span = Span::minutes(5);
+const IN_ONE_GO: Span = Span::minutes(5);
+
+/// Whether what was read at these moments was read in one go.
+pub(super) fn in_one_go(one: Moment, other: Moment) -> bool {
+    (one - other).abs() <= IN_ONE_GO
+}
 
 /// A reading that does not fit.
 #[derive(Clone, Copy, Debug)]
@@ -36,10 +41,10 @@ impl Sorted {
         for piece in misfits {
             for misfit in piece {
                 let alike = |other: &Misfit| other.entry != misfit.entry && other.low == misfit.low;
-                let in_one_go = |other: &Misfit| (other.at - misfit.at).abs() <= IN_ONE_GO;
                 let in_a_row = |other: &Misfit| other.number.abs_diff(misfit.number) == 1;
-                let company = all.iter().any(|other| alike(other) && in_one_go(other))
-                    || piece.iter().any(|other| alike(other) && in_a_row(other));
+                let company =
+                    all.iter().any(|other| alike(other) && in_one_go(other.at, misfit.at))
+                        || piece.iter().any(|other| alike(other) && in_a_row(other));
                 let list = if company { &mut sorted.believed } else { &mut sorted.slips };
                 list.push(misfit.entry);
             }

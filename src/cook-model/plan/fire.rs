@@ -39,21 +39,20 @@ pub struct OffTarget {
 pub fn off_target(pit: &PitHistory, now: Moment) -> Option<OffTarget> {
     let told = of_the_fire(pit, &pit.lid);
     let mut latest = told.iter().rev();
-    let last = latest.next().filter(|reading| now - reading.at <= OLD)?;
-    let by = last.temperature - pit.target;
+    let last = latest.next().filter(|told| now - told.reading.at <= OLD)?;
+    let by = last.at_most - pit.target;
     if by.abs() < WANDERS {
         return None;
     }
-    let before = latest.next().filter(|before| last.at - before.at <= OLD);
-    let nearing = before.is_some_and(|before| (before.temperature - pit.target).abs() > by.abs());
+    let before = latest.next().filter(|before| last.reading.at - before.reading.at <= OLD);
+    let nearing = before.is_some_and(|before| (before.at_most - pit.target).abs() > by.abs());
     let drift = match (by < TemperatureDifference::ZERO, nearing) {
         (true, false) => Drift::Low,
         (true, true) => Drift::Recovering,
         (false, false) => Drift::High,
         (false, true) => Drift::Settling,
     };
-    let read = pit.readings.iter().rfind(|reading| reading.at == last.at)?.temperature;
-    Some(OffTarget { drift, read, by })
+    Some(OffTarget { drift, read: last.reading.temperature, by })
 }
 
 #[cfg(test)]

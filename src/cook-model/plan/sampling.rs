@@ -3,7 +3,7 @@
 use super::draws::{Draw, Draws};
 use super::request::{PlanProblem, Request};
 use super::spread::{PER_KELVIN, normal_quantile, shared_part};
-use crate::forecast::{Band, Forecast};
+use crate::forecast::{Band, Forecast, TO_ARRIVE};
 use crate::heat::{Body, Leg, Start, Surface, Surroundings, Tuning, trace};
 use crate::piece::Piece;
 use crate::quantity::{Moment, Temperature, TemperatureDifference, minutes, to_minutes};
@@ -20,9 +20,9 @@ const HOTTER: TemperatureDifference = TemperatureDifference::from_c(5.0);
 /// more than forecasts reckon with; and a piece is found some minutes after it got to its pull
 /// temperature (found on simulated cooks that follow the advice: tests/twin, seeds 0 to 79).
 const LID_PER_PIECE: f64 = 1.5;
-/// Nobody is at the pit as a call comes: not to put pieces on, nor to the look that pulls the last. Two
-/// calls, each as long as forecasts give people to get there, in minutes.
-const COMES_LATE: f64 = 5.0;
+/// Nobody is at the pit as a call comes, as often as this: not to put pieces on, nor to the look that pulls
+/// the last.
+const COMES_LATE: f64 = 2.0;
 /// On a slow day the cook takes a lever in time, such as a hotter pit: of what such a day takes longer,
 /// as a logarithm, this part is left (found likewise).
 const LEFT_BY_LEVERS: f64 = 0.8;
@@ -41,7 +41,7 @@ pub(super) fn draw_days(request: &Request, raw: &Forecast) -> Result<Draws, Plan
     let per_kelvin = per_kelvin.collect();
     let rest = to_minutes(request.habits.rest);
     let together = request.pieces.len().min(request.places.len());
-    let besides = COMES_LATE + LID_PER_PIECE * together as f64;
+    let besides = COMES_LATE * to_minutes(TO_ARRIVE) + LID_PER_PIECE * together as f64;
     let days = Days::new();
     let draws = (0..DAYS)
         .map(|day| {

@@ -45,4 +45,4 @@ pub use rule::{INSTANT_KILL, ProofRule, RuleCaution};
 pub use run_out::{COME_UP, RunOut, Standing, Then, standing};
 pub use second_place::SecondPlace;
 pub use thermometer::{ALLOWED, Bath, CheckProblem, boiling_point, lower_offset};
-pub use witness::Shortfall;
+pub use witness::{Shortfall, could_prove};

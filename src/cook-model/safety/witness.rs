@@ -2,6 +2,7 @@
 
 use serde::Serialize;
 
+use super::dwell::LOWEST_HELD;
 use super::order::waited;
 use super::plausible::{coolest_after, coolest_on, warmest_after};
 use crate::history::{CoreReading, EntryId, History, Instrument, PieceHistory, Spell};
@@ -60,6 +61,11 @@ pub enum Shortfall {
     },
     /// It was tried in one place only.
     OnePlace,
+}
+
+/// Whether a proof could rest on this reading: an instant-read at a temperature that some rule takes.
+pub fn could_prove(reading: &CoreReading) -> bool {
+    reading.instrument == Instrument::InstantRead && reading.for_proof >= LOWEST_HELD
 }
 
 /// Whether it says it was taken after it was typed: some clock is wrong.

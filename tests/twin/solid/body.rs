@@ -176,7 +176,7 @@ impl Body {
             let to = |patch: &Patch| {
                 centre.iter().zip(patch.point).map(|(a, b)| (a - b) * (a - b)).sum()
             };
-            self.patches.iter().map(to).fold(f64::INFINITY, |a: f64, b: f64| a.min(b)).sqrt()
+            self.patches.iter().map(to).fold(f64::INFINITY, f64::min).sqrt()
         };
         let depths: Vec<f64> = self.centres.iter().map(depth).collect();
         let deepest = depths.iter().copied().fold(0.0, f64::max);

@@ -2,6 +2,7 @@
 
 use super::{Act, Duty, Why};
 use crate::cook::{Chore, CookState, Seen, Stage};
+use crate::dial::worth_reading_from;
 use crate::history::{CoreReading, History, PieceHistory};
 use crate::plan::{Drift, off_target};
 use crate::quantity::{Moment, Span, TemperatureDifference};
@@ -13,8 +14,6 @@ pub(super) const READ_AGAIN: Span = Span::minutes(10);
 /// On a good fire no core cools: two readings of one at different times differ the other way, but for what
 /// two pokes of one spot may (common practice, no source).
 const COOLS: TemperatureDifference = TemperatureDifference::from_f(4.0);
-/// The air needs so long after an opening (common practice, no source).
-const COMES_BACK: Span = Span::minutes(5);
 /// Unless the pit was read this shortly before.
 const LOOKED_AT_WITHIN: Span = Span::minutes(4);
 /// What is wrong with the fire is the first thing to do for so long after it was read.
@@ -34,7 +33,7 @@ fn pit(seen: &Seen) -> Option<Duty> {
     let first_on = on.filter_map(PieceHistory::on).min()?;
     let last = pit.readings.last().map_or(first_on, |reading| reading.at.max(first_on));
     let of = |act, from, why| Some(Duty::of(act, Vec::new(), from, why));
-    let again = |from: Moment| from.max(air_is_back(seen));
+    let again = |from: Moment| worth_reading_from(pit).map_or(from, |worth| from.max(worth));
     match off_target(pit, seen.at) {
         Some(off) if matches!(off.drift, Drift::Low | Drift::High) => {
             let mend = of(Act::MendFire, last, Why::Pit(off))?;
@@ -47,12 +46,6 @@ fn pit(seen: &Seen) -> Option<Duty> {
             of(Act::ReadPit, again(cools.map_or(usual, |at| at.min(usual))), Why::Usual)
         }
     }
-}
-
-/// When the dial tells of the fire again after the lid was up.
-fn air_is_back(seen: &Seen) -> Moment {
-    let lids = seen.state.history.pit.lid.iter();
-    lids.map(|lid| lid.at + lid.lasted).max().map_or(Moment::MIN_UTC, |shut| shut + COMES_BACK)
 }
 
 /// Whether the pit is to be read by a moment.

@@ -3,6 +3,7 @@
 
 import assert from "node:assert/strict";
 import { test } from "node:test";
+import { allOn } from "./begun.mjs";
 import { EVENING, FOUR, Person } from "./cook.mjs";
 import { openApp, siteAndPhone } from "./harness.mjs";
 import { show } from "./look.mjs";
@@ -15,13 +16,7 @@ const WAYS = {
 const PIT = ["cook", "piece-1", "pit", "rest", "log", "curves", "more"];
 
 async function fourOn(t) {
-  const { site, phone } = await siteAndPhone(t, { time: EVENING });
-  const person = new Person(phone);
-  await openApp(phone, site);
-  await person.tap("New cook");
-  await person.setOutAll(FOUR);
-  await person.tap("Put all 4 on");
-  await person.stored("on");
+  const { phone, person } = await allOn(t, FOUR);
   await phone.context.clock.fastForward("56:00");
   await person.nextStep();
   return { phone, person };

@@ -3,8 +3,8 @@
 
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { EVENING, FOUR, Person } from "./cook.mjs";
-import { openApp, siteAndPhone } from "./harness.mjs";
+import { allOn } from "./begun.mjs";
+import { FOUR } from "./cook.mjs";
 import { show } from "./look.mjs";
 
 /** The most that alarm, undo and act may take above the tabs, in CSS pixels (design goal of the screens). */
@@ -12,13 +12,7 @@ const DOCK = 96;
 
 /** Four breasts on the pit, with no dinner time. */
 async function fourOn(t) {
-  const { site, phone } = await siteAndPhone(t, { time: EVENING });
-  const person = new Person(phone);
-  await openApp(phone, site);
-  await person.tap("New cook");
-  await person.setOutAll(FOUR);
-  await person.tap("Put all 4 on");
-  await person.stored("on");
+  const { phone, person } = await allOn(t, FOUR);
   await person.nextStep();
   return { phone, person, clock: phone.context.clock };
 }

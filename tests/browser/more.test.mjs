@@ -2,15 +2,11 @@
 
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { EVENING, FOUR, Person } from "./cook.mjs";
-import { openApp, siteAndPhone } from "./harness.mjs";
+import { cookWith } from "./begun.mjs";
+import { FOUR } from "./cook.mjs";
 
 test("what belongs to this cook, to the kitchen and to this phone stand apart", async (t) => {
-  const { site, phone } = await siteAndPhone(t, { time: EVENING });
-  const person = new Person(phone);
-  await openApp(phone, site);
-  await person.tap("New cook");
-  await person.setOutAll(FOUR.slice(0, 1));
+  const { phone, person } = await cookWith(t, FOUR.slice(0, 1));
   await person.goTo("More");
   const groups = await phone.page.evaluate(() => {
     const found = {};

@@ -2,19 +2,13 @@
 
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { EVENING, FOUR, Person } from "./cook.mjs";
-import { openApp, siteAndPhone } from "./harness.mjs";
+import { allOn } from "./begun.mjs";
+import { FOUR } from "./cook.mjs";
 import { databaseTexts } from "./stored.mjs";
 
 /** Two pieces on the pit for forty minutes. */
 async function twoOn(t) {
-  const { site, phone } = await siteAndPhone(t, { time: EVENING });
-  const person = new Person(phone);
-  await openApp(phone, site);
-  await person.tap("New cook");
-  await person.setOutAll(FOUR.slice(0, 2));
-  await person.tap("Put all 2 on");
-  await person.stored("on");
+  const { phone, person } = await allOn(t, FOUR.slice(0, 2));
   await phone.context.clock.fastForward("40:00");
   await person.nextStep();
   return { phone, person };

@@ -3,19 +3,13 @@
 
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { EVENING, FOUR, Person } from "./cook.mjs";
-import { openApp, siteAndPhone } from "./harness.mjs";
+import { allOn } from "./begun.mjs";
+import { FOUR } from "./cook.mjs";
 import { show } from "./look.mjs";
 
 /** Three breasts read at 166 in two spots and pulled, four and a half minutes apart, more than one trip takes. */
 async function threePulled(t) {
-  const { site, phone } = await siteAndPhone(t, { time: EVENING });
-  const person = new Person(phone);
-  await openApp(phone, site);
-  await person.tap("New cook");
-  await person.setOutAll(FOUR.slice(0, 3));
-  await person.tap("Put all 3 on");
-  await person.stored("on");
+  const { phone, person } = await allOn(t, FOUR.slice(0, 3));
   await phone.context.clock.fastForward("55:00");
   for (const piece of [1, 2, 3]) {
     await phone.context.clock.fastForward("04:30");

@@ -2,18 +2,13 @@
 
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { EVENING, FOUR, Person } from "./cook.mjs";
-import { openApp, siteAndPhone, started } from "./harness.mjs";
+import { allOn, cookWith } from "./begun.mjs";
+import { FOUR } from "./cook.mjs";
+import { started } from "./harness.mjs";
 
 /** A cook with one piece on the pit and one resting. */
 async function underWay(t) {
-  const { site, phone } = await siteAndPhone(t, { time: EVENING });
-  const person = new Person(phone);
-  await openApp(phone, site);
-  await person.tap("New cook");
-  await person.setOutAll(FOUR.slice(0, 2));
-  await person.tap("Put all 2 on");
-  await person.stored("on");
+  const { site, phone, person } = await allOn(t, FOUR.slice(0, 2));
   await phone.context.clock.fastForward("05:00");
   await person.openPiece(2);
   await person.tap("Pull Piece 2");
@@ -40,11 +35,7 @@ test("a new cook asks while meat is on the pit or rests, and names it", async (t
 });
 
 test("nothing is asked where nothing is on", async (t) => {
-  const { site, phone } = await siteAndPhone(t, { time: EVENING });
-  const person = new Person(phone);
-  await openApp(phone, site);
-  await person.tap("New cook");
-  await person.setOutAll(FOUR.slice(0, 1));
+  const { phone, person } = await cookWith(t, FOUR.slice(0, 1));
   await person.goTo("More");
   await person.tap("New cook");
   await phone.page.getByRole("heading", { name: "Pieces and dinner", exact: true }).waitFor();

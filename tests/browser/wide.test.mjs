@@ -2,19 +2,13 @@
 
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { EVENING, FOUR, Person } from "./cook.mjs";
-import { openApp, siteAndPhone } from "./harness.mjs";
+import { allOn } from "./begun.mjs";
+import { FOUR } from "./cook.mjs";
 
 for (const [width, height] of [[1024, 768], [1440, 900], [1024, 1366]]) {
   test(`at ${width} x ${height} the duty, the pieces and a curve stand side by side over one bar`, async (t) => {
-    const { site, phone } = await siteAndPhone(t, { time: EVENING, context: { viewport: { width, height } } });
+    const { phone, person } = await allOn(t, FOUR, { context: { viewport: { width, height } } });
     const { page } = phone;
-    const person = new Person(phone);
-    await openApp(phone, site);
-    await person.tap("New cook");
-    await person.setOutAll(FOUR);
-    await person.tap("Put all 4 on");
-    await person.stored("on");
     await person.nextStep();
     await page.locator(".live figure svg").waitFor();
     const places = await page.evaluate(() => {

@@ -8,6 +8,7 @@ navigator.serviceWorker?.addEventListener("controllerchange", () => (tookOver = 
 const { js, wasm } = document.querySelector("script[data-wasm]").dataset;
 
 try {
+  fetchTextsEarly();
   const program = await import(js);
   await program.default({ module_or_path: wasm });
   await program.run();
@@ -19,6 +20,24 @@ try {
     "Pull Order could not start. What you entered is still stored. " +
       "It needs a browser of 2023 or later; close this page and open it again.",
   );
+}
+
+// The program needs them next, and most likely the same as last time.
+function fetchTextsEarly() {
+  const texts = keptName();
+  if (!texts?.endsWith(".ftl")) return;
+  const link = document.createElement("link");
+  Object.assign(link, { rel: "preload", as: "fetch", crossOrigin: "anonymous", href: texts });
+  document.head.append(link);
+}
+
+// What the program kept; a browser may refuse to keep anything, or to be asked.
+function keptName() {
+  try {
+    return localStorage.getItem("texts");
+  } catch {
+    return undefined;
+  }
 }
 
 function say(words) {

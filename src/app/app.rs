@@ -42,9 +42,9 @@ pub fn App() -> impl IntoView {
     let ready = RwSignal::new(false);
     spawn_local(async move {
         open_stored(cook, beside, watching, navigation).await;
+        ready.set(true);
         kitchen.open().await;
         journal::follow_other_windows(cook, kitchen, beside);
-        ready.set(true);
     });
     view! {
         <If holds=move || ready.get()>
@@ -52,14 +52,14 @@ pub fn App() -> impl IntoView {
                 <DemoBanner />
                 <NewVersion />
                 <Trouble />
-                {move || screen_view(navigation.screen())}
+                {move || screen_view(navigation.screen(), kitchen)}
             </main>
             <Dock />
         </If>
     }
 }
 
-fn screen_view(screen: Screen) -> AnyView {
+fn screen_view(screen: Screen, kitchen: OpenKitchen) -> AnyView {
     match screen {
         Screen::Start => screens::Start().into_any(),
         Screen::SetOut => screens::SetOut().into_any(),
@@ -78,7 +78,10 @@ fn screen_view(screen: Screen) -> AnyView {
         Screen::ThermometerCheck => screens::ThermometerCheck().into_any(),
         Screen::Cautions => screens::Cautions().into_any(),
         Screen::AlarmsHere => screens::AlarmsHere().into_any(),
-        other => screens::kitchen::view_of(other),
+        other => view! {
+            <If holds=move || kitchen.is_open()>{screens::kitchen::view_of(other)}</If>
+        }
+        .into_any(),
     }
 }
 

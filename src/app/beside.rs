@@ -2,12 +2,14 @@
 
 use cook_model::cook::alarms::{Alarm, AlarmId, alarms};
 use cook_model::cook::duties::duties;
+use cook_model::cook::thinking::{Answer, Question};
 use cook_model::cook::{CookState, Log, Seen, Stage, fold};
 use cook_model::quantity::{Moment, Span};
 use leptos::prelude::*;
 use leptos::task::spawn_local;
 
 use crate::app::OVER_AFTER;
+use crate::asking::Asking;
 use crate::device::storage::CookId;
 use crate::device::{clock, visibility};
 use crate::open_cook::OpenCook;
@@ -88,7 +90,10 @@ impl Beside {
             let texts = pending.peek(summary.id).await;
             let same = |known: &&Other| known.id == summary.id && known.entries == texts.len();
             let known = self.others.read_untracked().iter().find(same).cloned();
-            found.extend(known.or_else(|| look_at(summary.id, &texts, now)));
+            found.extend(match known {
+                Some(known) => Some(known),
+                None => look_at(summary.id, &texts, now, self.cook.asking()).await,
+            });
         }
         found
     }
@@ -105,18 +110,20 @@ impl Beside {
 }
 
 /// A stored cook, if it is still under way.
-fn look_at(id: CookId, texts: &[String], now: Moment) -> Option<Other> {
+async fn look_at(id: CookId, texts: &[String], now: Moment, asking: Asking) -> Option<Other> {
     let log = Log::from_stored(texts.iter().map(String::as_str));
     let fresh = log.entries().last().is_some_and(|last| now - last.typed < OVER_AFTER);
-    let state = fold(&log);
-    let under_way = state.pieces.iter().any(|piece| has_meat_out(piece.stage));
-    (fresh && under_way).then(|| {
-        let seen = Seen::of(&log, now);
-        let duties = duties(&seen);
-        let told = |alarm: Alarm| (alarm, in_words(&seen, &duties, alarm.id));
-        let alarms = alarms(&seen).into_iter().map(told).collect();
-        Other { id, entries: texts.len(), state: seen.state, alarms }
-    })
+    let under_way = fold(&log).pieces.iter().any(|piece| has_meat_out(piece.stage));
+    if !(fresh && under_way) {
+        return None;
+    }
+    let answer = asking.answer((&log, now), Question::Look).await?;
+    let Answer::Look { forecast, plan } = answer else { return None };
+    let seen = Seen::facts(&log, now).with(forecast, plan);
+    let duties = duties(&seen);
+    let told = |alarm: Alarm| (alarm, in_words(&seen, &duties, alarm.id));
+    let alarms = alarms(&seen).into_iter().map(told).collect();
+    Some(Other { id, entries: texts.len(), state: seen.state, alarms })
 }
 
 /// Whether a piece at this stage still needs somebody.

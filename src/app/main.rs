@@ -1,6 +1,7 @@
 //! Pull Order's web app: it puts the screens on the page and hands the browser's services to them.
 
 mod app;
+mod asking;
 mod beside;
 mod demo;
 mod derived;
@@ -26,6 +27,9 @@ mod typed;
 mod watching;
 mod words;
 
+use std::cell::RefCell;
+
+use cook_model::cook::thinking::Thinker;
 use leptos::prelude::*;
 use wasm_bindgen::prelude::*;
 
@@ -46,6 +50,16 @@ pub async fn run() -> Result<(), JsValue> {
     mount_to_body(app::App);
     remove_loading_text();
     Ok(())
+}
+
+/// What `think.js` calls, in the second thread: the answer to a question; none to what is no question.
+#[wasm_bindgen]
+#[cfg_attr(not(target_arch = "wasm32"), allow(dead_code, reason = "only the browser calls it"))]
+pub fn think(question: &[u8]) -> Option<Vec<u8>> {
+    thread_local! {
+        static THINKER: RefCell<Thinker> = RefCell::default();
+    }
+    THINKER.with_borrow_mut(|thinker| thinker.answer_to(question))
 }
 
 /// The page shows a static text until the program is there: this takes it away.

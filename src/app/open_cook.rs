@@ -9,12 +9,12 @@ use cook_model::cook::{
     CookState, Log, Seen, What, hold_may_be_under_way, was_set_back, was_unwatched,
 };
 use cook_model::forecast::{Forecast, PieceForecast};
-use cook_model::history::History;
 use cook_model::piece::PieceId;
 use cook_model::plan::{Outlook, Plan};
 use cook_model::quantity::Moment;
 use leptos::prelude::*;
 
+use crate::asking::Asking;
 use crate::derived::Derived;
 use crate::device::clock;
 use crate::device::storage::{CookId, Store};
@@ -32,8 +32,7 @@ pub struct OpenCook {
     state: Derived<CookState>,
     forecast: Derived<Forecast>,
     plan: Derived<Option<Plan>>,
-    /// The pieces as a plan starts from them, and their forecast.
-    raw: StoredValue<Option<(History, Forecast)>>,
+    asking: Asking,
     thinking: RwSignal<bool>,
     duties: Derived<Vec<Duty>>,
     ticking: Ticking,
@@ -60,7 +59,7 @@ impl OpenCook {
             state,
             forecast,
             plan,
-            raw: StoredValue::new(None),
+            asking: Asking::new(),
             thinking: RwSignal::new(false),
             duties,
             ticking,
@@ -87,6 +86,11 @@ impl OpenCook {
     /// The log. Reactive.
     pub fn log(self) -> ReadSignal<Log> {
         self.journal.log()
+    }
+
+    /// The questions about this cook and others.
+    pub fn asking(self) -> Asking {
+        self.asking
     }
 
     /// Whether a new look is being taken. Reactive.

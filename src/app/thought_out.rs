@@ -1,40 +1,39 @@
-//! Answers that take the heat model longer than a tap may.
+//! Answers that take the heat model longer than a tap may, for a part of the screen.
 
 use std::time::Duration;
 
-use cook_model::cook::CookState;
-use cook_model::quantity::Moment;
+use cook_model::cook::thinking::{Answer, Question};
 use leptos::prelude::*;
 
 use crate::open_cook::open_cook;
 
-/// An answer worked out after the screen has shown the last tap, and anew with each forecast, for
-/// as long as the caller's part of the screen lives and wants it.
-pub fn thought_out<T>(
-    wanted: impl Fn() -> bool + Send + Sync + 'static,
-    work: impl Fn(&CookState, Moment) -> Option<T> + Copy + Send + Sync + 'static,
-) -> ReadSignal<Option<T>>
-where
-    T: Clone + PartialEq + Send + Sync + 'static,
-{
+/// The answer to a question, asked after the screen has shown the last tap, and anew with each look at
+/// the cook, for as long as the caller's part of the screen lives and there is a question. Reactive.
+pub fn thought_out(
+    question: impl Fn() -> Option<Question> + Send + Sync + 'static,
+) -> ReadSignal<Option<Answer>> {
     let cook = open_cook();
+    let asking = cook.asking();
+    let by = asking.new_asker();
     let answer = RwSignal::new(None);
-    let think = move || {
-        let state = cook.state().read_untracked();
-        let at = cook.seen().read_untracked().at;
-        let found = work(&state, at);
-        // The part of the screen may be gone by now.
-        if answer.try_with_untracked(|held| *held != found).unwrap_or(false) {
-            answer.try_set(found);
+    let hear = move |found: Answer| {
+        if answer.try_with_untracked(|held| held.as_ref() != Some(&found)).unwrap_or(false) {
+            answer.set(Some(found));
         }
     };
+    let ask = move |question| {
+        let log = cook.log().read_untracked();
+        asking.ask(by, (&log, cook.now_untracked()), question, hear);
+    };
     Effect::new(move || {
-        cook.seen().track();
-        if wanted() {
-            set_timeout(think, Duration::ZERO);
-        } else {
-            answer.set(None);
+        let known = cook.seen().with(|seen| seen.forecast.is_some());
+        asking.forget(by);
+        match question().filter(|_| known) {
+            Some(question) => set_timeout(move || ask(question), Duration::ZERO),
+            None if answer.with_untracked(Option::is_some) => answer.set(None),
+            None => {}
         }
     });
+    on_cleanup(move || asking.forget(by));
     answer.read_only()
 }

@@ -14,6 +14,7 @@ mod licences;
 mod machine;
 mod mutants;
 mod serve;
+mod shares;
 mod site;
 mod size;
 mod steps;
@@ -36,7 +37,7 @@ cargo xtask test [--only LAYER]         run every test; LAYER is tidy, native or
 cargo xtask bench                       time the heat model and the forecast, native and in Chromium
 cargo xtask fuzz [--runs N]             give each fuzz target N inputs (20,000 unless told)
 cargo xtask mutants [--file F]          change the rules of safety to see tests fail; takes hours
-cargo xtask size                        what the built files weigh, against the budget
+cargo xtask size                        what the built files weigh, by crate and against the budget
 cargo xtask help                        this text
 
 Each command first gets what it needs and is missing. Variables:
@@ -126,6 +127,8 @@ fn run(task: Task) -> Result<()> {
         Task::Bench => bench::run(&machine)?,
         Task::Size => {
             site::build(&machine)?;
+            let compiled = machine.web_target().join(toolchain::TARGET);
+            shares::report(&compiled.join("release/pull-order.wasm"))?;
             size::report(&machine.root.join("dist"))?;
         }
     }

@@ -93,8 +93,10 @@ export class Follower {
     } else {
       const action = this.page.locator(".round .main-action, .round .question button").first();
       if (await action.isVisible()) {
-        const piece = Number(/Piece (\d+)/.exec(title)?.[1]);
-        if (/^Pull/.test(title)) this.note(piece);
+        // The title may have been read before the look that the button is of.
+        const asked = await this.page.locator(".round h1").innerText();
+        const piece = Number(/Piece (\d+)/.exec(asked)?.[1]);
+        if (/^Pull/.test(asked)) this.note(piece);
         await action.tap();
         this.person.taps += 1;
         await this.wait(0.1);
@@ -110,6 +112,6 @@ export class Follower {
   /** Waits until the app has taken a new look, or has led on. */
   async settled() {
     await this.page.evaluate(() => new Promise((done) => requestAnimationFrame(() => setTimeout(done, 0))));
-    await this.page.locator(".next[aria-busy=false], .round").first().waitFor();
+    await this.page.locator(".next[aria-busy=false], .round[aria-busy=false]").first().waitFor();
   }
 }

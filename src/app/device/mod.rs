@@ -13,6 +13,7 @@ pub mod notify;
 pub mod offline;
 pub mod prefs;
 pub mod print;
+pub mod second_thread;
 pub mod site_file;
 pub mod small_store;
 pub mod sound;

@@ -52,6 +52,11 @@ impl OpenKitchen {
         self.journal.open(Some(KITCHEN), log);
     }
 
+    /// Whether what is stored was read, which may end after the cook is on the screen. Reactive.
+    pub fn is_open(self) -> bool {
+        self.journal.of().is_some()
+    }
+
     /// What the log adds up to. Reactive.
     pub fn state(self) -> Derived<Kitchen> {
         self.state

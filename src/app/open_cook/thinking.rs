@@ -1,19 +1,19 @@
-//! A new look at the cook after each entry: its forecast and plan, made while nobody taps.
+//! A new look at the cook after each entry: its forecast and plan are asked for, while a tap is answered.
 
+use std::cell::Cell;
+use std::rc::Rc;
 use std::time::Duration;
 
 use cook_model::cook::Seen;
-use cook_model::forecast::{Forecast, ForecastInParts};
-use cook_model::history::History;
-use cook_model::plan::{Plan, PlanProblem, Request, plan, plan_by};
+use cook_model::cook::thinking::{Answer, Question};
 use cook_model::quantity::Moment;
 use leptos::prelude::*;
 
 use super::OpenCook;
-use crate::device::visibility;
+use crate::asking::Asker;
 
-/// Steps of a forecast in one task: a few milliseconds on a plain phone for each.
-const STEPS_A_TASK: usize = 3;
+/// A page that was not painted for so long is not seen; several times what a slow phone needs.
+const NOT_PAINTED: Duration = Duration::from_millis(300);
 
 impl OpenCook {
     /// Takes a new look when an entry came or another cook was opened; after the screen has shown what
@@ -21,80 +21,34 @@ impl OpenCook {
     pub(super) fn look_after_each_entry(self) {
         Effect::new(move || {
             self.log().track();
-            if !self.thinking.get_untracked() {
-                self.think_anew();
-            }
+            // What is under way is of another log.
+            self.asking.forget(Asker::LOOK);
+            self.thinking.set(true);
+            once_painted(move || self.look());
         });
     }
 
-    fn think_anew(self) {
-        self.thinking.set(true);
-        later(move || {
-            let facts = Seen::facts(&self.log().read_untracked(), self.ticking.read());
-            let parts = ForecastInParts::begin(facts.state.history.clone(), facts.at);
-            in_parts(parts, move |forecast| {
-                later(move || self.think_of_the_raw(facts, forecast));
-            });
-        });
+    fn look(self) {
+        let now = self.ticking.read();
+        let log = self.log().read_untracked();
+        let then = move |answer| self.end_with(now, answer);
+        self.asking.ask(Asker::LOOK, (&log, now), Question::Look, then);
     }
 
-    /// A plan starts from the forecast of all pieces as if they were raw, which stays the same while
-    /// nothing but readings comes.
-    fn think_of_the_raw(self, facts: Seen, forecast: Forecast) {
-        let Some(request) = facts.state.plan_request(facts.at) else {
-            return self.end_with(facts, forecast, None);
-        };
-        let raw = request.raw();
-        let known =
-            |kept: &Option<(History, Forecast)>| kept.as_ref().is_some_and(|(of, _)| *of == raw);
-        if self.raw.with_value(known) {
-            let planned = self.plan_for(&request).ok();
-            return self.end_with(facts, forecast, planned);
-        }
-        let at: Moment = facts.at;
-        in_parts(ForecastInParts::begin(raw.clone(), at), move |of_raw| {
-            self.raw.set_value(Some((raw, of_raw)));
-            later(move || {
-                let planned = self.plan_for(&request).ok();
-                self.end_with(facts, forecast, planned);
-            });
-        });
-    }
-
-    /// The plan for a request; quick where its pieces are those that the cook's own plan started from.
-    ///
-    /// # Errors
-    /// As for [`plan`].
-    pub fn plan_for(self, request: &Request) -> Result<Plan, PlanProblem> {
-        let raw = request.raw();
-        self.raw.with_value(|kept| match kept {
-            Some((of, forecast)) if *of == raw => plan_by(request, forecast),
-            _ => plan(request),
-        })
-    }
-
-    /// Shows the look, unless entries came meanwhile or another cook was opened: then it takes another.
-    fn end_with(self, facts: Seen, forecast: Forecast, planned: Option<Plan>) {
-        let still = facts.state == Seen::facts(&self.log().read_untracked(), facts.at).state;
-        if !still {
-            return self.think_anew();
-        }
+    /// Shows the look, of the log as it is: for another the question would have been taken back.
+    fn end_with(self, now: Moment, answer: Answer) {
+        let Answer::Look { forecast, plan } = answer else { return };
+        let facts = Seen::facts(&self.log().read_untracked(), now);
         self.thinking.set(false);
-        self.seen.set(facts.with(forecast, planned));
+        self.seen.set(facts.with(forecast, plan));
     }
 }
 
-/// Makes a forecast a few steps at a time, each time in another task, so that a tap that came
-/// meanwhile is answered between them; while nobody sees the page all at once, for a browser makes its
-/// tasks wait then.
-fn in_parts(mut parts: ForecastInParts, then: impl FnOnce(Forecast) + 'static) {
-    if visibility::is_visible() && (0..STEPS_A_TASK).all(|_| parts.go_on()) {
-        later(move || in_parts(parts, then));
-    } else {
-        later(move || then(parts.finish()));
-    }
-}
-
-fn later(task: impl FnOnce() + 'static) {
-    set_timeout(task, Duration::ZERO);
+/// Runs this once the browser has shown what was drawn; a page that nobody sees draws nothing.
+fn once_painted(task: impl FnOnce() + 'static) {
+    let task = Cell::new(Some(task));
+    let task = Rc::new(move || task.take().into_iter().for_each(|task| task()));
+    let unseen = Rc::clone(&task);
+    request_animation_frame(move || set_timeout(move || task(), Duration::ZERO));
+    set_timeout(move || unseen(), NOT_PAINTED);
 }

@@ -1,3 +1,4 @@
+use cook_model::cook::thinking::{Answer, Question};
 use cook_model::cook::{CookState, Stage};
 use cook_model::forecast::Peak;
 use cook_model::history::PieceHistory;
@@ -99,18 +100,18 @@ pub fn BackOn(
     piece: PieceId,
 ) -> impl IntoView {
     let state = open_cook().state();
-    let time = thought_out(|| true, move |state, now| state.time_back_on(piece, now));
+    let time = thought_out(move || Some(Question::TimeBackOn { piece }));
     let words = move || {
         let rule = show::temperature(state.read().settings.proof_rule.instant());
         match time.get() {
-            Some(time) => say!(
+            Some(Answer::TimeBackOn(Some(time))) => say!(
                 "back-on",
                 middle = show::span(time.middle),
                 low = show::span(time.low),
                 high = show::span(time.high),
                 rule = rule
             ),
-            None => say!("back-on-unknown", rule = rule),
+            _ => say!("back-on-unknown", rule = rule),
         }
     };
     view! { <p class="back-on">{move || words()}</p> }

@@ -1,6 +1,7 @@
 //! The day back from dinner.
 
 use cook_model::cook::What;
+use cook_model::cook::thinking::{Answer, Question};
 use cook_model::forecast::Probability;
 use cook_model::history::PieceHistory;
 use cook_model::piece::PieceId;
@@ -15,6 +16,7 @@ use crate::open_cook::open_cook;
 use crate::parts::{BackToCook, Choice, Heading, If, Timeline, Track, tracks};
 use crate::screens::calendar_file::CalendarFile;
 use crate::screens::plan_levers::Levers;
+use crate::thought_out::thought_out;
 use crate::words::wording;
 use crate::{say, show};
 
@@ -29,26 +31,31 @@ const ONE_TIME: Span = Span::minutes(2);
 pub fn PlanScreen() -> impl IntoView {
     let cook = open_cook();
     let navigation = navigation();
-    let problem = move || {
+    let asked = move || {
+        let wanted = cook.state().read().plan_request(cook.now()).is_some();
+        (wanted && cook.plan().read().is_none()).then_some(Question::WhyNoPlan)
+    };
+    let why = thought_out(asked);
+    let problem = Derived::new(move || {
         let state = cook.state().read();
         if state.pieces.is_empty() {
             return Some(say!("plan-no-pieces"));
         }
-        let Some(request) = state.plan_request(cook.now()) else {
+        if state.plan_request(cook.now()).is_none() {
             return Some(say!("plan-no-dinner"));
-        };
-        if cook.plan().read().is_some() {
-            return None;
         }
-        cook.plan_for(&request).err().map(in_words)
-    };
+        match why.get() {
+            Some(Answer::WhyNoPlan(problem)) => problem.map(in_words),
+            _ => None,
+        }
+    });
     view! {
         <section class="screen plan">
             <div class="top">
                 <BackToCook />
                 <Heading text=wording("plan-title") />
             </div>
-            {move || match problem() {
+            {move || match problem.get() {
                 Some(words) => {
                     view! {
                         <p class="lead">{words}</p>
@@ -185,19 +192,9 @@ fn cook_now() -> Moment {
 fn Ways() -> impl IntoView {
     let cook = open_cook();
     let begun = move || cook.state().read().history.pieces.iter().any(|p| !p.spells.is_empty());
-    let costs = Derived::new(move || {
-        let state = cook.state().read();
-        let request = state.plan_request(cook.plan().read().as_ref()?.light);
-        let each = [Style::OnTogether, Style::OffTogether].map(|style| {
-            let mut request = request.clone()?;
-            request.style = style;
-            request.now = request.now.min(cook.now());
-            cook.plan_for(&request).ok()
-        });
-        Some(each)
-    });
+    let costs = thought_out(move || (!begun()).then_some(Question::Ways));
     let cost = move |way: usize| {
-        let costs = costs.get()?;
+        let Some(Answer::Ways(costs)) = costs.get() else { return None };
         let plan = costs[way].as_ref()?;
         Some(say!(
             "plan-cost",

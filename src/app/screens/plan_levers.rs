@@ -1,11 +1,12 @@
 use cook_model::cook::What;
-use cook_model::plan::{Lever, Move, Outlook, levers, off_target};
+use cook_model::cook::thinking::{Answer, Question};
+use cook_model::plan::{Lever, Move, Outlook, off_target};
 use cook_model::quantity::Span;
 use leptos::prelude::*;
 
-use crate::derived::Derived;
 use crate::open_cook::{OpenCook, open_cook};
 use crate::screens::plan::percent;
+use crate::thought_out::thought_out;
 use crate::{describe, say, show};
 
 /// Where dinner stands, how the pit keeps its temperature, and what could be done about either.
@@ -13,21 +14,15 @@ use crate::{describe, say, show};
 pub fn Levers() -> impl IntoView {
     let cook = open_cook();
     // Each lever costs a forecast of its own, so they follow the forecast, not the clock.
-    let offered = Derived::new(move || {
-        let seen = cook.seen().read();
-        let forecast = seen.forecast.as_ref()?;
-        let clock = seen.clock(cook.now_untracked());
-        let now = seen.outlook(clock.now)?;
-        let habits = &seen.state.settings.habits;
-        Some(levers(&seen.state.history, forecast, seen.plan.as_ref(), habits, clock, &now))
-    });
+    let offered = thought_out(|| Some(Question::Levers));
     let drift = move || {
         let state = cook.state().read();
         off_target(&state.history.pit, cook.now()).map(|off| describe::pit(&off))
     };
     let rows = move || {
         let now = cook.outlook()?;
-        let rows = offered.get()?.into_iter().map(|lever| view! { <Row lever=lever now=now /> });
+        let Some(Answer::Levers(levers)) = offered.get() else { return None };
+        let rows = levers.into_iter().map(|lever| view! { <Row lever=lever now=now /> });
         Some(rows.collect_view())
     };
     view! {

@@ -9,7 +9,7 @@ use fluent_bundle::{FluentArgs, FluentBundle, FluentResource, FluentValue};
 use unic_langid::LanguageIdentifier;
 use wasm_bindgen::JsValue;
 
-use crate::device::site_file;
+use crate::device::{site_file, small_store};
 use crate::getter::Getter;
 use crate::preferences;
 
@@ -49,6 +49,9 @@ impl Language {
     }
 }
 
+/// Under which the phone keeps which file was read last, for `start.js` to fetch it early.
+const LAST_READ: &str = "texts";
+
 /// The texts of one language, ready to be filled in.
 type Texts = FluentBundle<FluentResource>;
 
@@ -62,7 +65,12 @@ thread_local! {
 /// The browser's own, if the site's file cannot be had.
 pub async fn load(language: Language) -> Result<(), JsValue> {
     if loaded(language).is_none() {
-        let text = site_file::read(&format!("{}.ftl", language.tag())).await?;
+        let file = format!("{}.ftl", language.tag());
+        let text = site_file::read(&file).await?;
+        if small_store::get(LAST_READ).is_none_or(|last| last != file) {
+            // Where the browser refuses, the next start takes a little longer.
+            small_store::set(LAST_READ, &file);
+        }
         let texts = Rc::new(parse(language, text));
         LOADED.with_borrow_mut(|loaded| loaded.push((language, texts)));
     }

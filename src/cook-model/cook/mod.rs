@@ -22,6 +22,7 @@ mod seen;
 mod settings;
 mod stage;
 mod state;
+pub mod thinking;
 mod watch;
 
 pub use crate::history::{DeviceId, EntryId};

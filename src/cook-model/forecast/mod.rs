@@ -15,8 +15,8 @@ mod evidence;
 mod normal;
 mod order;
 mod outcome;
-mod parts;
 mod pit_air;
+mod points;
 mod posterior;
 pub(crate) mod prior;
 mod rests;
@@ -24,12 +24,13 @@ mod seat;
 mod sorted;
 mod traces;
 mod view;
+mod whole;
 
 pub(crate) use checks::TO_ARRIVE;
 pub use outcome::{
     Band, Check, Forecast, Peak, PieceForecast, Probability, Seating, Surprise, past,
 };
-pub use parts::ForecastInParts;
+pub use whole::forecast;
 
 use crate::history::History;
 use crate::piece::Piece;
@@ -40,14 +41,6 @@ use normal::Normal;
 use posterior::{Joint, Known};
 use sorted::{Misfit, Sorted};
 use traces::Traces;
-
-/// What is likely to happen to every piece, as seen at `now`.
-///
-/// Entries after `now` are taken as given, so ask with the moment of the last or later. A piece not
-/// yet on is forecast as if it went on now.
-pub fn forecast(history: &History, now: Moment) -> Forecast {
-    ForecastInParts::begin(history.clone(), now).finish()
-}
 
 /// What is known of every piece, in the order of the history.
 struct Learned {

@@ -1,11 +1,11 @@
-use serde::Serialize;
+use serde::{Deserialize, Serialize};
 
 use crate::history::EntryId;
 use crate::piece::PieceId;
 use crate::quantity::{Length, Moment, Temperature, TemperatureDifference, to_seconds};
 
 /// The central 80 % of what is likely: one chance in ten below it, one in ten above.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
 pub struct Band<T> {
     /// One chance in ten lies below.
     pub low: T,
@@ -27,7 +27,7 @@ pub fn past(pull_at: Temperature) -> Temperature {
 }
 
 /// A probability, from 0 to 1.
-#[derive(Clone, Copy, Debug, PartialEq, PartialOrd, Serialize)]
+#[derive(Clone, Copy, Debug, PartialEq, PartialOrd, Serialize, Deserialize)]
 #[serde(transparent)]
 pub struct Probability(f64);
 
@@ -44,7 +44,7 @@ impl Probability {
 }
 
 /// The highest core temperature after the pull.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
 pub struct Peak {
     /// When it is likely to come.
     pub at: Moment,
@@ -54,7 +54,7 @@ pub struct Peak {
 }
 
 /// What the readings say of where the leave-in sits.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
 pub struct Seating {
     /// How likely it is that the leave-in is not in the coldest spot.
     pub misplaced: Probability,
@@ -80,7 +80,7 @@ impl Seating {
 }
 
 /// What is likely to happen to one piece. Times are absolute.
-#[derive(Clone, Debug, PartialEq, Serialize)]
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 pub struct PieceForecast {
     /// Which piece.
     pub piece: PieceId,
@@ -111,10 +111,10 @@ pub struct PieceForecast {
     /// What is known of the leave-in's seat, if one is in this piece and was read.
     pub seating: Option<Seating>,
     /// The core over time, from when it went on to the end of its rest: moments and bands.
-    #[serde(rename = "curve_c")]
+    #[serde(rename = "curve_c", with = "super::points")]
     pub curve: Vec<(Moment, Band<Temperature>)>,
     /// The core over time if it is left on, from the moment of the forecast on. Empty once it is off.
-    #[serde(rename = "left_on_c")]
+    #[serde(rename = "left_on_c", with = "super::points")]
     pub left_on: Vec<(Moment, Band<Temperature>)>,
 }
 
@@ -148,7 +148,7 @@ impl PieceForecast {
 }
 
 /// A reading that does not fit what is otherwise known, and about which the cook is to be asked.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
 pub struct Surprise {
     /// The piece.
     pub piece: PieceId,
@@ -165,7 +165,7 @@ pub struct Surprise {
 }
 
 /// One opening of the lid to come, and the pieces to read at it.
-#[derive(Clone, Debug, PartialEq, Serialize)]
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 pub struct Check {
     /// When to open.
     pub at: Moment,
@@ -174,7 +174,7 @@ pub struct Check {
 }
 
 /// What is likely to happen, as seen at one moment.
-#[derive(Clone, Debug, PartialEq, Serialize)]
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 pub struct Forecast {
     /// The moment it was made for.
     pub at: Moment,

@@ -1,6 +1,6 @@
 //! What the cook could do about dinner, and what each would change.
 
-use serde::Serialize;
+use serde::{Deserialize, Serialize};
 
 use super::outlook::{Clock, Outlook, Standing, outlook};
 use super::{Habits, Plan};
@@ -23,19 +23,16 @@ const WORTH_IT: Span = Span::minutes(2);
 const AT_RISK: f64 = 0.7;
 
 /// One thing the cook could do.
-#[derive(Clone, Debug, PartialEq, Serialize)]
-#[serde(tag = "lever", rename_all = "snake_case")]
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 pub enum Move {
     /// Raise the pit to a temperature; what is outside dries more.
     RaisePit {
         /// To what.
-        #[serde(rename = "to_c")]
         to: Temperature,
     },
     /// Lower the pit to a temperature; what is outside dries less.
     LowerPit {
         /// To what.
-        #[serde(rename = "to_c")]
         to: Temperature,
     },
     /// Serve these pieces first, and the rest as they come.
@@ -51,7 +48,7 @@ pub enum Move {
 }
 
 /// A thing the cook could do, and what would come of it.
-#[derive(Clone, Debug, PartialEq, Serialize)]
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 pub struct Lever {
     /// What to do.
     pub action: Move,

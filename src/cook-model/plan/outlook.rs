@@ -1,6 +1,6 @@
 //! Where dinner stands, as the readings have it.
 
-use serde::Serialize;
+use serde::{Deserialize, Serialize};
 
 use super::draws::quantile;
 use super::sampling::{DAYS, Days};
@@ -17,7 +17,7 @@ use crate::safety::ProofRule;
 const TO_EDGE: f64 = 1.2816;
 
 /// Where dinner stands.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
 pub struct Outlook {
     /// When people mean to eat.
     pub dinner: Moment,

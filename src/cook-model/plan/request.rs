@@ -129,7 +129,7 @@ impl Request {
 }
 
 /// Why there is no plan.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Error)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Error, Serialize, Deserialize)]
 #[non_exhaustive]
 pub enum PlanProblem {
     /// No piece was set out.

@@ -2,7 +2,7 @@
 
 use std::collections::BTreeMap;
 
-use serde::Serialize;
+use serde::{Deserialize, Serialize};
 
 use super::draws::quantile;
 use super::loading::{Cost, Setting, Slot, Style};
@@ -16,7 +16,7 @@ use crate::safety::longest_out_by_plan;
 use crate::sorting::sort_by_key;
 
 /// When one piece goes on, is checked, comes off and is ready.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
 pub struct PiecePlan {
     /// Which piece.
     pub piece: PieceId,
@@ -37,7 +37,7 @@ pub struct PiecePlan {
 }
 
 /// The times of a whole cook, back from dinner.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 pub struct Plan {
     /// How the pieces of a wave follow each other.
     pub style: Style,

@@ -4,7 +4,7 @@
 #[path = "support/histories.rs"]
 mod histories;
 
-use cook_model::forecast::{Forecast, ForecastInParts, forecast};
+use cook_model::forecast::{Forecast, forecast};
 use cook_model::history::{CoreReading, History, LidOpening, PitAim, PitReading};
 use cook_model::piece::PieceId;
 use cook_model::quantity::{Temperature, TemperatureDifference, seconds, to_minutes};
@@ -177,21 +177,4 @@ fn a_raised_pit_is_believed_before_its_thermometer_says_so() {
     let came_up = pull(&forecast(&history, at(27.0)));
     assert!(raised < left_alone - 3.0, "{left_alone} to {raised}");
     assert!((raised - came_up).abs() < 1.0, "{raised}, and {came_up} once it was read");
-}
-
-#[test]
-fn made_in_parts_it_is_the_same() {
-    let mut history = cook(vec![piece(1, 280.0, 40.0), piece(2, 180.0, 28.0)]);
-    history.pieces[0].readings = vec![poked(40.0, 130.0), poked(45.0, 47.0)];
-    let whole = forecast(&history, at(46.0));
-    let mut parts = ForecastInParts::begin(history.clone(), at(46.0));
-    let mut steps = 0;
-    while parts.go_on() {
-        steps += 1;
-    }
-    assert_eq!(steps, 5, "two pieces followed, one lesson, two pieces told");
-    assert_eq!(parts.finish(), whole);
-    let mut stopped = ForecastInParts::begin(history, at(46.0));
-    assert!((0..3).all(|_| stopped.go_on()));
-    assert_eq!(stopped.finish(), whole);
 }

@@ -10,7 +10,6 @@ mod second_copy;
 mod take_over;
 
 use std::cell::{Cell, RefCell};
-use std::collections::BTreeMap;
 use std::rc::Rc;
 
 use cook_model::cook::EntryId;
@@ -25,6 +24,7 @@ use super::{clock, identity};
 use announce::Announcer;
 use database::LogDatabase;
 pub use problem::Trouble;
+use second_copy::Listing;
 
 /// Names a cook: the millisecond it was set up, and ten bits of chance, so that two phones do not
 /// draw the same. Below 2^53.
@@ -96,7 +96,7 @@ impl Store {
     /// # Errors
     /// A [`Trouble`] if the database cannot be read.
     pub async fn cooks(&self) -> Result<Vec<CookSummary>, Trouble> {
-        let mut cooks: BTreeMap<CookId, usize> = second_copy::cooks().into_iter().collect();
+        let mut cooks = Listing::now().cooks();
         if self.has_database() {
             let stored = self.database().await?.cooks().await?;
             for (id, entries) in stored {
@@ -116,16 +116,17 @@ impl Store {
     /// A [`Trouble`] if the database cannot be read.
     pub async fn load(&self, cook: CookId) -> Result<Vec<String>, Trouble> {
         if !self.has_database() {
-            return Ok(second_copy::texts(cook).into_values().collect());
+            return Ok(Listing::now().texts(cook).into_values().collect());
         }
         let database = self.database().await?;
-        for (other, _) in second_copy::cooks() {
+        let second = Listing::now();
+        for other in second.cooks().into_keys() {
             let drops = cook != KITCHEN && other != KITCHEN && other != cook;
-            if drops && heal_cook(&database, other).await.is_ok() {
+            if drops && heal_cook(&database, &Listing::now(), other).await.is_ok() {
                 second_copy::drop_cook(other);
             }
         }
-        heal_cook(&database, cook).await
+        heal_cook(&database, &second, cook).await
     }
 
     /// The stored texts of one cook, left as they are.
@@ -133,7 +134,7 @@ impl Store {
     /// # Errors
     /// A [`Trouble`] if the database cannot be read.
     pub async fn peek(&self, cook: CookId) -> Result<Vec<String>, Trouble> {
-        let second = second_copy::texts(cook);
+        let second = Listing::now().texts(cook);
         if !self.has_database() {
             return Ok(second.into_values().collect());
         }
@@ -230,10 +231,14 @@ impl Store {
 }
 
 /// Makes both copies of a cook whole, and returns all its texts.
-async fn heal_cook(database: &LogDatabase, cook: CookId) -> Result<Vec<String>, Trouble> {
+async fn heal_cook(
+    database: &LogDatabase,
+    second: &Listing,
+    cook: CookId,
+) -> Result<Vec<String>, Trouble> {
     let first: Stored = database.texts(cook).await?;
     let aside = database.aside(cook).await?;
-    let healed = heal(&first, &second_copy::texts(cook));
+    let healed = heal(&first, &second.texts(cook));
     if !healed.first.is_empty() {
         database.repair(cook, &healed.first).await?;
     }

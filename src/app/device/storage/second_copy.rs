@@ -1,6 +1,8 @@
 //! The second copy of the open cook, in the browser's small store: one text an entry, so that two
 //! windows that write at once do not write over each other, and damage stays with one entry.
 
+use std::collections::BTreeMap;
+
 use cook_model::cook::heal::{Repair, Stored};
 use cook_model::cook::{DeviceId, EntryId};
 
@@ -14,26 +16,29 @@ pub fn set(cook: CookId, id: EntryId, text: &str) -> bool {
     small_store::set(&key(cook, id), text)
 }
 
-/// All texts of one cook.
-pub fn texts(cook: CookId) -> Stored {
-    let keys = small_store::keys(BEGINNING);
-    let ours = keys.iter().filter_map(|key| {
-        let (of, id) = read_key(key)?;
-        (of == cook).then_some((id, small_store::get(key)?))
-    });
-    ours.collect()
-}
+/// What it holds at one moment, by name: to list it takes a browser long.
+pub struct Listing(Vec<(CookId, EntryId)>);
 
-/// The cooks that it holds entries of, with how many.
-pub fn cooks() -> Vec<(CookId, usize)> {
-    let mut cooks: Vec<(CookId, usize)> = Vec::new();
-    for (cook, _) in small_store::keys(BEGINNING).iter().filter_map(|key| read_key(key)) {
-        match cooks.iter_mut().find(|(known, _)| *known == cook) {
-            Some((_, count)) => *count += 1,
-            None => cooks.push((cook, 1)),
-        }
+impl Listing {
+    /// What it holds now.
+    pub fn now() -> Self {
+        Self(small_store::keys(BEGINNING).iter().filter_map(|key| read_key(key)).collect())
     }
-    cooks
+
+    /// The cooks that it holds entries of, with how many.
+    pub fn cooks(&self) -> BTreeMap<CookId, usize> {
+        let mut cooks = BTreeMap::new();
+        for (cook, _) in &self.0 {
+            *cooks.entry(*cook).or_default() += 1;
+        }
+        cooks
+    }
+
+    /// All texts of one cook that are still there.
+    pub fn texts(&self, cook: CookId) -> Stored {
+        let ours = self.0.iter().filter(|(of, _)| *of == cook);
+        ours.filter_map(|(of, id)| Some((*id, small_store::get(&key(*of, *id))?))).collect()
+    }
 }
 
 /// Writes what is missing or damaged.

@@ -1,21 +1,27 @@
-// Measures what the app may cost a phone, and writes it beside each budget into budgets.md:
+// Measures what the app may cost a phone, writes it beside each budget into budgets.md, and fails where
+// one is exceeded:
 //
 //     node budgets.mjs
 //
-// The processor is slowed down four times by the browser itself. Times are the browser's own: its
-// clock from the start of a page, its Event Timing (from a tap to the paint that answers it) and its
-// Long Tasks. Other work on the machine makes every time worse, so it should have nothing else to do.
+// The processor is slowed down four times by the browser itself, which slows the page's thread only; so
+// each answer of the second thread is held back until it has taken four times as long as it did. Times
+// are the browser's own: its clock from the start of a page, its Event Timing (from a tap to the paint
+// that answers it) and its Long Tasks. Other work on the machine makes every time worse, so it should
+// have nothing else to do.
 
 import { readFile, readdir, writeFile } from "node:fs/promises";
+import { cpus, loadavg } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { brotliCompressSync, constants } from "node:zlib";
 import { aside } from "./aside.mjs";
+import { SLOWER, watch } from "./budgets-page.mjs";
 import { Person } from "./cook.mjs";
 import { DIST, goOffline, keptOffline, openApp, siteAndPhone } from "./harness.mjs";
+import { show } from "./look.mjs";
+import { COOK } from "./mid-cook.mjs";
 import { openTwenty } from "./twenty.mjs";
 
-const SLOWER = 4;
 const STARTS = 5;
 const TABLE = fileURLToPath(new URL("budgets.md", import.meta.url));
 const rows = [];
@@ -27,8 +33,10 @@ const lines = rows.map(({ what, measured, budget, unit }) => {
 });
 const table = `# Budgets
 
-Written by \`node budgets.mjs\` in \`tests/browser\`: Chromium at phone size, the processor slowed down
-${SLOWER} times, twenty pieces on the pit with ten readings each, the network off.
+Written by \`node budgets.mjs\` in \`tests/browser\`: Chromium at phone size, the page's thread and the second
+one slowed down ${SLOWER} times, twenty pieces on the pit with ten readings each, the network off. At its end
+${loadavg()[0].toFixed(1)} programs wanted one of the machine's ${cpus().length} processors: where that is more than 1,
+others ran beside, and times are too long.
 
 | what | measured | budget | |
 | --- | --- | --- | --- |
@@ -36,6 +44,7 @@ ${lines.join("\n")}
 `;
 await writeFile(TABLE, table);
 console.log(table);
+if (rows.some(({ measured, budget }) => measured > budget)) process.exitCode = 1;
 
 async function sizes() {
   const files = await readdir(DIST, { recursive: true, withFileTypes: true });
@@ -47,8 +56,12 @@ async function sizes() {
     all += weight;
     if (file.name.endsWith(".wasm")) wasm += weight;
   }
-  rows.push({ what: "all files by brotli", measured: kB(all), budget: 300, unit: "kB" });
-  rows.push({ what: "the program by brotli", measured: kB(wasm), budget: 220, unit: "kB" });
+  tell("all files by brotli", kB(all), 540, "kB");
+  tell("the program by brotli", kB(wasm), 480, "kB");
+}
+
+function tell(what, measured, budget, unit = "ms") {
+  rows.push({ what, measured: unit === "ms" ? Math.round(measured) : measured, budget, unit });
 }
 
 function kB(bytes) {
@@ -57,28 +70,48 @@ function kB(bytes) {
 
 async function times(t) {
   const { site, phone } = await siteAndPhone(t);
-  const { page } = phone;
-  await page.addInitScript(watch);
   await openApp(phone, site);
-  await keptOffline(page);
+  await keptOffline(phone.page);
   await openTwenty(phone);
   await goOffline({ site, phone });
-  const processor = await phone.context.newCDPSession(page);
-  await processor.send("Emulation.setCPUThrottlingRate", { rate: SLOWER });
-  const starts = [];
+  const cold = [];
   for (let count = 0; count < STARTS; count += 1) {
-    await page.goto("about:blank");
-    await page.goto(site.url);
-    starts.push(await page.evaluate(() => window.measured.usable));
+    await phone.kill();
+    await phone.switchOn();
+    await phone.context.setOffline(true);
+    await phone.context.addInitScript(watch, SLOWER);
+    await slow(phone);
+    cold.push(await start(phone, site));
   }
-  const usable = Math.round(share(starts, 0.5));
-  rows.push({ what: "from the kept copy to a usable live cook, median of 5", measured: usable, budget: 1000, unit: "ms" });
-  await page.waitForTimeout(3000);
+  const warm = [];
+  for (let count = 0; count < STARTS; count += 1) {
+    await phone.page.goto("about:blank");
+    warm.push(await start(phone, site));
+  }
+  const middle = (starts, what) => share(starts.map((one) => one[what]), 0.5);
+  tell(`killed, from a new browser process to its first rows, median of ${STARTS}`, middle(cold, "rows"), 550);
+  tell("the same to a usable live cook", middle(cold, "usable"), 900);
+  tell(`from the kept copy to a usable live cook, median of ${STARTS}`, middle(warm, "usable"), 550);
+  await phone.page.waitForTimeout(3000);
+  const ofStart = await phone.page.evaluate(() => window.measured.longest());
+  tell("the longest task of a start", ofStart, 50);
   await tapAbout(new Person(phone));
-  const { taps, longest } = await page.evaluate(() => window.measured.ended());
-  const answer = share(taps, 0.75);
-  rows.push({ what: `from a tap to its paint, 75th percentile of ${taps.length}`, measured: answer, budget: 100, unit: "ms" });
-  rows.push({ what: "the longest task, start and taps", measured: Math.round(longest), budget: 200, unit: "ms" });
+  const { taps, longest } = await phone.page.evaluate(() => window.measured.ended());
+  tell(`from a tap to its paint, 75th percentile of ${taps.length}`, share(taps, 0.75), 50);
+  tell("the longest task while tapping", longest, 50);
+  await everyScreen(phone.page);
+}
+
+/** Slows the page's thread down. */
+async function slow(phone) {
+  const processor = await phone.context.newCDPSession(phone.page);
+  await processor.send("Emulation.setCPUThrottlingRate", { rate: SLOWER });
+}
+
+/** Opens the app; when its rows were there, and when it could be used. */
+async function start(phone, site) {
+  await phone.page.goto(site.url);
+  return phone.page.evaluate(() => window.measured.started);
 }
 
 /** What a person does in a few minutes at the pit. */
@@ -93,43 +126,22 @@ async function tapAbout(person) {
   }
 }
 
-/** Runs in the page before the app: notes when the cook can be used, each tap and each long task. */
-function watch() {
-  const seen = { taps: new Map(), longest: 0, down: 0 };
-  const note = (list) => {
-    for (const entry of list) {
-      if (entry.entryType === "longtask") seen.longest = Math.max(seen.longest, entry.duration);
-      else if (entry.interactionId) {
-        const before = seen.taps.get(entry.interactionId) ?? 0;
-        seen.taps.set(entry.interactionId, Math.max(before, entry.duration));
-      }
-    }
-  };
-  const observer = new PerformanceObserver((list) => note(list.getEntries()));
-  observer.observe({ type: "event", durationThreshold: 16, buffered: true });
-  observer.observe({ type: "longtask", buffered: true });
-  addEventListener("pointerup", () => (seen.down += 1), { capture: true });
-  let resolve;
-  const usable = new Promise((found) => (resolve = found));
-  const look = () => {
-    // All pieces drawn, the forecast made, and the button for the next thing to do there.
-    const there = document.querySelector(".next[aria-busy=false]") && document.querySelector(".dock .main-action");
-    if (there && document.querySelectorAll(".piece .degrees").length >= 20) {
-      changes.disconnect();
-      requestAnimationFrame(() => setTimeout(() => resolve(performance.now())));
-    }
-  };
-  const changes = new MutationObserver(look);
-  changes.observe(document, { subtree: true, childList: true, attributes: true });
-  window.measured = {
-    usable,
-    ended: async () => {
-      await new Promise((later) => setTimeout(later, 500));
-      note(observer.takeRecords());
-      const short = Array.from({ length: Math.max(0, seen.down - seen.taps.size) }, () => 16);
-      return { taps: [...seen.taps.values(), ...short], longest: seen.longest };
-    },
-  };
+/** The longest task of any screen of the cook, its answers awaited; one piece lies off and unproved. */
+async function everyScreen(page) {
+  const person = new Person({ page });
+  await person.openPiece(5);
+  await person.tap("Pull Piece 5");
+  await person.stored("Piece 5 off");
+  const longest = [];
+  for (const screen of COOK) {
+    await page.evaluate(() => window.measured.longest());
+    await show(page, screen);
+    await page.waitForTimeout(1500);
+    longest.push([await page.evaluate(() => window.measured.longest()), screen]);
+  }
+  longest.sort(([one], [other]) => other - one);
+  const [[most, screen]] = longest;
+  tell(`the longest task of any of ${COOK.length} screens: ${screen}`, most, 50);
 }
 
 /** The value below which this share of the values lies. */

@@ -23,7 +23,7 @@ pub struct Seen {
     pub state: CookState,
     /// What is likely to happen; none of a cook just opened.
     pub forecast: Option<Forecast>,
-    /// The plan back from dinner, where it has a time.
+    /// The plan back from dinner, where it has a time, and as late as the cook is.
     pub plan: Option<Plan>,
 }
 
@@ -53,6 +53,7 @@ impl Seen {
             }
         }
         self.state = self.state.heed(&forecast);
+        let plan = plan.map(|plan| plan.as_late_as(&self.state.history));
         Self { forecast: Some(forecast), plan, ..self }
     }
 

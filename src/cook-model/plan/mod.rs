@@ -1,6 +1,7 @@
 //! The plan back from dinner.
 mod draws;
 mod fire;
+mod late;
 mod levers;
 mod loading;
 mod outlook;

@@ -4,7 +4,7 @@
 use super::{Act, Duty, Why};
 use crate::cook::{Chore, Seen, Stage};
 use crate::plan::PiecePlan;
-use crate::quantity::{Moment, Span};
+use crate::quantity::Moment;
 
 /// The chores of the plan that were not done, each with its time, until the first piece is on.
 pub fn chores_before(seen: &Seen) -> Vec<(Chore, Moment)> {
@@ -31,16 +31,14 @@ pub(super) fn duties(seen: &Seen) -> Vec<Duty> {
 }
 
 /// To take from the refrigerator what was not out of it yet, a wave at a time: what is taken out with an
-/// earlier one lies raw for too long. A first wave that was late makes the others late too.
+/// earlier one lies raw for too long.
 fn take_out(seen: &Seen) -> Vec<Duty> {
     let Some(plan) = &seen.plan else { return Vec::new() };
-    let first_on = seen.state.history.first_on();
-    let late = first_on.map_or(Span::zero(), |on| (on - plan.first_on).max(Span::zero()));
     let is_in = |planned: &PiecePlan| {
         let known = seen.state.piece(planned.piece);
         known.is_some_and(|(own, history)| own.stage == Stage::Raw && history.was_never_out())
             && planned.out_of_fridge < planned.on
     };
     let trays = plan.trays(is_in).into_iter();
-    trays.map(|(at, pieces)| Duty::of(Act::TakeOut, pieces, at + late, Why::Usual)).collect()
+    trays.map(|(at, pieces)| Duty::of(Act::TakeOut, pieces, at, Why::Usual)).collect()
 }

@@ -3,8 +3,8 @@
 use cook_model::cook::alarms::{Alarm, AlarmKind, alarms};
 use cook_model::cook::duties::{Act, Doing, Duty, Why, duties, in_order};
 use cook_model::cook::{Problem, Seen, What};
+use cook_model::forecast::{Forecast, forecast};
 use cook_model::history::PieceHistory;
-use cook_model::piece::PieceId;
 use cook_model::plan::{Habits, Style};
 use cook_model::quantity::{Span, Temperature, TemperatureDifference, minutes, to_minutes};
 use cook_model::safety::ClockKind;
@@ -114,28 +114,55 @@ fn what_goes_on_long_after_the_first_of_its_wave_is_taken_out_later() {
     }
 }
 
-/// A fire that was late delays the next wave, and so it is taken out later too.
+/// A fire that was late delays the next wave, and so it is taken out and put on later too; if that one is
+/// later still, the one after it follows. Rack and fire are the same for all (common sense, no source).
 #[test]
-fn a_late_first_wave_leaves_the_next_one_in_the_refrigerator() {
+fn a_late_wave_leaves_the_next_one_in_the_refrigerator() {
     let mut cook = prep_day(250.0, 75.0, Habits::default().out_of_fridge);
     let plan = Seen::of(&cook.log, at(0.0)).plan.unwrap();
     let of_wave = |wave| plan.pieces.iter().filter(move |piece| piece.wave == wave);
-    let late = minutes(60.0);
+    assert!(of_wave(2).count() > 0);
     let minute = |moment| to_minutes(moment - at(0.0));
-    for planned in of_wave(0) {
-        cook.write(minute(planned.on + late), What::PutOn { piece: planned.piece });
-    }
-    let seen = Seen { plan: Some(plan.clone()), ..Seen::facts(&cook.log, at(600.0)) };
-    let all = duties(&seen);
-    for planned in of_wave(1) {
-        let takes = |duty: &&_| is_take_out_of(duty, planned.piece);
-        let due = all.iter().find(takes).unwrap().from;
-        assert!((due - (planned.out_of_fridge + late)).abs() < minutes(0.1), "{due}");
+    for (wave, late) in [(0, 60.0), (1, 85.0)] {
+        let late = minutes(late);
+        for planned in of_wave(wave) {
+            cook.write(minute(planned.on + late), What::PutOn { piece: planned.piece });
+        }
+        let nothing = Forecast::nothing(at(900.0));
+        let seen = Seen::facts(&cook.log, at(900.0)).with(nothing, Some(plan.clone()));
+        let all = duties(&seen);
+        for planned in of_wave(wave + 1) {
+            let due = |act: &Act| {
+                let of_it = |duty: &&Duty| duty.act == *act && duty.pieces.contains(&planned.piece);
+                all.iter().find(of_it).unwrap().from
+            };
+            // Put on together are those that go on within one trip.
+            for (act, moment) in [(Act::TakeOut, planned.out_of_fridge), (Act::PutOn, planned.on)] {
+                let off = (due(&act) - (moment + late)).abs();
+                assert!(off < minutes(4.1), "{act:?}: {off}");
+            }
+        }
     }
 }
 
-fn is_take_out_of(duty: &Duty, piece: PieceId) -> bool {
-    duty.act == Act::TakeOut && duty.pieces.contains(&piece)
+/// Where dinner stands is told by when the next wave will go on, not by when it was to.
+#[test]
+fn a_late_first_wave_is_told_with_dinner() {
+    let told = |late: f64| {
+        let mut cook = prep_day(250.0, 75.0, Habits::default().out_of_fridge);
+        let plan = Seen::of(&cook.log, at(0.0)).plan.unwrap();
+        let minute = |moment| to_minutes(moment - at(0.0));
+        let mut last = 0.0_f64;
+        for planned in plan.pieces.iter().filter(|planned| planned.wave == 0) {
+            last = minute(planned.on) + late;
+            cook.write(last, What::PutOn { piece: planned.piece });
+        }
+        let forecast = forecast(&cook.state().history, at(last));
+        let seen = Seen::facts(&cook.log, at(last)).with(forecast, Some(plan));
+        seen.outlook(at(last)).unwrap().ready.middle
+    };
+    let moved = told(60.0) - told(0.0);
+    assert!(moved > minutes(50.0) && moved < minutes(70.0), "{moved}");
 }
 
 /// It can be put back: that is asked before the limit, and what is past it is food no more.

@@ -34,9 +34,10 @@ pub fn decimal_mark() -> char {
     })
 }
 
+/// One of the three decimal marks there are (Unicode CLDR).
 fn mark_of(locale: &str) -> char {
     let half = String::from(Number::from(0.5).to_locale_string(locale));
-    half.chars().find(|letter| !letter.is_numeric()).unwrap_or('.')
+    half.chars().find(|letter| matches!(letter, '.' | ',' | '\u{66b}')).unwrap_or('.')
 }
 
 /// A large whole number with its groups: "20,000".

@@ -241,8 +241,12 @@ pub fn rough(span: Span) -> String {
 /// Words that begin a line of their own.
 pub fn capital(words: String) -> String {
     let mut letters = words.chars();
-    let first = letters.next().map(|first| first.to_uppercase().to_string());
-    first.unwrap_or_default() + letters.as_str()
+    let first = letters.next().map(|first| match first {
+        // The letters of Spanish beyond ASCII stand 32 places behind their capitals (Unicode, Latin-1).
+        'à'..='þ' if first != '÷' => char::from(first as u8 - 32),
+        other => other.to_ascii_uppercase(),
+    });
+    first.map_or_else(String::new, String::from) + letters.as_str()
 }
 
 /// A span as a running clock: "4:05", "1:12:30"; its sign is left out.

@@ -616,7 +616,6 @@ safety-risk = Chance of being past the pull temp at a check ({ $unit })
 safety-risk-hint = Lower means earlier checks, and more of them.
 safety-prompts = Cleaning reminders
 unit-percent = %
-unit-lb = lb
 unit-ft = ft
 unit-m = m
 

@@ -623,7 +623,6 @@ safety-risk = Probabilidad de haberse pasado al medir ({ $unit })
 safety-risk-hint = Menos significa medir antes y más veces.
 safety-prompts = Recordatorios de limpieza
 unit-percent = %
-unit-lb = lb
 unit-ft = ft
 unit-m = m
 

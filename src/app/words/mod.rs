@@ -2,16 +2,18 @@
 //! Fluent language, which has each tongue's own plurals. They are files of the site beside the
 //! program, kept offline with it, and only the tongue in use is read.
 
+mod texts;
+
 use std::cell::RefCell;
 use std::rc::Rc;
 
-use fluent_bundle::{FluentArgs, FluentBundle, FluentResource, FluentValue};
-use unic_langid::LanguageIdentifier;
 use wasm_bindgen::JsValue;
 
 use crate::device::{site_file, small_store};
 use crate::getter::Getter;
 use crate::preferences;
+pub use texts::Gap;
+use texts::Texts;
 
 /// A tongue the app speaks.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
@@ -52,9 +54,6 @@ impl Language {
 /// Under which the phone keeps which file was read last, for `start.js` to fetch it early.
 const LAST_READ: &str = "texts";
 
-/// The texts of one language, ready to be filled in.
-type Texts = FluentBundle<FluentResource>;
-
 thread_local! {
     static LOADED: RefCell<Vec<(Language, Rc<Texts>)>> = const { RefCell::new(Vec::new()) };
 }
@@ -71,7 +70,7 @@ pub async fn load(language: Language) -> Result<(), JsValue> {
             // Where the browser refuses, the next start takes a little longer.
             small_store::set(LAST_READ, &file);
         }
-        let texts = Rc::new(parse(language, text));
+        let texts = Rc::new(Texts::of(text));
         LOADED.with_borrow_mut(|loaded| loaded.push((language, texts)));
     }
     Ok(())
@@ -81,28 +80,6 @@ fn loaded(language: Language) -> Option<Rc<Texts>> {
     LOADED.with_borrow(|loaded| {
         loaded.iter().find(|(one, _)| *one == language).map(|(_, texts)| Rc::clone(texts))
     })
-}
-
-/// Reads a language's file. A line that Fluent cannot read is left out; a browser test finds it.
-fn parse(language: Language, text: String) -> Texts {
-    let id: LanguageIdentifier = language.tag().parse().unwrap_or_default();
-    let mut bundle = FluentBundle::new(vec![id]);
-    // The marks that keep left-to-right and right-to-left text apart: neither tongue needs them.
-    bundle.set_use_isolating(false);
-    let resource = match FluentResource::try_new(text) {
-        Ok(resource) => resource,
-        Err((resource, _)) => resource,
-    };
-    bundle.add_resource_overriding(resource);
-    bundle
-}
-
-/// What fills a gap of a text.
-pub enum Gap {
-    /// Words, set in as they are.
-    Words(String),
-    /// A whole number, by which a text may also choose its plural.
-    Number(i64),
 }
 
 impl From<String> for Gap {
@@ -134,16 +111,8 @@ gap_from_number!(u8, u16, u32, u64, usize, i32, i64);
 ///
 /// Reads the language reactively: a text drawn inside a closure changes with it.
 pub fn text(name: &'static str, gaps: &[(&'static str, Gap)]) -> String {
-    let chosen = preferences::language();
-    let mut args = FluentArgs::with_capacity(gaps.len());
-    for (gap, filling) in gaps {
-        let filling = match filling {
-            Gap::Words(words) => FluentValue::from(words.as_str()),
-            Gap::Number(number) => FluentValue::from(*number),
-        };
-        args.set(*gap, filling);
-    }
-    filled(chosen, name, &args).unwrap_or_else(|| name.to_owned())
+    let texts = loaded(preferences::language());
+    texts.and_then(|texts| texts.filled(name, gaps)).unwrap_or_else(|| name.to_owned())
 }
 
 /// Words that a part of the screen shows, kept in the person's language.
@@ -152,13 +121,6 @@ pub type Words = Getter<String>;
 /// The text of this name, without gaps, as a part of the screen that follows the language.
 pub fn wording(name: &'static str) -> Words {
     Words::from(move || text(name, &[]))
-}
-
-fn filled(language: Language, name: &str, args: &FluentArgs) -> Option<String> {
-    let texts = loaded(language)?;
-    let pattern = texts.get_message(name)?.value()?;
-    let mut errors = Vec::new();
-    Some(texts.format_pattern(pattern, Some(args), &mut errors).into_owned())
 }
 
 /// The text of this name in the person's language, its gaps filled:

@@ -36,17 +36,18 @@ pub fn number(text: &str) -> Result<f64, NumberProblem> {
     if digits.is_empty() || !digits.chars().all(|c| c.is_ascii_digit() || c == '.' || c == ',') {
         return Err(NumberProblem::NotANumber);
     }
-    let whole_and_tail = digits.split_once([',', '.']);
-    if let Some((whole, tail)) = whole_and_tail {
-        let comma = digits.contains(',');
-        if comma && tail.len() == 3 && !whole.is_empty() && whole != "0" {
-            return Err(NumberProblem::AmbiguousComma);
-        }
-        if tail.contains([',', '.']) {
-            return Err(NumberProblem::NotANumber);
-        }
+    let (whole, tail) = digits.split_once([',', '.']).unwrap_or((digits, ""));
+    if digits.contains(',') && tail.len() == 3 && !whole.is_empty() && whole != "0" {
+        return Err(NumberProblem::AmbiguousComma);
     }
-    let size: f64 = digits.replace(',', ".").parse().map_err(|_| NumberProblem::NotANumber)?;
+    if tail.contains([',', '.']) || (whole.is_empty() && tail.is_empty()) {
+        return Err(NumberProblem::NotANumber);
+    }
+    // JSON's own reader is in the program already; the standard library's would come with a table of ten
+    // kilobytes. JSON wants exactly one zero before a point, and a digit behind it.
+    let json = format!("{}.{tail}0", whole.trim_start_matches('0'));
+    let json = if json.starts_with('.') { format!("0{json}") } else { json };
+    let size: f64 = serde_json::from_str(&json).map_err(|_| NumberProblem::NotANumber)?;
     if !size.is_finite() {
         return Err(NumberProblem::NotANumber);
     }
@@ -63,6 +64,9 @@ mod tests {
         let cases = [
             ("147", Ok(147.0)),
             ("147.", Ok(147.0)),
+            ("007", Ok(7.0)),
+            ("00,50", Ok(0.5)),
+            ("0", Ok(0.0)),
             (".5", Ok(0.5)),
             ("0,125", Ok(0.125)),
             ("-40", Ok(-40.0)),
@@ -93,8 +97,8 @@ mod tests {
         #[test]
         fn reads_back_what_it_wrote(value in -9999.0..9999.0_f64) {
             let text = format!("{value:.2}");
-            let read = number(&text).unwrap();
-            prop_assert!((read - value).abs() <= 0.005 + 1e-9);
+            // The standard library's reader, which this one does without.
+            prop_assert_eq!(number(&text).unwrap(), text.parse::<f64>().unwrap());
         }
     }
 }

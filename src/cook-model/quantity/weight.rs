@@ -58,7 +58,7 @@ impl WeightUnit {
 /// assert_eq!(weight("230", WeightUnit::Gram), Ok(Mass::from_g(230.0)));
 /// ```
 pub fn weight(text: &str, bare: WeightUnit) -> Result<Mass, NumberProblem> {
-    let text = text.trim().to_lowercase();
+    let text = text.trim().to_ascii_lowercase();
     if text.is_empty() {
         return Err(NumberProblem::Blank);
     }
@@ -66,12 +66,14 @@ pub fn weight(text: &str, bare: WeightUnit) -> Result<Mass, NumberProblem> {
     let (mut sum, mut last) = (Mass::ZERO, None);
     loop {
         let count =
-            count(&take(&mut rest, |c| !c.is_alphabetic())).map_err(|problem| match problem {
-                // A unit without a number is not nothing.
-                NumberProblem::Blank => NumberProblem::NotANumber,
-                other => other,
-            })?;
-        let word = take(&mut rest, |c| c.is_alphabetic() || c == '.');
+            count(&take(&mut rest, |c| !c.is_ascii_alphabetic())).map_err(
+                |problem| match problem {
+                    // A unit without a number is not nothing.
+                    NumberProblem::Blank => NumberProblem::NotANumber,
+                    other => other,
+                },
+            )?;
+        let word = take(&mut rest, |c| c.is_ascii_alphabetic() || c == '.');
         let unit = match (word.trim_end_matches('.'), last) {
             ("", Some(WeightUnit::Pound)) => WeightUnit::Ounce,
             ("", None) => bare,

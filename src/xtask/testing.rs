@@ -11,7 +11,7 @@ use anyhow::{Context, Result, bail};
 
 use crate::machine::Machine;
 use crate::steps::{openly, step};
-use crate::{advisories, browser, engines, licences, site};
+use crate::{advisories, browser, engines, licences, site, size};
 
 /// A layer of tests that can be run by itself.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -21,7 +21,7 @@ pub enum Layer {
     Tidy,
     /// The crates' own tests, the published checks and the examples in the documentation.
     Native,
-    /// The built site in a real browser.
+    /// What the built site weighs, which counts as one test, and the site in a real browser.
     Browser,
 }
 
@@ -121,6 +121,10 @@ fn native(machine: &Machine) -> Result<Tally> {
 
 fn in_browser(machine: &Machine) -> Result<Tally> {
     site::build(machine)?;
+    let light = size::report(&machine.root.join("dist"));
+    if let Err(reason) = &light {
+        println!("    {reason:#}");
+    }
     let mut node = browser::node(machine)?;
     engines::equip(machine, &mut node);
     let tap = machine.log("browser-tests");
@@ -138,7 +142,9 @@ fn in_browser(machine: &Machine) -> Result<Tally> {
     for line in report.lines() {
         tally += from_node(line);
     }
-    Ok(tally.with_runner(succeeded))
+    let mut all = tally.with_runner(succeeded);
+    all += Tally::of_one(light.is_ok());
+    Ok(all)
 }
 
 /// The files of tests in a folder, by name.

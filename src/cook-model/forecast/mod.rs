@@ -62,7 +62,8 @@ fn learn(history: &History, traces: &[Traces], zero: Moment, normal: &Normal) ->
     let learned = asked(&Sorted::default());
     let sorted = Sorted::of(&learned.misfits());
     let mut learned = if sorted.is_empty() { learned } else { asked(&sorted) };
-    learned.judged = Judged::of(&learned.evidence, normal, |logs| joint_of(history, logs));
+    learned.judged =
+        Judged::of(&learned.evidence, history.proof_rule, normal, |logs| joint_of(history, logs));
     learned
 }
 

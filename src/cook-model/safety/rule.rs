@@ -1,6 +1,6 @@
 use serde::{Deserialize, Serialize};
 
-use super::dwell::FatColumn;
+use super::dwell::{FatColumn, LOWEST_HELD};
 use crate::quantity::Temperature;
 
 /// The lowest temperature that proves poultry at once: 165 F in the thickest part.
@@ -49,6 +49,14 @@ impl ProofRule {
         match self {
             Self::Instant | Self::Held { .. } => INSTANT_KILL,
             Self::Stricter { at_least } => at_least.max(INSTANT_KILL),
+        }
+    }
+
+    /// The coldest reading on which a proof under this rule can rest.
+    pub fn proves_from(self) -> Temperature {
+        match self {
+            Self::Held { .. } => LOWEST_HELD,
+            Self::Instant | Self::Stricter { .. } => self.instant(),
         }
     }
 

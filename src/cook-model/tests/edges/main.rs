@@ -5,9 +5,12 @@
 
 mod clocks;
 mod holds;
+mod kitchen;
 mod limits;
+mod lives;
 mod meters;
 mod plausible;
+mod pulls;
 #[path = "../support/mod.rs"]
 mod support;
 mod witness;

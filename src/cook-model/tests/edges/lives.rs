@@ -1,0 +1,127 @@
+//! The time that counts over the life of a piece. USDA: two hours out of the refrigerator in all;
+//! Food Code 2022, 3-501.19(B), from memory: four hours without temperature control.
+
+use cook_model::cook::What;
+use cook_model::quantity::{Temperature, minutes};
+use cook_model::safety::{ClockKind, RunOut, Then};
+
+use crate::support::{Cook, at, packed, piece, pulled, put_on, read, set_out};
+
+fn raw() -> Cook {
+    let mut cook = Cook::default();
+    cook.write(0.0, set_out(1, 38.0));
+    cook
+}
+
+fn out(cook: &mut Cook, minute: f64) {
+    cook.write(minute, What::TakenOut { pieces: vec![piece(1)] });
+}
+
+fn away(cook: &mut Cook, minute: f64) {
+    cook.write(minute, What::BackInFridge { pieces: vec![piece(1)] });
+}
+
+fn run_out(cook: &Cook, minute: f64) -> Option<RunOut> {
+    cook.state().run_out(piece(1), at(minute))
+}
+
+/// Each time on the counter adds to those before it; to tell it twice changes nothing.
+#[test]
+fn stretches_on_the_counter_add_up() {
+    let mut cook = raw();
+    for minute in [0.0, 100.0, 200.0] {
+        out(&mut cook, minute);
+        out(&mut cook, minute + 20.0);
+        away(&mut cook, minute + 35.0);
+    }
+    // 105 minutes so far, so 15 are left.
+    out(&mut cook, 300.0);
+    assert_eq!(run_out(&cook, 314.0), None);
+    let over = run_out(&cook, 316.0).unwrap();
+    assert_eq!((over.kind, over.deadline), (ClockKind::RawOut, at(315.0)));
+    assert_eq!(over.then, Then::ThrowAway);
+    let warm = cook.state().life(piece(1), at(310.0)).unwrap().warm;
+    assert_eq!(warm, minutes(3.0 * 35.0 + 10.0));
+}
+
+/// Counter and pit add up to four hours; a limit of the pit leaves what FSIS lets a processor do, one of
+/// the counter does not.
+#[test]
+fn the_counter_counts_towards_the_four_hours() {
+    let mut cook = raw();
+    out(&mut cook, 0.0);
+    cook.write(60.0, put_on(1));
+    assert_eq!(run_out(&cook, 239.0), None);
+    let over = run_out(&cook, 241.0).unwrap();
+    assert_eq!((over.kind, over.deadline), (ClockKind::WarmUp, at(240.0)));
+    assert_eq!(over.then, Then::ThrowAwayUnlessProcessor);
+    // Once it was hot, the slow warm-up of a processor is no excuse.
+    let mut cook = raw();
+    cook.write(0.0, put_on(1));
+    cook.write(100.0, read(1, 141.0, 2));
+    cook.write(101.0, What::PitRead { temperature: Temperature::from_f(90.0) });
+    cook.write(130.0, read(1, 130.0, 2));
+    let over = run_out(&cook, 400.0).unwrap();
+    assert_eq!((over.kind, over.then), (ClockKind::WarmUp, Then::ThrowAway));
+    // 100 minutes before it was hot, and since it was last known to be.
+    assert_eq!(over.deadline, at(100.0 + 140.0));
+}
+
+/// Off the pit it must be in the cold within two hours of when it was last read hot, or of coming off;
+/// what is packed by then has kept it, and nothing runs on.
+#[test]
+fn into_the_cold_in_time() {
+    let mut cook = Cook::two_on();
+    cook.write(75.0, read(1, 166.0, 2));
+    cook.write(80.0, pulled(1));
+    let cold_by =
+        |cook: &Cook, minute: f64| cook.state().life(piece(1), at(minute)).unwrap().cold_by;
+    assert_eq!(cold_by(&cook, 90.0), Some(at(200.0)));
+    cook.write(100.0, read(1, 150.0, 2));
+    assert_eq!(cold_by(&cook, 110.0), Some(at(220.0)));
+    let mut in_time = cook.clone();
+    in_time.write(219.0, packed(1));
+    assert_eq!(run_out(&in_time, 3000.0), None);
+    assert!(in_time.state().life(piece(1), at(3000.0)).unwrap().clocks.is_empty());
+    let over = run_out(&cook, 3000.0).unwrap();
+    assert_eq!((over.kind, over.deadline), (ClockKind::ToFridge, at(220.0)));
+}
+
+/// Put back on, it is what it was: time between and before goes on counting, from when it was last hot.
+#[test]
+fn back_on_the_pit_nothing_is_forgiven() {
+    let mut cook = Cook::two_on();
+    cook.write(90.0, read(1, 150.0, 2));
+    cook.write(100.0, pulled(1));
+    cook.write(110.0, read(1, 120.0, 2));
+    cook.write(150.0, put_on(1));
+    let warm = |cook: &Cook, minute: f64| cook.state().life(piece(1), at(minute)).unwrap().warm;
+    assert_eq!(warm(&cook, 160.0), minutes(90.0 + 70.0));
+    cook.write(170.0, read(1, 150.0, 2));
+    assert_eq!(warm(&cook, 200.0), minutes(90.0 + 80.0));
+}
+
+/// A pit that was read colder than meat must be starts the clock again: from when it was last read well,
+/// and for a piece that was put on since, from no earlier.
+#[test]
+fn a_pit_that_fell_counts_from_when_it_was_last_well() {
+    let pit = |cook: &mut Cook, minute: f64, f: f64| {
+        cook.write(minute, What::PitRead { temperature: Temperature::from_f(f) });
+    };
+    let mut cook = Cook::two_on();
+    cook.write(60.0, read(1, 145.0, 2));
+    pit(&mut cook, 90.0, 250.0);
+    pit(&mut cook, 120.0, 139.0);
+    let warm = |cook: &Cook, minute: f64| cook.state().life(piece(1), at(minute)).unwrap().warm;
+    assert_eq!(warm(&cook, 120.0), minutes(60.0 + 30.0));
+    // A pit at 140 F is hot enough.
+    let mut cook = Cook::two_on();
+    cook.write(60.0, read(1, 145.0, 2));
+    pit(&mut cook, 120.0, 140.5);
+    assert_eq!(warm(&cook, 150.0), minutes(60.0));
+    // Never read well, it may have been cold ever since the core was last read.
+    let mut cook = Cook::two_on();
+    cook.write(60.0, read(1, 145.0, 2));
+    pit(&mut cook, 120.0, 100.0);
+    assert_eq!(warm(&cook, 120.0), minutes(60.0 + 60.0));
+}

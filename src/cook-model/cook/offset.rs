@@ -101,8 +101,7 @@ impl Offsets {
     pub(super) fn settle(&self, pieces: &mut [PieceHistory]) {
         for reading in pieces.iter_mut().flat_map(|piece| &mut piece.readings) {
             let found = self.in_use(reading.instrument, reading.at);
-            let lowest = reading.shown + found.lowest;
-            reading.for_proof = reading.shown.min(reading.temperature).min(lowest);
+            reading.for_proof = reading.shown + found.lowest;
             reading.barred = found.barred;
         }
     }

@@ -83,9 +83,6 @@ fn holds_at(witnesses: Witnesses<'_>, row: DwellRow) -> Vec<Hold<'_>> {
     let mut run: Option<Hold<'_>> = None;
     for reading in witnesses.in_spell() {
         let too_slow = witnesses.piece.on().is_none_or(|on| reading.at - on > LONGEST_COME_UP);
-        if too_slow && run.is_none() {
-            break;
-        }
         if counts(witnesses, reading, row.at_least) {
             let grown = run.and_then(|run| grow(run, reading, witnesses));
             let begun = Hold {
@@ -97,9 +94,9 @@ fn holds_at(witnesses: Witnesses<'_>, row: DwellRow) -> Vec<Hold<'_>> {
             };
             run = grown.or((!too_slow).then_some(begun));
             states.extend(run);
-        } else if surely(witnesses, reading) < row.at_least || witnesses.doubts(reading) {
-            // Whatever it was read with, some spot was colder; or it ends the run as it would if it
-            // were right and could not be joined to it, for to doubt a reading may prove nothing.
+        } else if witnesses.doubts(reading) {
+            // It ends the run as it would if it were right and could not be joined to it, for to doubt
+            // a reading may prove nothing. That a colder one ends it stands in `grow`.
             run = None;
         }
     }
@@ -107,7 +104,7 @@ fn holds_at(witnesses: Witnesses<'_>, row: DwellRow) -> Vec<Hold<'_>> {
 }
 
 fn counts(witnesses: Witnesses<'_>, reading: &CoreReading, row: Temperature) -> bool {
-    (reading.typed - reading.at).abs() <= TYPED_WITHIN
+    reading.typed - reading.at <= TYPED_WITHIN
         && surely(witnesses, reading) >= row
         && witnesses.shortfall(reading, row).is_none()
 }
@@ -138,7 +135,8 @@ fn grow<'a>(run: Hold<'a>, next: &'a CoreReading, witnesses: Witnesses<'_>) -> O
         && last.entry < next.entry
         && history.clock_jumps.last().is_none_or(|jump| jump.entry < last.entry)
         && !history.clock_unwatched.iter().any(|note| (last.entry..next.entry).contains(note))
-        // A colder one between them by its time, though by its id it is of another spell.
+        // A colder one between them by its time, whatever it was read with, and though by its id it is
+        // of another spell.
         && !piece.readings.iter().any(|r| {
             (last.at..=next.at).contains(&r.at) && surely(witnesses, r) < run.row.at_least
         })

@@ -57,7 +57,7 @@ pub fn life(
     let mut walk = Walk::begin(longest_out(history.pit.ambient));
     walk.has_lain(least_out(piece, &history.pit), first_told(piece).unwrap_or(until));
     for (at, event) in events(history, piece, doubted) {
-        if at <= until && !walk.packed {
+        if at <= until {
             walk.advance(at);
             walk.take(at, event);
         }
@@ -129,9 +129,7 @@ struct Walk {
     /// The last moment from which that counted.
     cold_since: Option<Moment>,
     last_hot: Option<Moment>,
-    on: Option<Moment>,
     is_on: bool,
-    packed: bool,
     run_out: Option<RunOut>,
 }
 
@@ -147,9 +145,7 @@ impl Walk {
             off_since: None,
             cold_since: None,
             last_hot: None,
-            on: None,
             is_on: false,
-            packed: false,
             run_out: None,
         }
     }
@@ -178,7 +174,7 @@ impl Walk {
         if at <= deadline || self.run_out.is_some_and(|first| first.deadline <= deadline) {
             return;
         }
-        let never_hot = kind == ClockKind::WarmUp && self.is_on && self.last_hot.is_none();
+        let never_hot = self.is_on && self.last_hot.is_none();
         let then = if never_hot { Then::ThrowAwayUnlessProcessor } else { Then::ThrowAway };
         self.run_out = Some(RunOut { kind, since, deadline, then });
     }
@@ -198,7 +194,6 @@ impl Walk {
                 self.off_since = None;
                 self.may_be_hot = false;
                 self.is_on = true;
-                self.on.get_or_insert(at);
                 self.since.get_or_insert(at);
             }
             Event::Off => {
@@ -208,36 +203,30 @@ impl Walk {
                 self.may_be_hot = self.since.is_none();
                 self.since.get_or_insert(at);
             }
-            Event::PitFell(well) if self.is_on => {
-                self.may_have_cooled(well.or(self.on).unwrap_or(at));
-            }
+            Event::PitFell(well) if self.is_on => self.may_have_cooled(well),
             Event::PitFell(_) => {}
             Event::Cold => {
                 self.may_be_hot = false;
-                self.may_have_cooled(at);
+                self.may_have_cooled(Some(at));
             }
             Event::Hot => self.is_hot(at),
             Event::Packed => {
                 self.stop(at);
+                self.raw_since = None;
                 self.off_since = None;
-                self.packed = true;
             }
         }
     }
 
-    /// It may have been below 140 F since it was last known to be hot, or since `well`, when the pit
-    /// last was.
-    fn may_have_cooled(&mut self, well: Moment) {
-        let known = self.last_hot.or(self.on);
-        let since = known.map_or(well, |known| if self.is_on { known.max(well) } else { known });
-        self.since.get_or_insert(since);
+    /// On the pit it may have been below 140 F since it was last known to be hot, or since `well`, when
+    /// the pit last was. Off the pit, and before it was hot, all time counts anyway.
+    fn may_have_cooled(&mut self, well: Option<Moment>) {
+        self.since = self.since.or(self.last_hot.max(well));
     }
 
     fn is_hot(&mut self, at: Moment) {
         // A limit that ran out meanwhile stays run out: nobody knew.
-        if self.may_be_hot {
-            self.since = None;
-        } else {
+        if !self.may_be_hot {
             self.stop(at);
         }
         self.last_hot = Some(at);

@@ -1,6 +1,6 @@
 //! The order of two entries and the least time between them, where a clock may have jumped.
 
-use crate::history::{EntryId, History};
+use crate::history::{DeviceId, EntryId, History};
 use crate::quantity::{Moment, Span};
 
 /// A moment and the entry that tells of it.
@@ -24,9 +24,15 @@ pub(super) fn waited(history: &History, first: Told, then: Told) -> Option<Span>
     if jumps.peek().is_none() {
         return (then >= first).then(|| then.0 - first.0);
     }
-    let zero = Span::zero();
-    let (until_last, from) = jumps.fold((zero, low.0), |(sum, from), jump| {
-        (sum + (jump.before - from).max(zero), jump.after)
+    // What two phones showed says nothing of the time between.
+    let between = |from: (DeviceId, Moment), to: (DeviceId, Moment)| {
+        let same = from.0 == to.0 && from.1 < to.1;
+        if same { to.1 - from.1 } else { Span::zero() }
+    };
+    let begin = (Span::zero(), (low.1.device, low.0));
+    let (until_last, from) = jumps.fold(begin, |(sum, from), jump| {
+        let device = jump.entry.device;
+        (sum + between(from, (device, jump.before)), (device, jump.after))
     });
-    (first.1 <= then.1).then(|| until_last + (high.0 - from).max(zero))
+    (first.1 <= then.1).then(|| until_last + between(from, (high.1.device, high.0)))
 }

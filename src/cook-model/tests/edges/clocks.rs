@@ -54,3 +54,18 @@ fn cooling_counts_from_135_f() {
     let [first, _] = cooling(at(60.0), &core(&[(20.0, 140.0), (40.0, 60.0)]), &[]);
     assert_eq!((first.since, first.done), (at(60.0), None));
 }
+
+/// A clock is told of until it is done in time; one that ran out stays.
+#[test]
+fn a_clock_matters_until_it_is_done() {
+    let [first, _] = cooling(at(0.0), &[], &[]);
+    assert!(first.matters(at(10.0)) && first.is_expected_to_run_out());
+    let [done, _] = cooling(at(0.0), &core(&[(60.0, 69.0)]), &core(&[(200.0, 60.0)]));
+    assert!(!done.matters(at(70.0)) && !done.is_expected_to_run_out());
+    let [soon, _] = cooling(at(0.0), &[], &core(&[(100.0, 69.0)]));
+    let [late, _] = cooling(at(0.0), &[], &core(&[(140.0, 69.0)]));
+    assert!(!soon.is_expected_to_run_out() && late.is_expected_to_run_out());
+    // The last hot reading is the one that it cools from.
+    let [first, _] = cooling(at(0.0), &core(&[(10.0, 150.0), (40.0, 140.0)]), &[]);
+    assert_eq!(first.since, at(40.0));
+}

@@ -6,7 +6,7 @@ use cook_model::history::Tolerances;
 use cook_model::quantity::TemperatureDifference;
 use cook_model::safety::Proof;
 
-use crate::support::{Cook, PHONE, held_rule, piece, read};
+use crate::support::{Cook, PHONE, at, held_rule, leave_in, piece, read};
 
 /// Two breasts under the rule, read with a thermometer true to half a degree.
 fn by_time() -> Cook {
@@ -90,4 +90,56 @@ fn no_hold_begins_after_six_hours() {
     };
     assert!(begun(355.0));
     assert!(!begun(362.0));
+}
+
+/// A leave-in shows one place that may be hotter: it neither ends a hold nor makes one. A colder one ends it.
+#[test]
+fn a_leave_in_ends_a_hold_only_where_it_is_colder() {
+    let with = |f: f64| {
+        let mut cook = by_time();
+        cook.write(75.0, read(1, 152.0, 2));
+        cook.write(78.0, leave_in(1, f, 1));
+        cook.write(80.0, read(1, 152.0, 2));
+        proof(&cook).is_some()
+    };
+    assert!(with(158.0) && with(152.0) && !with(146.0));
+}
+
+/// A phone's clock that jumped within a hold ends it, also where it had jumped before.
+#[test]
+fn a_jump_of_the_clock_ends_a_hold() {
+    for jumps in [&[10.0, 77.0][..], &[77.0]] {
+        let mut cook = by_time();
+        for jump in jumps.iter().filter(|jump| **jump < 75.0) {
+            cook.write(*jump, What::ClockJumped);
+        }
+        cook.write(75.0, read(1, 152.0, 2));
+        for jump in jumps.iter().filter(|jump| **jump > 75.0) {
+            cook.write(*jump, What::ClockJumped);
+        }
+        cook.write(80.0, read(1, 152.0, 2));
+        assert_eq!(proof(&cook), None, "{jumps:?}");
+    }
+}
+
+/// Of the gap between two readings and the one between their typing the longer counts.
+#[test]
+fn a_gap_is_as_long_as_its_typing() {
+    let mut cook = by_time();
+    cook.write(75.0, read(1, 151.0, 2));
+    cook.write_as(PHONE, 89.5, 91.0, read(1, 151.0, 2));
+    assert_eq!(proof(&cook), None);
+}
+
+/// The proof told of is the first that was complete.
+#[test]
+fn the_first_proof_is_told() {
+    let held = read_at(&[(75.0, 151.0), (80.0, 152.0), (85.0, 153.0), (90.0, 154.0)]).unwrap();
+    assert_eq!(held.at, at(80.0));
+    let mut cook = Cook::two_on();
+    cook.write(75.0, read(1, 166.0, 2));
+    cook.write(80.0, read(1, 170.0, 2));
+    let told = proof(&cook).unwrap();
+    assert_eq!((told.at, told.temperature.f().round()), (at(75.0), 166.0));
+    assert_eq!(told.held_since, None);
 }

@@ -2,7 +2,8 @@
 
 use cook_model::cook::{Problem, What, limits};
 use cook_model::history::{Instrument, Tolerances};
-use cook_model::quantity::{Length, Mass, Temperature, TemperatureDifference};
+use cook_model::plan::Habits;
+use cook_model::quantity::{Length, Mass, Span, Temperature, TemperatureDifference};
 
 use crate::support::{Cook, piece, set_out};
 
@@ -153,5 +154,30 @@ fn the_offset_that_bars() {
     }
     for f in [-5.5, 5.5, -30.0] {
         assert!(barred(f), "{f}");
+    }
+}
+
+/// Habits take minutes to hours (common practice, no source); raw meat lies out two at the most (USDA).
+#[test]
+fn a_habit() {
+    let with = |change: &dyn Fn(&mut Habits)| {
+        let mut habits = Habits::default();
+        change(&mut habits);
+        counts(What::HabitsSet { habits })
+    };
+    for (minutes, good) in [(0, true), (300, true), (700, false), (-10, false)] {
+        let span = Span::minutes(minutes);
+        assert_eq!(with(&|habits| habits.rest = span), good, "{minutes}");
+        assert_eq!(with(&|habits| habits.seasoning = span), good, "{minutes}");
+        assert_eq!(with(&|habits| habits.carving = span), good, "{minutes}");
+        assert_eq!(with(&|habits| habits.fire.preheat = span), good, "{minutes}");
+        assert_eq!(with(&|habits| habits.fire.feed_every = span), good, "{minutes}");
+    }
+    for (minutes, good) in [(0, true), (120, true), (121, false), (480, false), (-1, false)] {
+        assert_eq!(
+            with(&|habits| habits.out_of_fridge = Span::minutes(minutes)),
+            good,
+            "{minutes}"
+        );
     }
 }

@@ -125,3 +125,72 @@ fn a_pit_that_fell_counts_from_when_it_was_last_well() {
     pit(&mut cook, 120.0, 100.0);
     assert_eq!(warm(&cook, 120.0), minutes(60.0 + 60.0));
 }
+
+/// On the pit a core a little under 140 F after one a little over it may be so since then.
+#[test]
+fn a_colder_reading_on_the_pit_starts_the_clock_again() {
+    let mut cook = Cook::two_on();
+    cook.write(60.0, read(1, 141.0, 2));
+    cook.write(90.0, read(1, 139.0, 2));
+    let warm = cook.state().life(piece(1), at(120.0)).unwrap().warm;
+    assert_eq!(warm, minutes(60.0 + 30.0));
+}
+
+/// At rest, hot again by a reading, it is known to be hot from then to the next hot one.
+#[test]
+fn between_two_hot_readings_at_rest_nothing_counts() {
+    let mut cook = Cook::two_on();
+    cook.write(75.0, read(1, 160.0, 2));
+    cook.write(76.0, pulled(1));
+    cook.write(100.0, read(1, 139.0, 2));
+    cook.write(101.0, read(1, 141.0, 2));
+    cook.write(120.0, read(1, 141.0, 2));
+    let warm = cook.state().life(piece(1), at(120.0)).unwrap().warm;
+    assert_eq!(warm, minutes(75.0 + 25.0));
+}
+
+/// A reading said to be of later is of a wrong clock: it runs no limit out.
+#[test]
+fn a_reading_from_the_future_runs_nothing_out() {
+    let mut cook = Cook::two_on();
+    cook.write(75.0, read(1, 166.0, 2));
+    cook.write(76.0, pulled(1));
+    cook.write_as(crate::support::PHONE, 900.0, 80.0, read(1, 120.0, 2));
+    assert_eq!(run_out(&cook, 81.0), None);
+}
+
+/// Meat as warm as the kitchen was out too long before it was told of: that limit ran out then.
+#[test]
+fn a_limit_before_it_was_told_of_ran_out_then() {
+    let What::PieceSetOut { piece: number, mut facts, name } = set_out(1, 38.0) else { panic!() };
+    facts.start = Temperature::from_f(85.0);
+    for taken_out in [false, true] {
+        let mut cook = Cook::default();
+        cook.write(0.0, What::PieceSetOut { piece: number, facts, name: name.clone() });
+        if taken_out {
+            out(&mut cook, 0.0);
+        }
+        cook.write(if taken_out { 30.0 } else { 0.0 }, put_on(1));
+        let over = run_out(&cook, 200.0).unwrap();
+        assert_eq!(over.kind, ClockKind::RawOut);
+        assert!(over.deadline < at(0.0), "{}", over.deadline);
+    }
+}
+
+/// A limit that ran out stays with the piece, packed or put back, beside a new clock of its kind.
+#[test]
+fn a_limit_that_ran_out_stays_beside_a_new_clock() {
+    let mut cook = Cook::two_on();
+    cook.write(75.0, read(1, 166.0, 2));
+    cook.write(76.0, pulled(1));
+    cook.write(300.0, put_on(1));
+    cook.write(350.0, read(1, 166.0, 2));
+    cook.write(351.0, pulled(1));
+    let shown = |cook: &Cook, minute: f64| {
+        let clocks = cook.state().life(piece(1), at(minute)).unwrap().clocks;
+        clocks.iter().any(|clock| clock.deadline == at(196.0) && clock.has_run_out(at(minute)))
+    };
+    assert!(shown(&cook, 360.0));
+    cook.write(361.0, packed(1));
+    assert!(shown(&cook, 400.0));
+}

@@ -4,11 +4,13 @@
 #![allow(clippy::unwrap_used, reason = "in a test a failed unwrap is a failed test")]
 
 mod clocks;
+mod entries;
 mod holds;
 mod kitchen;
 mod limits;
 mod lives;
 mod meters;
+mod orders;
 mod plausible;
 mod pulls;
 #[path = "../support/mod.rs"]

@@ -143,3 +143,35 @@ fn warm_meat_has_lain_out() {
         assert!(lain(warm, 70.0) > minutes(6.0 * 60.0), "{warm}");
     }
 }
+
+/// What the pit was read before it was hot explains no colder core, nor what it is read later.
+#[test]
+fn only_the_pit_between_two_readings_explains_that_one_is_colder() {
+    let contradicted = |pits: &[(f64, f64)]| {
+        let mut cook = pit_at(250.0);
+        for (minute, f) in pits {
+            let temperature = Temperature::from_f(*f);
+            cook.write(*minute, What::PitRead { temperature });
+        }
+        cook.write(75.0, read(1, 166.0, 2));
+        cook.write(95.0, read(1, 150.0, 2));
+        matches!(why_not_the_first(&cook), Some(Shortfall::Contradicted { .. }))
+    };
+    assert!(contradicted(&[(1.0, 60.0), (60.0, 250.0)]));
+    assert!(contradicted(&[(60.0, 250.0), (120.0, 60.0)]));
+    assert!(!contradicted(&[(60.0, 250.0), (80.0, 60.0)]));
+    // It went on cold before the first of them and was not read well since.
+    assert!(!contradicted(&[(70.0, 60.0)]));
+}
+
+/// A fire that went out after the pull cools nothing at rest.
+#[test]
+fn the_fire_cools_no_piece_that_is_off() {
+    let mut cook = pit_at(250.0);
+    cook.write(0.0, What::AmbientSet { ambient: Temperature::from_f(70.0) });
+    cook.write(75.0, read(1, 166.0, 2));
+    cook.write(76.0, pulled(1));
+    cook.write(78.0, What::PitRead { temperature: Temperature::from_f(60.0) });
+    cook.write(90.0, read(1, 100.0, 2));
+    assert!(matches!(why_not_the_first(&cook), Some(Shortfall::Contradicted { .. })));
+}

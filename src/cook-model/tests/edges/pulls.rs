@@ -61,3 +61,10 @@ fn nothing_stays_on_beyond_what_proves_it() {
     let own = ProofRule::Stricter { at_least: f(172.0) };
     assert_eq!(pull_target(own, true, None, None).f().round(), 172.0);
 }
+
+/// FSIS Revised Appendix A, 2021, table 5, gap 3: without humidity control the surface is not validated,
+/// so the rule of time is not offered without its word of caution.
+#[test]
+fn the_rule_of_time_comes_with_its_caution() {
+    assert!(HELD.caution().is_some() && ProofRule::Instant.caution().is_none());
+}

@@ -1,8 +1,10 @@
 //! What one reading is worth.
 
-use cook_model::safety::Shortfall;
+use cook_model::cook::What;
+use cook_model::quantity::minutes;
+use cook_model::safety::{ProofRule, Shortfall, could_prove, shortfall};
 
-use crate::support::{Cook, PHONE, pulled, read};
+use crate::support::{Cook, PHONE, at, leave_in, piece, pulled, put_on, read};
 use crate::{why_not, why_not_the_first};
 
 /// A reading is for the log as it is read: minutes late it still is, the better part of an hour late it
@@ -100,4 +102,60 @@ fn a_rest_adds_carryover_and_no_more() {
         cook.write(95.0, read(1, f, 2));
         assert_eq!(why_not(&cook), why, "{f} F");
     }
+}
+
+/// Put back, it is another spell: what was read before proves nothing now, and what is of a time at rest
+/// is of neither spell, though it was typed after the put-back.
+#[test]
+fn a_reading_is_of_its_own_spell() {
+    let mut cook = Cook::two_on();
+    cook.write(50.0, pulled(1));
+    cook.write(70.0, put_on(1));
+    cook.write_as(PHONE, 68.0, 71.0, read(1, 166.0, 2));
+    assert_eq!(why_not(&cook), Some(Shortfall::BeforeThisSpell));
+    // Nor does it stop a clock of the spell that it says it is of.
+    let mut cook = Cook::two_on();
+    cook.write(65.0, pulled(1));
+    cook.write(70.0, put_on(1));
+    cook.write_as(PHONE, 60.0, 72.0, read(1, 150.0, 2));
+    let warm = cook.state().life(piece(1), at(75.0)).unwrap().warm;
+    assert_eq!(warm, minutes(75.0));
+}
+
+/// What a person should hear first: that a leave-in proves nothing, before that it was too cool.
+#[test]
+fn the_first_reason_is_told() {
+    let mut cook = Cook::two_on();
+    cook.write(75.0, leave_in(1, 150.0, 1));
+    assert_eq!(why_not(&cook), Some(Shortfall::LeaveIn));
+    let state = cook.state();
+    let reading = &state.history.piece(piece(1)).unwrap().readings[0];
+    assert!(!could_prove(reading));
+}
+
+/// One look is two pokes at rest: what was read on the pit a moment before the pull is of a warmer place.
+#[test]
+fn a_look_at_rest_is_not_one_with_the_pit() {
+    for (first, second) in [(160.0, 166.0), (166.0, 163.5)] {
+        let mut cook = Cook::two_on();
+        cook.write(75.0, read(1, first, 2));
+        cook.write(76.0, pulled(1));
+        cook.write(78.0, read(1, second, 2));
+        assert!(cook.is_proved(1), "{first}, then {second}");
+    }
+}
+
+/// A doubted reading proves nothing until the cook has said that it is right.
+#[test]
+fn a_vouched_reading_is_not_doubted() {
+    let mut cook = Cook::two_on();
+    let reading = cook.write(75.0, read(1, 166.0, 2));
+    let why = |cook: &Cook| {
+        let state = cook.state();
+        let history = state.history.piece(piece(1)).unwrap();
+        shortfall(&state.history, history, ProofRule::Instant, &[reading], &history.readings[0])
+    };
+    assert_eq!(why(&cook), Some(Shortfall::Doubted));
+    cook.write(76.0, What::ReadingVouched { reading });
+    assert_eq!(why(&cook), None);
 }

@@ -3,6 +3,7 @@
 //! While the air comes back the dial shows less than the fire holds. What the lid can have made of a good
 //! fire tells nothing; what is colder than that tells that the fire is down, and how far at least.
 
+use crate::heat::PitKind;
 use crate::history::{LidOpening, PitHistory, PitReading};
 use crate::quantity::{Moment, Span, Temperature, TemperatureDifference, to_seconds};
 
@@ -11,14 +12,22 @@ pub(crate) const WANDERS: TemperatureDifference = TemperatureDifference::from_f(
 /// With the lid up the air keeps at least this share of what it is above the air outside: a pit of 250 F
 /// shows some 130 F (common practice, no source).
 const KEEPS: f64 = 0.3;
-/// Once it is down a good fire makes good what is missing with this time constant or sooner: it is back
-/// in five to ten minutes (common practice, no source).
-const COMES_BACK: Span = Span::minutes(4);
-/// After this nothing is missing any more.
-const IS_BACK: Span = Span::minutes(10);
 
-/// After this the dial is worth reading again (common practice, no source).
-const WORTH_READING: Span = Span::minutes(5);
+/// Once it is down a good fire makes good what is missing with this time constant or sooner, half that of
+/// the walls: an offset is back in five to ten minutes (common practice, no source).
+fn comes_back(kind: PitKind) -> Span {
+    kind.lid_recovery() / 2
+}
+
+/// After this nothing is missing any more: ten minutes for an offset (common practice, no source).
+fn is_back(kind: PitKind) -> Span {
+    kind.lid_recovery() * 5 / 4
+}
+
+/// After this the dial is worth reading again: five minutes for an offset (common practice, no source).
+fn worth_reading(kind: PitKind) -> Span {
+    kind.lid_recovery() * 5 / 8
+}
 
 /// What a pit reading tells of the fire.
 #[derive(Clone, Copy, Debug)]
@@ -34,7 +43,7 @@ pub(crate) fn of_the_fire(pit: &PitHistory, openings: &[LidOpening]) -> Vec<OfTh
     let told = |reading: &PitReading| {
         let at_most = at_most(reading, pit, openings);
         let is_down = pit.aim(reading.at) - at_most > WANDERS;
-        let counts = is_down || missing(reading, openings).is_none();
+        let counts = is_down || missing(reading, pit.kind, openings).is_none();
         counts.then_some(OfTheFire { reading: *reading, at_most })
     };
     pit.readings.iter().filter_map(told).collect()
@@ -42,7 +51,7 @@ pub(crate) fn of_the_fire(pit: &PitHistory, openings: &[LidOpening]) -> Vec<OfTh
 
 /// From when on the dial is worth reading, the lid having been up; none if it never was.
 pub(crate) fn worth_reading_from(pit: &PitHistory) -> Option<Moment> {
-    pit.lid.iter().map(|lid| lid.at + lid.lasted + WORTH_READING).max()
+    pit.lid.iter().map(|lid| lid.at + lid.lasted + worth_reading(pit.kind)).max()
 }
 
 /// How hot the fire was at the most when a pit reading was taken: as hot as that, unless the lid had been
@@ -53,7 +62,7 @@ pub(crate) fn at_most(
     openings: &[LidOpening],
 ) -> Temperature {
     let outside = pit.ambient;
-    missing(reading, openings).map_or(reading.temperature, |missing| {
+    missing(reading, pit.kind, openings).map_or(reading.temperature, |missing| {
         let above = reading.temperature.max(outside) - outside;
         outside + above * (1.0 - missing).recip()
     })
@@ -61,12 +70,12 @@ pub(crate) fn at_most(
 
 /// The share of the air's excess over the air outside that may be missing for a lid that was up; none
 /// where that is long ago.
-fn missing(reading: &PitReading, openings: &[LidOpening]) -> Option<f64> {
+fn missing(reading: &PitReading, kind: PitKind, openings: &[LidOpening]) -> Option<f64> {
     let shut = |lid: &LidOpening| reading.at - (lid.at + lid.lasted);
-    let disturbs = |lid: &&LidOpening| lid.at < reading.at && shut(lid) < IS_BACK;
+    let disturbs = |lid: &&LidOpening| lid.at < reading.at && shut(lid) < is_back(kind);
     let share = |lid: &LidOpening| {
         let since = to_seconds(shut(lid)).max(0.0);
-        (1.0 - KEEPS) * libm::exp(-since / to_seconds(COMES_BACK))
+        (1.0 - KEEPS) * libm::exp(-since / to_seconds(comes_back(kind)))
     };
     openings.iter().filter(disturbs).map(share).reduce(f64::max)
 }
@@ -74,7 +83,6 @@ fn missing(reading: &PitReading, openings: &[LidOpening]) -> Option<f64> {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::heat::PitKind;
     use crate::quantity::minutes;
 
     /// What is told of a reading so long after the lid was shut, it having been up for a minute: F.

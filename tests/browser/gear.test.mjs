@@ -33,8 +33,8 @@ test("a thermometer's offset and a pit's kind hold in the next cook, which says 
   const { page } = phone;
   await checkThermometer(person, page, "34");
   await show(page, "habits");
-  await page.getByText("Pellet grill", { exact: true }).tap();
-  await person.stored("Type of pit");
+  await page.getByLabel("Type of pit").selectOption("Pellet grill");
+  await person.stored("Type of pit: Pellet grill");
   await page.goto(site.url);
   await started(page);
   await another(person, page);

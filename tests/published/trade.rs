@@ -30,7 +30,15 @@ pub struct Cook {
 ///
 /// # Panics
 /// If it does not get there within two and a half hours: no usual breast does that.
-pub fn cook((g, mm): (f64, f64)) -> Cook {
+pub fn cook(size: (f64, f64)) -> Cook {
+    cook_in(PitKind::Indirect, size)
+}
+
+/// The same in a pit of any kind.
+///
+/// # Panics
+/// As [`cook`] does.
+pub fn cook_in(kind: PitKind, (g, mm): (f64, f64)) -> Cook {
     let piece = Piece {
         weight: Mass::from_g(g),
         thickest: Some(Length::from_mm(mm)),
@@ -39,7 +47,7 @@ pub fn cook((g, mm): (f64, f64)) -> Cook {
         icy: false,
     };
     let body = Body::of_piece(&piece);
-    let pit = Leg::pit(Surface::pit(PitKind::Indirect), &[], Temperature::from_f(250.0));
+    let pit = Leg::pit(Surface::pit(kind), &[], Temperature::from_f(250.0));
     let around = Surroundings::new(pit);
     let start = Start::cooked(piece.start);
     let on = trace(&body, start, &around, minutes(150.0), &Tuning::default());

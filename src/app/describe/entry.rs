@@ -1,10 +1,12 @@
 //! An entry of the log in the person's words.
 
 use cook_model::cook::{Chore, CookState, Entry, EntryId, Log, What};
+use cook_model::heat::PitKind;
 use cook_model::history::Instrument;
 use cook_model::piece::PieceId;
 
 use super::piece_of_reading;
+use crate::parts::pit_kind;
 use crate::{safety_words, say, show};
 
 /// An entry in one line.
@@ -80,8 +82,8 @@ pub fn entry(log: &Log, state: &CookState, entry: &Entry) -> String {
             say!("entry-back-in-fridge", piece = show::pieces(state, pieces))
         }
         What::Covered { piece: id } => say!("entry-covered", piece = piece(*id)),
-        What::ChoreDone { chore } => chore_done(*chore),
-        What::PitKindSet { .. } => say!("entry-pit-kind"),
+        What::ChoreDone { chore } => chore_done(*chore, state.settings.pit_kind),
+        What::PitKindSet { pit } => say!("entry-pit-kind", kind = pit_kind(*pit)),
         What::RackSet { .. } => say!("entry-rack"),
         What::HabitsSet { .. } => say!("entry-habits"),
         What::StyleSet { .. } => say!("entry-style"),
@@ -126,10 +128,11 @@ fn was_there(log: &Log, entry: &Entry) -> bool {
 }
 
 /// A chore, as something done.
-pub fn chore_done(chore: Chore) -> String {
+pub fn chore_done(chore: Chore, pit: PitKind) -> String {
     match chore {
         Chore::OutOfFridge => say!("entry-out-of-fridge"),
         Chore::Season => say!("entry-season"),
+        Chore::LightFire if !pit.is_fed() => say!("entry-start-pit"),
         Chore::LightFire => say!("entry-light-fire"),
         Chore::FeedFire => say!("entry-feed-fire"),
     }

@@ -7,6 +7,7 @@ pub use entry::entry;
 use cook_model::cook::duties::{Act, Duty, HOT, Why};
 use cook_model::cook::{Chore, CookState, EntryId, Seen};
 use cook_model::forecast::{Band, PieceForecast};
+use cook_model::heat::PitKind;
 use cook_model::history::CoreReading;
 use cook_model::piece::PieceId;
 use cook_model::plan::{Drift, OffTarget, Outlook, Standing};
@@ -24,13 +25,18 @@ pub fn piece_of_reading(state: &CookState, reading: EntryId) -> Option<PieceId> 
 }
 
 /// A chore, as something to do.
-pub fn chore_to_do(chore: Chore) -> String {
+pub fn chore_to_do(chore: Chore, pit: PitKind) -> String {
     match chore {
         Chore::OutOfFridge => say!("do-out-of-fridge"),
         Chore::Season => say!("do-season"),
-        Chore::LightFire => say!("do-light-fire"),
+        Chore::LightFire => light_fire(pit),
         Chore::FeedFire => say!("do-feed-fire"),
     }
+}
+
+/// To get the pit hot: not every pit has a fire to light.
+pub fn light_fire(pit: PitKind) -> String {
+    if pit.is_fed() { say!("do-light-fire") } else { say!("do-start-pit") }
 }
 
 /// A duty in words.
@@ -46,6 +52,7 @@ pub struct DutyWords {
 /// A duty in words.
 pub fn duty(seen: &Seen, duty: &Duty) -> DutyWords {
     let state = &seen.state;
+    let kind = state.settings.pit_kind;
     let pieces = show::the_pieces(state, &duty.pieces);
     let first = duty.pieces.first().map(|id| show::the_piece(state, *id)).unwrap_or_default();
     let all = match duty.pieces.len() {
@@ -65,6 +72,7 @@ pub fn duty(seen: &Seen, duty: &Duty) -> DutyWords {
             say!("why-check"),
             say!("act-read", piece = first),
         ),
+        Act::MendFire if !kind.is_fed() => (say!("do-mend-pit"), why(duty), say!("act-read-pit")),
         Act::MendFire => (say!("do-mend-fire"), why(duty), say!("act-read-pit")),
         Act::HurryUp => {
             (say!("do-hurry", pieces = pieces), why(duty), say!("act-read", piece = first))
@@ -91,7 +99,9 @@ pub fn duty(seen: &Seen, duty: &Duty) -> DutyWords {
             say!("act-covered", pieces = all),
         ),
         Act::ReadPit => (say!("do-read-pit"), say!("why-read-pit"), say!("act-read-pit")),
-        Act::Chore { chore } => (chore_to_do(*chore), why_chore(state, *chore), chore_done(*chore)),
+        Act::Chore { chore } => {
+            (chore_to_do(*chore, kind), why_chore(state, *chore), chore_done(*chore, kind))
+        }
         Act::TakeOut => (
             say!("do-take-out", pieces = all.clone()),
             say!("why-take-out", pieces = pieces),

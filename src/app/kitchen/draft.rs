@@ -3,6 +3,7 @@
 use cook_model::kitchen::form::Form;
 use cook_model::kitchen::portions::{Amount, Lot};
 use cook_model::kitchen::rub::Coat;
+use cook_model::kitchen::solution::Solution;
 use cook_model::kitchen::storage::{Packing, Place};
 use cook_model::piece::PieceId;
 use cook_model::quantity::{Length, Mass, Moment};
@@ -141,6 +142,8 @@ pub struct Draft {
     pub coat: Coat,
     /// Salt on 100 g of raw meat at most, in grams; none means the usual limit.
     pub salt_limit: Option<f64>,
+    /// What the chicken was sold with.
+    pub solution: Solution,
 }
 
 impl Draft {
@@ -162,5 +165,7 @@ impl Draft {
         self.typed_off = None;
         self.weighed = None;
         self.packed = None;
+        // The next package may say something else.
+        self.solution = Solution::None;
     }
 }

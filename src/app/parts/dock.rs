@@ -6,7 +6,7 @@ use leptos::prelude::*;
 
 use super::{AlarmBar, OtherAlarms, Question, Tab, last_done, perform, unanswered};
 use crate::derived::Derived;
-use crate::kitchen::KitchenDock;
+use crate::kitchen::{KitchenDock, open_kitchen};
 use crate::navigate::{Screen, navigation};
 use crate::open_cook::open_cook;
 use crate::parts::If;
@@ -29,9 +29,13 @@ pub fn Dock() -> impl IntoView {
         move || matches!(navigation.screen(), Screen::Piece(_) | Screen::Pit | Screen::Round);
     let at_the_kitchen = move || navigation.screen().is_kitchen();
     let waiting = unanswered();
-    // At the live cook one row holds it all: what calls and what was done make room for each other.
-    let crowded = move || at_the_cook() && !waiting.read().is_empty();
-    let undoes = move || at_the_cook() && cook.journal().done().read().is_some();
+    // One row holds what calls and what was done: they make room for each other.
+    let crowded = move || !waiting.read().is_empty();
+    let undoes = move || match at_the_kitchen() {
+        true => open_kitchen().journal().done().read().is_some(),
+        false => cook.journal().done().read().is_some(),
+    };
+    let shared = move || !at_the_cook() && crowded() && undoes();
     // With no cook there is nothing to reach for.
     let bare = move || !cook.is_open() && !at_the_kitchen();
     view! {
@@ -42,7 +46,7 @@ pub fn Dock() -> impl IntoView {
             <If holds=move || at_the_cook() && asks.get()>
                 <Question />
             </If>
-            <div class="reach" class:one-row=at_the_cook>
+            <div class="reach" class:one-row=at_the_cook class:shared=shared>
                 <If holds=move || !typing()>
                     <AlarmBar waiting=waiting at_the_cook=at_the_cook crowded=undoes />
                 </If>
@@ -53,7 +57,7 @@ pub fn Dock() -> impl IntoView {
                         last_done(cook.journal(), undo, redo, crowded)
                     }
                 >
-                    <KitchenDock />
+                    <KitchenDock crowded=crowded />
                 </If>
                 <If holds=move || at_the_cook() && !asks.get() && cook.duty().is_some()>
                     <CardButton />

@@ -2,7 +2,6 @@
 
 use cook_model::cook::mend::{Mended, Mending as Change, mend, tell_late};
 use cook_model::cook::{Entry, Problem, Stage, What};
-use cook_model::piece::PieceId;
 use cook_model::quantity::Temperature;
 use leptos::prelude::*;
 
@@ -29,7 +28,7 @@ pub fn Mending(
     let text = RwSignal::new(held.clone());
     let (bad_text, bad_time) = (RwSignal::new(None), RwSignal::new(None));
     let at = RwSignal::new(entry.happened);
-    let piece = RwSignal::new(entry.what.piece().unwrap_or(PieceId(0)));
+    let piece = RwSignal::new(entry.what.piece());
     let other_piece = entry.what.can_change_piece();
     let has_temperature = temperature.is_some();
     // What was not touched is not to be rounded to what the field shows.
@@ -42,7 +41,7 @@ pub fn Mending(
         }
     };
     let change = Derived::new(move || {
-        let piece = other_piece.then(|| piece.get());
+        let piece = piece.get().filter(|_| other_piece);
         Ok::<_, String>(Change { temperature: typed()?, at: Some(at.get()), piece })
     });
     let mended = move || -> Result<Mended, Refused> {
@@ -89,13 +88,15 @@ pub fn TellLate(
     // The first raw one is the likeliest.
     let raw = state.at_stage(Stage::Raw).first().copied();
     let first = raw.or_else(|| state.history.pieces.first().map(|piece| piece.id));
-    let piece = RwSignal::new(first.unwrap_or(PieceId(1)));
-    let what = move || match (kind.get(), piece.get()) {
-        (Forgotten::PutOn, piece) => What::PutOn { piece },
-        (Forgotten::Pulled, piece) => What::Pulled { piece },
+    let piece = RwSignal::new(first);
+    let what = move |piece| match kind.get() {
+        Forgotten::PutOn => What::PutOn { piece },
+        Forgotten::Pulled => What::Pulled { piece },
     };
     let told = move || {
-        tell_late(&cook.log().read(), at.get(), what(), cook.moment()).map_err(Refused::Senseless)
+        let piece = piece.get().ok_or(Refused::Senseless(Problem::UnknownPiece))?;
+        tell_late(&cook.log().read(), at.get(), what(piece), cook.moment())
+            .map_err(Refused::Senseless)
     };
     view! {
         <Form on_end=on_end mended=Derived::new(told) bad_text=bad_text bad_time=bad_time>

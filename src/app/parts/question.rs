@@ -49,25 +49,22 @@ pub fn Question() -> impl IntoView {
     };
     let has_others = move || cook.state().read().pieces.len() > 1;
     let others = RwSignal::new(false);
-    let other = RwSignal::new(PieceId(0));
+    let other = RwSignal::new(None);
     // A tap on a piece says it all: the reading moves there.
-    Effect::new(move || {
-        let piece = other.get();
+    let move_to = move |piece: PieceId| {
         let Some(Surprise { entry, .. }) = surprise.get_untracked() else { return };
-        if piece == PieceId(0) {
-            return;
-        }
         let change = Mending { piece: Some(piece), ..Mending::default() };
         match mend(&cook.log().read_untracked(), entry, &change, cook.moment()) {
             Ok(mended) => {
                 cook.record_at(mended.happened);
                 // The next question is about another reading.
                 others.set(false);
-                other.set(PieceId(0));
+                other.set(None);
+                bad.set(None);
             }
             Err(why) => bad.set(Some(say!("mend-refused", why = tap_words::problem(why)))),
         }
-    });
+    };
     view! {
         <section class="question" aria-labelledby="question">
             <h2 id="question">{move || asked()}</h2>
@@ -86,7 +83,7 @@ pub fn Question() -> impl IntoView {
                 </If>
             </div>
             <If holds=move || others.get()>
-                <WhichPiece name="ask-piece" piece=other />
+                <WhichPiece name="ask-piece" piece=other on_choose=move_to />
                 <p class="bad" role="alert">
                     {move || bad.get()}
                 </p>

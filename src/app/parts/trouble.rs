@@ -15,14 +15,23 @@ pub fn Trouble() -> impl IntoView {
         (Some(unstored), _) => Some(of_unstored(&unstored)),
         (None, found) => found.map(|found| in_words(&found)),
     };
-    let is_lost = move || {
-        let found = pending.unstored().map_or_else(|| pending.trouble().get(), |it| it.trouble);
-        found == Some(Found::Lost)
+    let found = move || pending.unstored().map_or_else(|| pending.trouble().get(), |it| it.trouble);
+    let is_lost = move || found() == Some(Found::Lost);
+    // The browser speaks in its own words, often English: they help who is asked for help.
+    let told = move || match found() {
+        Some(Found::Failed(told)) => (!told.is_empty()).then_some(told),
+        _ => None,
     };
     view! {
         <If holds=move || words().is_some()>
             <section class="caution trouble">
                 <p role="alert">{words}</p>
+                <If holds=move || told().is_some()>
+                    <details>
+                        <summary>{wording("trouble-details")}</summary>
+                        <p class="details">{told}</p>
+                    </details>
+                </If>
                 <If holds=is_lost>
                     <button class="small" on:click=move |_| pending.reload()>
                         {wording("trouble-reload")}
@@ -52,6 +61,6 @@ fn in_words(found: &Found) -> String {
         Found::Lost => say!("trouble-lost"),
         Found::Replaced => say!("trouble-replaced"),
         Found::Taken => say!("trouble-taken"),
-        Found::Failed(why) => say!("trouble-failed", why = why.as_str()),
+        Found::Failed(_) => say!("trouble-failed"),
     }
 }

@@ -11,21 +11,30 @@ use crate::words::{Words, wording};
 pub fn WhichPiece(
     /// Names it on the page; unique there.
     name: &'static str,
-    /// The piece chosen; none yet is none of them.
-    piece: RwSignal<PieceId>,
+    /// The piece chosen, if one is yet.
+    piece: RwSignal<Option<PieceId>>,
+    /// Called with another choice, once it stands.
+    #[prop(optional, into)]
+    on_choose: Option<Callback<PieceId>>,
 ) -> impl IntoView {
     let cook = open_cook();
     let state = cook.state();
-    let option = |id: PieceId| (id, Words::from(move || show::piece(&state.read(), id)));
-    let options: Vec<(PieceId, Words)> =
+    let option = |id: PieceId| (Some(id), Words::from(move || show::piece(&state.read(), id)));
+    let options: Vec<(Option<PieceId>, Words)> =
         state.read_untracked().history.pieces.iter().map(|one| option(one.id)).collect();
+    let choose = move |chosen: Option<PieceId>| {
+        piece.set(chosen);
+        if let (Some(chosen), Some(on_choose)) = (chosen, on_choose) {
+            on_choose.run(chosen);
+        }
+    };
     view! {
         <Choice
             name=name
             label=wording("which-piece")
             options=options
             chosen=piece
-            on_choose=move |chosen| piece.set(chosen)
+            on_choose=choose
         />
     }
 }

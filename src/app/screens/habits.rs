@@ -1,12 +1,11 @@
 use cook_model::cook::gear::Gear;
 use cook_model::cook::{What, limits};
-use cook_model::heat::PitKind;
 use cook_model::plan::Habits;
 use cook_model::quantity::{Span, TemperatureDifference};
 use leptos::prelude::*;
 
 use crate::open_cook::open_cook;
-use crate::parts::{BackToCook, Choice, Heading, NamedGear, SettingField};
+use crate::parts::{BackToCook, Heading, If, NamedGear, PitKindField, SettingField};
 use crate::words::{Words, wording};
 use crate::{gear, say, show};
 
@@ -43,18 +42,7 @@ pub fn HabitsScreen() -> impl IntoView {
                     gear::use_in(cook);
                 }
             />
-            <Choice
-                name="pit-kind"
-                label=wording("habits-pit")
-                options=vec![
-                    (PitKind::Indirect, wording("pit-indirect")),
-                    (PitKind::Pellet, wording("pit-pellet")),
-                    (PitKind::Gas, wording("pit-gas")),
-                    (PitKind::Drum, wording("pit-drum")),
-                ]
-                chosen=move || cook.state().read().settings.pit_kind
-                on_choose=move |pit| cook.record(What::PitKindSet { pit })
-            />
+            <PitKindField />
             <Rack />
             <Tonight />
             <Times />
@@ -72,6 +60,7 @@ type Part = (fn(&Habits) -> Span, fn(&mut Habits, Span));
 #[component]
 fn Times() -> impl IntoView {
     let cook = open_cook();
+    let is_fed = move || cook.state().read().settings.pit_kind.is_fed();
     let field = move |name: &'static str, label: Words, (get, set): Part| {
         let raw = name == OUT;
         view! {
@@ -97,11 +86,13 @@ fn Times() -> impl IntoView {
                 wording("habits-preheat"),
                 (|h| h.fire.preheat, |h, span| h.fire.preheat = span),
             )}
-            {field(
-                "feed",
-                wording("habits-feed"),
-                (|h| h.fire.feed_every, |h, span| h.fire.feed_every = span),
-            )}
+            <If holds=is_fed>
+                {field(
+                    "feed",
+                    wording("habits-feed"),
+                    (|h| h.fire.feed_every, |h, span| h.fire.feed_every = span),
+                )}
+            </If>
             {field(
                 OUT,
                 wording("habits-fridge"),

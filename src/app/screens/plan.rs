@@ -18,7 +18,7 @@ use crate::screens::calendar_file::CalendarFile;
 use crate::screens::plan_levers::Levers;
 use crate::thought_out::thought_out;
 use crate::words::wording;
-use crate::{say, show};
+use crate::{describe, say, show};
 
 /// Pulls and rests nearer together than this are told in one line: they are one trip to the pit or to
 /// the board (common practice, no source).
@@ -113,8 +113,15 @@ fn ThePlan() -> impl IntoView {
         });
         Some(view! { <ol class="entries">{rows.collect_view()}</ol> })
     };
+    // What was planned before the last tap is not shown as if it held still; it keeps its room.
+    let is_stale = Derived::new(move || {
+        cook.has_unwritten() || cook.is_thinking() || !cook.seen().read().is_of(&cook.log().read())
+    });
     view! {
-        <div class="sides">
+        <p class="lead working" role="status">
+            {move || is_stale.get().then(|| say!("live-thinking"))}
+        </p>
+        <div class="sides" class:stale=move || is_stale.get()>
             <div class="side">{move || drawn()} <Levers /> <Ways /></div>
             <div class="side">{move || steps()} <CalendarFile /></div>
         </div>
@@ -133,7 +140,7 @@ fn times(plan: &Plan, tracks: &[Track]) -> Vec<(Moment, String)> {
     let mut times = vec![(plan.dinner, say!("plan-eat"))];
     if state.began.is_none() {
         times.push((plan.season, say!("do-season")));
-        times.push((plan.light, say!("do-light-fire")));
+        times.push((plan.light, describe::light_fire(state.settings.pit_kind)));
     }
     let trays = plan.trays(|planned| {
         state.history.piece(planned.piece).is_some_and(PieceHistory::was_never_out)

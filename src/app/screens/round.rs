@@ -59,8 +59,8 @@ pub fn RoundScreen() -> impl IntoView {
         }
     });
     let piece = Derived::new(move || match asked.get() {
-        Some(Asked::Core(piece)) => piece,
-        _ => PieceId(0),
+        Some(Asked::Core(piece)) => Some(piece),
+        _ => None,
     });
     let kind = Derived::new(move || match asked.get() {
         Some(Asked::Core(_)) => 0,
@@ -75,7 +75,9 @@ pub fn RoundScreen() -> impl IntoView {
         Some(Asked::Wait) | None => say!("live-thinking"),
     };
     let stored = move |typed: Temperature| {
-        ahead.set(after(cook, piece.get_untracked(), typed));
+        if let Some(piece) = piece.get_untracked() {
+            ahead.set(after(cook, piece, typed));
+        }
     };
     view! {
         <section
@@ -88,17 +90,21 @@ pub fn RoundScreen() -> impl IntoView {
                         <Heading text=title />
                         <Progress piece=piece />
                     </header>
-                    <Rack in_hand=Derived::new(move || vec![piece.get()]) drawn=true />
+                    <Rack in_hand=Derived::new(move || piece.get().into_iter().collect()) drawn=true />
                     {move || match kind.get() {
                         0 => {
-                            view! {
-                                <PiecePad
-                                    piece=piece
-                                    settled=Instrument::InstantRead
-                                    on_stored=stored
-                                />
-                            }
-                                .into_any()
+                            let first = piece.get_untracked();
+                            let pad = first
+                                .map(|first| {
+                                    view! {
+                                        <PiecePad
+                                            piece=Derived::new(move || piece.get().unwrap_or(first))
+                                            settled=Instrument::InstantRead
+                                            on_stored=stored
+                                        />
+                                    }
+                                });
+                            pad.into_any()
                         }
                         1 => view! { <PitPad on_stored=move |_| ahead.set(Ahead::Waits) /> }.into_any(),
                         2 => view! { <Tap asked=asked /> }.into_any(),
@@ -155,8 +161,8 @@ fn after(cook: OpenCook, piece: PieceId, typed: Temperature) -> Ahead {
 /// The pieces of the round, those that were read with their figures.
 #[component]
 fn Progress(
-    /// The piece in hand.
-    piece: Derived<PieceId>,
+    /// The piece in hand, if one is.
+    piece: Derived<Option<PieceId>>,
 ) -> impl IntoView {
     let cook = open_cook();
     let pieces = move || {
@@ -169,7 +175,7 @@ fn Progress(
             let read = read.filter(|read| read.at >= round.at && round.answered.contains(id));
             let figure = read.map(|read| format!(" {}°", show::degrees(read.temperature)));
             let words = format!("{}{}", id.0, figure.unwrap_or_default());
-            let current = *id == piece.get();
+            let current = Some(*id) == piece.get();
             view! { <li aria-current=current.then_some("step")>{words}</li> }
         };
         round.pieces.iter().map(chip).collect()
@@ -216,13 +222,12 @@ fn Tap(
 /// The ways out of a round: not this piece, or the lid is down.
 #[component]
 fn Leave(
-    /// The piece in hand.
-    piece: Derived<PieceId>,
+    /// The piece in hand, if one is.
+    piece: Derived<Option<PieceId>>,
 ) -> impl IntoView {
     let cook = open_cook();
     let navigation = navigation();
     let in_round = Derived::new(move || cook.state().read().round(cook.now()).is_some());
-    let skip = move |_| cook.record(What::PieceSkipped { piece: piece.get_untracked() });
     let done = move |_| {
         if in_round.get_untracked() {
             cook.record(What::RoundEnded);
@@ -232,18 +237,15 @@ fn Leave(
     view! {
         <div class="pair">
             {move || {
-                (in_round.get() && piece.get() != PieceId(0))
-                    .then(|| {
-                        view! {
-                            <button on:click=skip>
-                                {move || {
-                                    say!(
-                                        "round-skip",
-                                        piece = show::the_piece(&cook.state().read(), piece.get())
-                                    )
-                                }}
-                            </button>
-                        }
+                piece
+                    .get()
+                    .filter(|_| in_round.get())
+                    .map(|piece| {
+                        let skip = move |_| cook.record(What::PieceSkipped { piece });
+                        let words = move || {
+                            say!("round-skip", piece = show::the_piece(&cook.state().read(), piece))
+                        };
+                        view! { <button on:click=skip>{words}</button> }
                     })
             }}
             <button on:click=done>

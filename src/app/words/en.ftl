@@ -184,6 +184,7 @@ do-pack = Portion and bag { $pieces }
 do-out-of-fridge = Take the meat out of the fridge
 do-season = Season the pieces
 do-light-fire = Light the fire
+do-start-pit = Start the pit
 do-feed-fire = Feed the fire
 
 why-chore = So dinner is on time.
@@ -216,6 +217,7 @@ act-packed = { $pieces } bagged
 do-answer = Is that right? { $piece }
 do-read = Check { $piece }
 do-mend-fire = Tend the fire, then check the pit
+do-mend-pit = Set the pit right, then check it
 do-hurry = Heat up { $pieces } now
 do-chill = Chill { $pieces } now
 do-discard = Throw out { $pieces }
@@ -302,7 +304,7 @@ plan-off-together = All pulled together
 plan-cost = Total hold { $held } · lid opened { $openings ->
     [one] once
    *[other] { $openings } times
- } · fuel { $fuel } · in time { $chance }
+ } · pit going { $fuel } · in time { $chance }
 plan-calendar = Save the plan to my calendar
 plan-calendar-hint = The phone's own calendar rings even when this page is closed. It does not follow the forecast: save again when times move, and it takes the place of what was saved before.
 pit-low = The pit reads { $temperature } and is not climbing back.
@@ -323,14 +325,18 @@ unit-min = min
 ## Habits
 habits-title = Pit, grate and times
 habits-pit = Type of pit
-pit-indirect = Offset, kettle or ceramic
+pit-indirect = Offset, or a fire to one side
+pit-kettle = Kettle, coals to one side
+pit-ceramic = Ceramic
+pit-drum = Drum
+pit-water = Water smoker
 pit-pellet = Pellet grill
-pit-gas = Two-zone gas, or electric
-pit-drum = Drum or water smoker
+pit-gas = Gas, one side lit
+pit-electric = Electric cabinet
 habits-times = How long things take
-habits-times-hint = In minutes. Put 0 for feeding if the pit feeds itself. Time on the counter counts: two hours at most before going on, one above 90 °F (32 °C).
-habits-preheat = Lighting to up to temp (min)
-habits-feed = Feed the fire every (min)
+habits-times-hint = In minutes. Time on the counter counts: two hours at most before going on, one above 90 °F (32 °C).
+habits-preheat = Start to up to temp (min)
+habits-feed = Feed the fire every (min, 0 never)
 habits-fridge = Out of the fridge ahead (min)
 habits-season = Seasoning (min)
 habits-rest = Rest under foil (min)
@@ -435,8 +441,9 @@ entry-packed = { $piece } served or bagged
 entry-out-of-fridge = Meat is out of the fridge
 entry-season = Seasoned
 entry-light-fire = Fire lit
+entry-start-pit = Pit started
 entry-feed-fire = Fire fed
-entry-pit-kind = Type of pit set
+entry-pit-kind = Type of pit: { $kind }
 entry-rack = Spots on the grate set
 entry-habits = Cook times set
 entry-style = Loading of the pit set
@@ -529,7 +536,8 @@ trouble-busy = The phone's storage does not answer. Close other windows of Pull 
 trouble-lost = The browser lost its storage, and gets it back once this page is reloaded.
 trouble-replaced = A newer version of Pull Order is open in another window. Close this one.
 trouble-taken = Another window saved something else in this place.
-trouble-failed = The phone's storage failed. What the browser said: “{ $why }”.
+trouble-failed = The phone's storage failed.
+trouble-details = What the browser says
 trouble-reload = Reload
 
 ## More, settings
@@ -868,7 +876,7 @@ portions-weighings = { $count ->
     [one] The estimate counts 1 weighing of your own.
    *[other] The estimate counts { $count } weighings of your own.
  }
-portions-source = What a portion holds: USDA Standard Reference 28, raw breast, by raw weight; only water is taken to be lost. Salt counts the rub picked under Rub.
+portions-source = What a portion holds: USDA Standard Reference 28, raw breast, by raw weight; only water is taken to be lost. Salt counts the rub and the added solution picked under Rub.
 portions-weigh = All on the scale together ({ $unit })
 portions-weigh-hint = Leave it blank to go by the estimate. Each weighing makes later estimates better.
 portions-type-pieces = Type in cooked pieces
@@ -1017,6 +1025,14 @@ rub-for-cook = { $count ->
  }
 rub-no-pieces = There are no pieces to rub.
 rub-bad = Parts must be 0 or more, and the salt in a blend 0 to 100%.
+solution-title = Sold with added solution?
+solution-none = No
+solution-stated = Yes
+solution-unknown = I don't know
+solution-share = Solution added (%, from the package)
+solution-hint = The package says something like "contains up to 15% of a solution". "Retained water" is plain water: no salt.
+solution-holds = It already holds about { $held } g of salt per 100 g. Rub and brine below count it. (Estimate: the solution is taken as 5% salt.)
+solution-may-hold = It may already hold { $held } g of salt per 100 g, as with 15% of a solution. Rub and brine below count that. (Estimate: the solution is taken as 5% salt.)
 rub-coat = Coat
 coat-light = Light
 coat-medium = Medium
@@ -1036,7 +1052,8 @@ brine-salt = Weigh out { $grams } g of salt
 brine-between = { $quick } to { $slow }
 brine-outer = Outer half seasoned: { $span }
 brine-middle = Seasoned to the middle: { $span }
-brine-guide = A guide by the thickest piece: salt spreads at very different speeds. Keep it in the fridge, and leave the salt out of the rub. Chicken sold with an added solution (read the package) already holds salt: skip the brine and go light on the rub.
+brine-guide = A guide by the thickest piece: salt spreads at very different speeds. Keep it in the fridge, and leave the salt out of the rub.
+brine-held-already = The chicken already holds as much salt as that. Skip the brine.
 brine-outlasts = The middle may take longer than raw chicken keeps in the fridge (two days). Cook it by then.
 spice-table-salt = Table salt
 spice-coarse-salt = Coarse salt

@@ -191,6 +191,7 @@ do-pack = Corta en porciones y empaca { $pieces }
 do-out-of-fridge = Saca la carne del refrigerador
 do-season = Sazona las piezas
 do-light-fire = Enciende el fuego
+do-start-pit = Enciende el ahumador
 do-feed-fire = Échale combustible al fuego
 
 why-chore = Para que la cena esté a tiempo.
@@ -223,6 +224,7 @@ act-packed = En bolsas: { $pieces }
 do-answer = ¿Es correcta la lectura de { $piece }?
 do-read = Mide { $piece }
 do-mend-fire = Atiende el fuego y luego mide el ahumador
+do-mend-pit = Corrige el ahumador y luego mídelo
 do-hurry = Sube ya la temperatura de { $pieces }
 do-chill = Enfría ya { $pieces }
 do-discard = Tira { $pieces }
@@ -309,7 +311,7 @@ plan-off-together = Todas salen juntas
 plan-cost = Espera total { $held } · tapa abierta { $openings ->
     [one] una vez
    *[other] { $openings } veces
- } · combustible { $fuel } · a tiempo { $chance }
+ } · ahumador encendido { $fuel } · a tiempo { $chance }
 plan-calendar = Guardar el plan para mi calendario
 plan-calendar-hint = El calendario del teléfono suena aunque esta página esté cerrada. No sigue el pronóstico: guárdalo otra vez cuando cambien las horas, y reemplaza lo que guardaste antes.
 pit-low = El ahumador marca { $temperature } y no se recupera.
@@ -330,14 +332,18 @@ unit-min = min
 ## Habits
 habits-title = Ahumador, parrilla y tiempos
 habits-pit = Tipo de ahumador
-pit-indirect = Offset, kettle o cerámico
+pit-indirect = Offset, o fuego a un lado
+pit-kettle = Asador redondo, carbón a un lado
+pit-ceramic = Cerámico
+pit-drum = Tambor
+pit-water = Ahumador de agua
 pit-pellet = Asador de pellets
-pit-gas = Gas a un lado, o eléctrico
-pit-drum = Tambor o ahumador de agua
+pit-gas = Gas, un solo lado encendido
+pit-electric = Ahumador eléctrico
 habits-times = Cuánto tarda cada cosa
-habits-times-hint = En minutos. Pon 0 si el ahumador se alimenta solo. El tiempo fuera del refrigerador cuenta: dos horas como máximo antes de entrar, una con más de 90 °F (32 °C).
+habits-times-hint = En minutos. El tiempo fuera del refrigerador cuenta: dos horas como máximo antes de entrar, una con más de 90 °F (32 °C).
 habits-preheat = De encender a estar caliente (min)
-habits-feed = Echar combustible cada (min)
+habits-feed = Echar combustible cada (min, 0 nunca)
 habits-fridge = Fuera del refrigerador antes (min)
 habits-season = Sazonar (min)
 habits-rest = Reposo con papel aluminio (min)
@@ -442,8 +448,9 @@ entry-packed = { $piece }: a la mesa o a la bolsa
 entry-out-of-fridge = La carne está fuera del refrigerador
 entry-season = Piezas sazonadas
 entry-light-fire = Fuego encendido
+entry-start-pit = Ahumador encendido
 entry-feed-fire = Fuego con combustible
-entry-pit-kind = Tipo de ahumador elegido
+entry-pit-kind = Tipo de ahumador: { $kind }
 entry-rack = Lugares de la parrilla elegidos
 entry-habits = Tiempos del ahumado elegidos
 entry-style = Forma de cargar elegida
@@ -536,7 +543,8 @@ trouble-busy = El almacenamiento no responde. Cierra otras ventanas de Pull Orde
 trouble-lost = El navegador perdió su almacenamiento y lo recupera al volver a cargar esta página.
 trouble-replaced = Hay una versión más nueva de Pull Order abierta en otra ventana. Cierra esta.
 trouble-taken = Otra ventana guardó otra cosa en este lugar.
-trouble-failed = Falló el almacenamiento del teléfono. Lo que dijo el navegador: “{ $why }”.
+trouble-failed = Falló el almacenamiento del teléfono.
+trouble-details = Lo que dice el navegador
 trouble-reload = Volver a cargar
 
 ## More, settings
@@ -875,7 +883,7 @@ portions-weighings = { $count ->
     [one] La estimación cuenta 1 pesada tuya.
    *[other] La estimación cuenta { $count } pesadas tuyas.
  }
-portions-source = Lo que tiene una porción: USDA Standard Reference 28, pechuga cruda, por el peso en crudo; se supone que solo se pierde agua. La sal cuenta el sazonador elegido en Sazonador.
+portions-source = Lo que tiene una porción: USDA Standard Reference 28, pechuga cruda, por el peso en crudo; se supone que solo se pierde agua. La sal cuenta el sazonador y la solución añadida elegidos en Sazonador.
 portions-weigh = Todas juntas en la báscula ({ $unit })
 portions-weigh-hint = Déjalo vacío para usar la estimación. Cada pesada mejora las próximas.
 portions-type-pieces = Escribir piezas ya cocidas
@@ -1024,6 +1032,14 @@ rub-for-cook = { $count ->
  }
 rub-no-pieces = No hay piezas por sazonar.
 rub-bad = Las partes deben ser 0 o más, y la sal de una mezcla, de 0 a 100%.
+solution-title = ¿Se vendió con solución añadida?
+solution-none = No
+solution-stated = Sí
+solution-unknown = No sé
+solution-share = Solución añadida (%, del empaque)
+solution-hint = El empaque dice algo como «contiene hasta 15% de una solución». El «agua retenida» es agua sola: no trae sal.
+solution-holds = Ya trae unos { $held } g de sal por cada 100 g. El sazonador y la salmuera de abajo la cuentan. (Estimación: se supone que la solución tiene 5% de sal.)
+solution-may-hold = Puede que ya traiga { $held } g de sal por cada 100 g, como con 15% de solución. El sazonador y la salmuera de abajo la cuentan. (Estimación: se supone que la solución tiene 5% de sal.)
 rub-coat = Capa
 coat-light = Ligera
 coat-medium = Media
@@ -1043,7 +1059,8 @@ brine-salt = Pesa { $grams } g de sal
 brine-between = de { $quick } a { $slow }
 brine-outer = Mitad de fuera sazonada: { $span }
 brine-middle = Sazonada hasta el centro: { $span }
-brine-guide = Una guía según la pieza más gruesa: la sal avanza a velocidades muy distintas. Guárdala en el refrigerador, y no le pongas sal al sazonador. El pollo que se vende con solución añadida (lee el empaque) ya trae sal: sáltate la salmuera y usa poco sazonador.
+brine-guide = Una guía según la pieza más gruesa: la sal avanza a velocidades muy distintas. Guárdala en el refrigerador, y no le pongas sal al sazonador.
+brine-held-already = El pollo ya trae esa sal. Sáltate la salmuera.
 brine-outlasts = El centro puede tardar más de lo que dura el pollo crudo en el refrigerador (dos días). Cocínalo a más tardar entonces.
 spice-table-salt = Sal fina
 spice-coarse-salt = Sal gruesa

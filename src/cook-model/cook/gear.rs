@@ -6,7 +6,7 @@ use serde::{Deserialize, Serialize};
 use super::{CookState, Settings, What};
 use crate::heat::PitKind;
 use crate::history::{Instrument, Tolerances};
-use crate::plan::Habits;
+use crate::plan::{FireHabits, Habits};
 use crate::quantity::{Moment, TemperatureDifference};
 use crate::safety::ProofRule;
 
@@ -222,6 +222,16 @@ impl Gear {
             self.pits.insert(0, used);
         }
     }
+}
+
+/// The entries with which another kind of pit is chosen: its usual times come with it, unless the owner
+/// told other times than the usual ones of the kind before.
+pub fn pit_chosen(settings: &Settings, kind: PitKind) -> Vec<What> {
+    let Settings { pit_kind, habits, .. } = settings;
+    let usual = FireHabits::usual(kind);
+    let untold = habits.fire == FireHabits::usual(*pit_kind) && habits.fire != usual;
+    let times = untold.then_some(What::HabitsSet { habits: Habits { fire: usual, ..*habits } });
+    core::iter::once(What::PitKindSet { pit: kind }).chain(times).collect()
 }
 
 /// What a cook says of the gear in use, to be compared with what it said before.

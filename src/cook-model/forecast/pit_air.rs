@@ -3,7 +3,7 @@
 use crate::dial::{WANDERS, of_the_fire};
 use crate::heat::{Leg, LidResponse, Surface};
 use crate::history::{History, Instrument, LidOpening, PitAim, PitHistory};
-use crate::quantity::{Moment, Span, Temperature, minutes, seconds, to_minutes};
+use crate::quantity::{Moment, Span, Temperature, minutes, to_minutes};
 use crate::sorting::{sort_by, sort_by_key};
 
 /// The time over which a fire forgets that it burned hot or low (common practice, no source).
@@ -23,11 +23,10 @@ const UNTOLD: Span = Span::seconds(40);
 const ONE_OPENING: Span = Span::minutes(3);
 
 /// With the lid open what the meat feels heads for this share of what it was above the air outside,
-/// with this time constant, s, and comes back with this one: the air falls within seconds, but the
-/// walls, which give half of the heat, cool slowly and recover slowly.
+/// with this time constant: the air falls within seconds, but the walls, which give half of the heat,
+/// cool slowly. How it comes back is [`PitKind::lid_recovery`](crate::heat::PitKind::lid_recovery)'s.
 const LID_KEEPS: f64 = 0.55;
-const LID_FALL: f64 = 120.0;
-const LID_RECOVERY: f64 = 480.0;
+const LID_FALL: Span = Span::seconds(120);
 /// The lid will be opened to check: no sooner than this after the first piece went on,
 const FIRST_CHECK: Span = Span::minutes(35);
 /// nor than this from now,
@@ -80,8 +79,8 @@ pub(super) fn leg(history: &History, zero: Moment, now: Moment) -> Leg {
     let outside = history.pit.ambient.c();
     let response = LidResponse {
         floor: Temperature::from_c(outside + LID_KEEPS * (history.pit.target.c() - outside)),
-        fall: seconds(LID_FALL),
-        recovery: seconds(LID_RECOVERY),
+        fall: LID_FALL,
+        recovery: history.pit.kind.lid_recovery(),
     };
     let checks_from = (zero + FIRST_CHECK).max(now + NEXT_CHECK);
     let knots: Vec<(Span, Temperature)> = fire

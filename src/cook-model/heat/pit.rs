@@ -1,21 +1,31 @@
-//! Surfaces a breast meets in a cook, as physics: air speed, humidity, radiation.
+//! Surfaces a breast meets in a cook, as physics: air speed, humidity, radiation; and what else a kind of
+//! pit is like.
 
 use serde::{Deserialize, Serialize};
 
 use super::surface::{Evaporation, Surface};
 use super::units::{AreaMass, HeatTransferCoefficient, VapourPressure};
+use crate::quantity::Span;
 
-/// How a pit heats.
+/// How a pit heats. Files hold these names, so a kind keeps its name for ever.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]
 pub enum PitKind {
-    /// Wood or charcoal to one side, natural draught: slow air.
+    /// An offset, or any pit with wood or charcoal to one side, natural draught: slow air.
     #[default]
     Indirect,
+    /// A kettle with charcoal to one side: the same air under a lower lid.
+    Kettle,
+    /// A ceramic pit over a deflector: thick hot walls, hardly any draught, so that moisture stays.
+    Ceramic,
     /// Pellets with a fan: brisk air.
     Pellet,
     /// Gas on one side: slow air, moist with what burning gas gives off.
     Gas,
+    /// An electric cabinet: a small element, still air, nothing burns but a few chips.
+    Electric,
+    /// Charcoal under a pan of water: slow, moist air.
+    Water,
     /// Charcoal below in an upright drum: slow air rising past the meat.
     Drum,
 }
@@ -27,17 +37,58 @@ const MEAT_EMISSIVITY: f64 = 0.9;
 const HALVES_AFTER: AreaMass = AreaMass::from_kg_per_m2(0.07);
 
 impl PitKind {
+    /// All kinds, in the order they are offered: wood and charcoal first.
+    pub const ALL: [Self; 8] = [
+        Self::Indirect,
+        Self::Kettle,
+        Self::Ceramic,
+        Self::Drum,
+        Self::Water,
+        Self::Pellet,
+        Self::Gas,
+        Self::Electric,
+    ];
+
+    /// Whether its owner puts wood or charcoal on. Pellets, gas and electricity come by themselves
+    /// (common practice, no source).
+    pub const fn is_fed(self) -> bool {
+        !matches!(self, Self::Pellet | Self::Gas | Self::Electric)
+    }
+
     /// Air coefficient, W/m2K, and vapour pressure, kPa.
     ///
     /// The coefficients are those of a flat plate 0.1 m long at 0.3-0.5 m/s with natural
-    /// convection, and 1 m/s under a fan; the vapour pressures follow from a mass balance of what
-    /// the fuel's burning gives off, thinned with air. Both are this project's own estimates.
+    /// convection, at 0.1-0.2 m/s where there is hardly any draught, and 1 m/s under a fan; the vapour
+    /// pressures follow from a mass balance of what the fuel's burning gives off, thinned with air: least
+    /// air in a ceramic pit, and a third of a litre an hour from a water pan besides. All are this project's
+    /// own estimates.
     const fn air(self) -> (f64, f64) {
         match self {
-            Self::Indirect => (14.0, 3.0),
+            Self::Indirect | Self::Kettle => (14.0, 3.0),
+            Self::Ceramic => (12.0, 5.0),
             Self::Pellet => (18.0, 3.0),
             Self::Gas => (14.0, 4.0),
+            Self::Electric => (12.0, 3.0),
+            Self::Water => (14.0, 8.0),
             Self::Drum => (15.0, 3.0),
+        }
+    }
+
+    /// The time constant with which what the meat feels comes back once the lid is down: the walls, which
+    /// give half of the heat, cool slowly and recover slowly.
+    ///
+    /// Common practice, no source: an offset is back within five to ten minutes by its dial, and the walls
+    /// lag behind it; walls of clay hold their heat, a burner is turned up, fresh air fans a drum's coals; a
+    /// pan of water takes heat too, and a cabinet's element of some 800 W takes a quarter of an hour or more.
+    /// The figures are this project's own estimates.
+    pub const fn lid_recovery(self) -> Span {
+        match self {
+            Self::Indirect | Self::Kettle => Span::minutes(8),
+            Self::Ceramic | Self::Drum => Span::minutes(6),
+            Self::Pellet => Span::minutes(7),
+            Self::Gas => Span::minutes(5),
+            Self::Electric => Span::minutes(14),
+            Self::Water => Span::minutes(10),
         }
     }
 }

@@ -131,6 +131,9 @@ impl Sum for Fraction {
 pub struct SaltLevel(f64);
 
 impl SaltLevel {
+    /// No salt at all.
+    pub const NONE: Self = Self(0.0);
+
     /// From grams of salt on 100 g of raw meat, which is also per cent by weight.
     pub const fn from_g_per_100g(grams: f64) -> Self {
         Self(grams)
@@ -149,6 +152,13 @@ impl SaltLevel {
     /// The salt on this much meat.
     pub fn salt_on(self, meat: Mass) -> Mass {
         meat * (self.0 / 100.0)
+    }
+}
+
+impl Add for SaltLevel {
+    type Output = Self;
+    fn add(self, other: Self) -> Self {
+        Self(self.0 + other.0)
     }
 }
 

@@ -64,20 +64,26 @@ pub enum BrineProblem {
     /// No meat, no thickness or no water.
     #[error("weight, thickness and water must be more than nothing")]
     Nothing,
+    /// The meat holds as much already.
+    #[error("the meat already holds as much salt as is wanted; leave the brine out")]
+    HeldAlready,
 }
 
-/// Works out the salt for a weight of meat whose thickest piece is `thickest`.
+/// Works out the salt for a weight of meat whose thickest piece is `thickest`, and which holds so much salt
+/// already, by the solution it was sold with.
 ///
 /// In a wet brine the salt is reckoned on meat and water together, so that meat left in it long
 /// enough ends at the level and no higher (equilibrium brining; common practice, no source).
 ///
 /// # Errors
-/// [`BrineProblem`] where the level is not one of seasoning, or there is nothing to salt.
+/// [`BrineProblem`] where the level is not one of seasoning, there is nothing to salt, or it is salty
+/// enough.
 pub fn salting(
     brine: Brine,
     meat: Mass,
     thickest: Length,
     level: SaltLevel,
+    held: SaltLevel,
 ) -> Result<Salting, BrineProblem> {
     if !LEVELS.contains(&level) {
         return Err(BrineProblem::Level);
@@ -91,18 +97,18 @@ pub fn salting(
     if !some {
         return Err(BrineProblem::Nothing);
     }
+    let salt = level.salt_on(whole) - held.salt_on(meat);
+    // In a wet brine the water would draw out what is too much; who wants no more salt needs no brine.
+    if salt <= Mass::ZERO || held >= level {
+        return Err(BrineProblem::HeldAlready);
+    }
     let half = thickest.m() / 2.0;
     let span = |number: f64| {
         let [slow, quick] = DIFFUSIVITY.map(|d| seconds(number * half * half / d));
         [quick, slow]
     };
     let [outer_half, middle] = fourier.map(span);
-    Ok(Salting {
-        salt: level.salt_on(whole),
-        outer_half,
-        middle,
-        outlasts_raw: middle[1] > RAW_KEEPS,
-    })
+    Ok(Salting { salt, outer_half, middle, outlasts_raw: middle[1] > RAW_KEEPS })
 }
 
 #[cfg(test)]
@@ -110,6 +116,8 @@ mod tests {
     use super::*;
     use core::f64::consts::PI;
     use proptest::prelude::*;
+
+    const NONE: SaltLevel = SaltLevel::NONE;
 
     /// Level over the even level, dry: place from the middle on a half-thickness of one.
     fn dry(place: f64, fourier: f64) -> f64 {
@@ -145,7 +153,7 @@ mod tests {
         // Common practice, no source: salted the evening before.
         let level = SaltLevel::from_g_per_100g(1.0);
         let four = Mass::from_g(1000.0);
-        let got = salting(Brine::Dry, four, Length::from_mm(35.0), level).unwrap();
+        let got = salting(Brine::Dry, four, Length::from_mm(35.0), level, NONE).unwrap();
         assert!((got.salt.g() - 10.0).abs() < 1e-9);
         assert!(got.outer_half[1] < Span::hours(14), "{:?}", got.outer_half);
         assert!(!got.outlasts_raw);
@@ -155,21 +163,38 @@ mod tests {
     fn a_wet_brine_salts_the_water_too() {
         let level = SaltLevel::from_g_per_100g(1.5);
         let water = Mass::from_g(2000.0);
-        let got = salting(Brine::Wet { water }, Mass::from_g(1000.0), Length::from_mm(30.0), level);
+        let got =
+            salting(Brine::Wet { water }, Mass::from_g(1000.0), Length::from_mm(30.0), level, NONE);
         assert!((got.unwrap().salt.g() - 45.0).abs() < 1e-9);
+    }
+
+    #[test]
+    fn salt_that_the_meat_holds_already_is_left_out() {
+        // Worked by hand: 1 % of 1 kg is 10 g, of which 7.5 g are in; with 2 kg of water 1.5 % of 3 kg is 45 g.
+        let (meat, thick) = (Mass::from_g(1000.0), Length::from_mm(30.0));
+        let level = SaltLevel::from_g_per_100g;
+        let dry = salting(Brine::Dry, meat, thick, level(1.0), level(0.75)).unwrap();
+        assert!((dry.salt.g() - 2.5).abs() < 1e-9);
+        let water = Mass::from_g(2000.0);
+        let wet = salting(Brine::Wet { water }, meat, thick, level(1.5), level(0.75)).unwrap();
+        assert!((wet.salt.g() - 37.5).abs() < 1e-9);
+        for brine in [Brine::Dry, Brine::Wet { water }] {
+            let enough = salting(brine, meat, thick, level(0.7), level(0.75));
+            assert_eq!(enough, Err(BrineProblem::HeldAlready));
+        }
     }
 
     #[test]
     fn refuses_what_is_no_seasoning() {
         let meat = Mass::from_g(1000.0);
         let thick = Length::from_mm(30.0);
-        let bad = |level| salting(Brine::Dry, meat, thick, SaltLevel::from_g_per_100g(level));
+        let bad = |level| salting(Brine::Dry, meat, thick, SaltLevel::from_g_per_100g(level), NONE);
         assert_eq!(bad(0.0), Err(BrineProblem::Level));
         assert_eq!(bad(f64::NAN), Err(BrineProblem::Level));
         let level = SaltLevel::from_g_per_100g(1.0);
-        let dry = salting(Brine::Dry, Mass::ZERO, thick, level);
+        let dry = salting(Brine::Dry, Mass::ZERO, thick, level, NONE);
         assert_eq!(dry, Err(BrineProblem::Nothing));
-        let no_water = salting(Brine::Wet { water: Mass::ZERO }, meat, thick, level);
+        let no_water = salting(Brine::Wet { water: Mass::ZERO }, meat, thick, level, NONE);
         assert_eq!(no_water, Err(BrineProblem::Nothing));
     }
 
@@ -178,8 +203,8 @@ mod tests {
         fn twice_as_thick_takes_four_times_as_long(mm in 10.0..40.0_f64) {
             let level = SaltLevel::from_g_per_100g(1.0);
             let meat = Mass::from_g(500.0);
-            let thin = salting(Brine::Dry, meat, Length::from_mm(mm), level).unwrap();
-            let thick = salting(Brine::Dry, meat, Length::from_mm(2.0 * mm), level).unwrap();
+            let thin = salting(Brine::Dry, meat, Length::from_mm(mm), level, NONE).unwrap();
+            let thick = salting(Brine::Dry, meat, Length::from_mm(2.0 * mm), level, NONE).unwrap();
             let ratio = thick.middle[1].num_milliseconds() as f64
                 / thin.middle[1].num_milliseconds() as f64;
             prop_assert!((ratio - 4.0).abs() < 1e-3);

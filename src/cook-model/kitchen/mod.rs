@@ -24,6 +24,7 @@ pub mod qr;
 pub mod reheat;
 pub mod rub;
 pub mod shape;
+pub mod solution;
 pub mod spice;
 pub mod storage;
 pub mod thaw;

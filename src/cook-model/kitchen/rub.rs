@@ -95,9 +95,9 @@ pub struct Mix {
     pub weight: Mass,
     /// The salt in it.
     pub salt: Mass,
-    /// How salty it makes the meat all together.
+    /// How salty the meat is with it all together.
     pub level: SaltLevel,
-    /// How salty it makes the saltiest piece: the smallest has the most surface for its weight.
+    /// How salty the saltiest piece is with it: the smallest has the most surface for its weight.
     pub saltiest: SaltLevel,
     /// Whether the saltiest piece passes the cook's limit.
     pub over_limit: bool,
@@ -157,11 +157,17 @@ impl Recipe {
         }
     }
 
-    /// What to mix for these pieces.
+    /// What to mix for these pieces, which hold so much salt already.
     ///
     /// # Errors
     /// [`RubProblem`] where the recipe is empty or impossible, or no piece is set out.
-    pub fn mix(&self, pieces: &[Piece], coat: Coat, limit: SaltLevel) -> Result<Mix, RubProblem> {
+    pub fn mix(
+        &self,
+        pieces: &[Piece],
+        coat: Coat,
+        limit: SaltLevel,
+        held: SaltLevel,
+    ) -> Result<Mix, RubProblem> {
         let shares = self.shares()?;
         let salt_share = self.salt_share()?;
         if pieces.is_empty() {
@@ -171,11 +177,10 @@ impl Recipe {
         let weight: Mass = pieces.iter().map(rub_on).sum();
         let meat: Mass = pieces.iter().map(|piece| piece.weight).sum();
         let area: Area = pieces.iter().map(surface_area).sum();
-        let level_of = |piece: &Piece| SaltLevel::of(salt_share.of(rub_on(piece)), piece.weight);
-        let saltiest = pieces
-            .iter()
-            .map(level_of)
-            .fold(SaltLevel::from_g_per_100g(0.0), |a, b| if b > a { b } else { a });
+        let level_of =
+            |piece: &Piece| held + SaltLevel::of(salt_share.of(rub_on(piece)), piece.weight);
+        let saltiest =
+            pieces.iter().map(level_of).fold(SaltLevel::NONE, |a, b| if b > a { b } else { a });
         let measured = self.ingredients.iter().zip(&shares).map(|(ingredient, share)| {
             let weight = share.of(weight);
             let volume = ingredient.spice.volume(weight);
@@ -185,7 +190,7 @@ impl Recipe {
             measured: measured.collect(),
             weight,
             salt: salt_share.of(weight),
-            level: SaltLevel::of(salt_share.of(weight), meat),
+            level: held + SaltLevel::of(salt_share.of(weight), meat),
             saltiest,
             over_limit: saltiest > limit,
             oil: Volume::from_ml(area.cm2() * OIL_FILM_CM),
@@ -227,7 +232,7 @@ mod tests {
     fn a_medium_coat_is_about_a_tablespoon_to_the_pound() {
         // Common practice, no source. A tablespoon of an ordinary rub weighs 8 to 11 g.
         let pound = [breast(226.8), breast(226.8)];
-        let mix = rub(0.2).mix(&pound, Coat::Medium, USUAL_LIMIT).unwrap();
+        let mix = rub(0.2).mix(&pound, Coat::Medium, USUAL_LIMIT, SaltLevel::NONE).unwrap();
         assert!((7.0..12.0).contains(&mix.weight.g()), "{:?}", mix.weight);
     }
 
@@ -235,10 +240,24 @@ mod tests {
     fn rubs_under_a_fifth_of_salt_can_go_on_heavily() {
         // Common practice, no source; and a much saltier rub cannot.
         let pieces = [breast(180.0), breast(250.0), breast(320.0)];
-        let low = rub(0.2).mix(&pieces, Coat::Heavy, USUAL_LIMIT).unwrap();
+        let low = rub(0.2).mix(&pieces, Coat::Heavy, USUAL_LIMIT, SaltLevel::NONE).unwrap();
         assert!(!low.over_limit, "{:?}", low.saltiest);
-        let high = rub(0.5).mix(&pieces, Coat::Heavy, USUAL_LIMIT).unwrap();
+        let high = rub(0.5).mix(&pieces, Coat::Heavy, USUAL_LIMIT, SaltLevel::NONE).unwrap();
         assert!(high.over_limit, "{:?}", high.saltiest);
+    }
+
+    #[test]
+    fn salt_that_the_meat_holds_already_counts() {
+        // A coat that a plain breast bears, on one that was sold salted: past the limit.
+        let pieces = [breast(180.0), breast(250.0)];
+        let held = SaltLevel::from_g_per_100g(0.75);
+        let plain = rub(0.2).mix(&pieces, Coat::Heavy, USUAL_LIMIT, SaltLevel::NONE).unwrap();
+        let salted = rub(0.2).mix(&pieces, Coat::Heavy, USUAL_LIMIT, held).unwrap();
+        let more = |with: SaltLevel, without: SaltLevel| with.g_per_100g() - without.g_per_100g();
+        assert!((more(salted.level, plain.level) - 0.75).abs() < 1e-9);
+        assert!((more(salted.saltiest, plain.saltiest) - 0.75).abs() < 1e-9);
+        assert!(salted.over_limit && !plain.over_limit);
+        assert_eq!(salted.salt, plain.salt, "it is no part of the rub");
     }
 
     #[test]
@@ -247,7 +266,7 @@ mod tests {
         recipe.measure = Measure::Volume;
         // Equal spoons: 6 g of salt to 2.3 g of paprika.
         assert!((recipe.salt_share().unwrap().percent() - 600.0 / 8.3).abs() < 1e-9);
-        let mix = recipe.mix(&[breast(250.0)], Coat::Light, USUAL_LIMIT).unwrap();
+        let mix = recipe.mix(&[breast(250.0)], Coat::Light, USUAL_LIMIT, SaltLevel::NONE).unwrap();
         let [salt, paprika] = &mix.measured[..] else { panic!("two lines") };
         assert!((salt.volume.ml() - paprika.volume.ml()).abs() < 1e-9);
     }
@@ -255,7 +274,9 @@ mod tests {
     #[test]
     fn impossible_recipes_are_refused() {
         let pieces = [breast(250.0)];
-        let mix = |recipe: &Recipe| recipe.mix(&pieces, Coat::Light, USUAL_LIMIT).unwrap_err();
+        let mix = |recipe: &Recipe| {
+            recipe.mix(&pieces, Coat::Light, USUAL_LIMIT, SaltLevel::NONE).unwrap_err()
+        };
         assert_eq!(mix(&Recipe::default()), RubProblem::Empty);
         let mut recipe = rub(0.2);
         recipe.ingredients[0].parts = -1.0;
@@ -265,7 +286,7 @@ mod tests {
         recipe.ingredients[0].parts = 1.0;
         recipe.ingredients[0].spice = Spice::Blend { salt: Fraction::from_percent(2000.0) };
         assert_eq!(mix(&recipe), RubProblem::SaltShare);
-        let none = rub(0.2).mix(&[], Coat::Light, USUAL_LIMIT).unwrap_err();
+        let none = rub(0.2).mix(&[], Coat::Light, USUAL_LIMIT, SaltLevel::NONE).unwrap_err();
         assert_eq!(none, RubProblem::NoPieces);
     }
 
@@ -280,7 +301,7 @@ mod tests {
     proptest! {
         #[test]
         fn more_meat_needs_more_rub(a in 80.0..500.0_f64, more in 1.0..200.0_f64) {
-            let mix = |g| rub(0.2).mix(&[breast(g)], Coat::Medium, USUAL_LIMIT).unwrap();
+            let mix = |g| rub(0.2).mix(&[breast(g)], Coat::Medium, USUAL_LIMIT, SaltLevel::NONE).unwrap();
             prop_assert!(mix(a + more).weight > mix(a).weight);
             // ... but a larger piece is less salty: it has less surface for its weight.
             prop_assert!(mix(a + more).level < mix(a).level);
@@ -289,7 +310,7 @@ mod tests {
         #[test]
         fn the_parts_make_up_the_whole(salt in 0.0..1.0_f64, n in 1_usize..20) {
             let pieces: Vec<Piece> = (0..n).map(|i| breast(150.0 + 10.0 * i as f64)).collect();
-            let mix = rub(salt).mix(&pieces, Coat::Heavy, USUAL_LIMIT).unwrap();
+            let mix = rub(salt).mix(&pieces, Coat::Heavy, USUAL_LIMIT, SaltLevel::NONE).unwrap();
             let sum: Mass = mix.measured.iter().map(|m| m.weight).sum();
             prop_assert!((sum.g() - mix.weight.g()).abs() < 1e-9);
             prop_assert!((mix.salt.g() - salt * mix.weight.g()).abs() < 1e-9);

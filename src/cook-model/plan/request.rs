@@ -25,9 +25,31 @@ pub struct FireHabits {
     /// From lighting to the pit being up to temperature.
     #[serde(rename = "preheat_min", with = "as_minutes")]
     pub preheat: Span,
-    /// How often wood or charcoal goes on; zero where the pit feeds itself.
+    /// How often wood or charcoal goes on; zero where one load lasts.
     #[serde(rename = "feed_every_min", with = "as_minutes")]
     pub feed_every: Span,
+}
+
+impl FireHabits {
+    /// What owners of such a pit do (common practice, no source): a burner is hot in a quarter of an hour,
+    /// thick walls take longest; an offset is fed every three quarters of an hour, a kettle every hour, and
+    /// one load of charcoal in the others outlasts a cook of breasts.
+    pub const fn usual(kind: PitKind) -> Self {
+        let (preheat, feed_every) = match kind {
+            PitKind::Indirect => (40, 45),
+            PitKind::Kettle => (30, 60),
+            PitKind::Ceramic => (45, 0),
+            PitKind::Drum | PitKind::Water => (40, 0),
+            PitKind::Pellet | PitKind::Gas => (15, 0),
+            PitKind::Electric => (40, 0),
+        };
+        Self { preheat: Span::minutes(preheat), feed_every: Span::minutes(feed_every) }
+    }
+
+    /// How often the fire is fed; none where the pit feeds itself or one load lasts.
+    pub fn fed_every(&self, kind: PitKind) -> Option<Span> {
+        (kind.is_fed() && self.feed_every >= Span::minutes(1)).then_some(self.feed_every)
+    }
 }
 
 /// How long things take around the cook itself.
@@ -53,7 +75,7 @@ impl Default for Habits {
     /// Common practice, no source; a cook's own times replace these.
     fn default() -> Self {
         Self {
-            fire: FireHabits { preheat: Span::minutes(40), feed_every: Span::minutes(45) },
+            fire: FireHabits::usual(PitKind::default()),
             out_of_fridge: Span::minutes(20),
             seasoning: Span::minutes(10),
             rest: Span::minutes(10),

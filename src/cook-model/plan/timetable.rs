@@ -174,7 +174,7 @@ fn timetable(request: &Request, setting: &Setting<'_>, loads: &[Vec<Slot>], cost
         season: first_on - habits.seasoning,
         light,
         first_on,
-        feeds: feeds(light, ends, habits.fire.feed_every),
+        feeds: feeds(light, ends, habits.fire.fed_every(request.pit_kind)),
         pieces,
         dinner: request.dinner,
         in_time: Probability::new(cost.in_time),
@@ -219,10 +219,8 @@ fn piece_times(setting: &Setting<'_>, loads: &[Vec<Slot>]) -> Vec<Times> {
 }
 
 /// When to feed the fire between lighting it and the last piece off.
-fn feeds(light: Moment, ends: Moment, every: Span) -> Vec<Moment> {
-    if every < Span::minutes(1) {
-        return Vec::new();
-    }
+fn feeds(light: Moment, ends: Moment, every: Option<Span>) -> Vec<Moment> {
+    let Some(every) = every else { return Vec::new() };
     core::iter::successors(Some(light + every), |last| Some(*last + every))
         .take_while(|feed| *feed < ends)
         .collect()

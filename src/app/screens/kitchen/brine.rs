@@ -1,11 +1,11 @@
 use cook_model::kitchen::amounts::SaltLevel;
-use cook_model::kitchen::brine::{Brine, Salting, salting};
+use cook_model::kitchen::brine::{Brine, BrineProblem, Salting, salting};
 use cook_model::quantity::{Length, Mass, Span};
 use leptos::prelude::*;
 
 use super::rub_mix::{RawPieces, WhichPieces};
 use crate::derived::Derived;
-use crate::kitchen::Plain;
+use crate::kitchen::{Plain, open_kitchen};
 use crate::parts::{Choice, If, SettingField};
 use crate::words::wording;
 use crate::{say, show};
@@ -54,6 +54,7 @@ fn Worked(
     /// Dry or wet.
     way: RwSignal<Way>,
 ) -> impl IntoView {
+    let draft = open_kitchen().draft();
     let pieces = RawPieces::start();
     let level = RwSignal::new(USUAL_LEVEL);
     let water = RwSignal::new(Mass::from_kg(1.0));
@@ -66,7 +67,8 @@ fn Worked(
             Way::Wet => Brine::Wet { water: water.get() },
             Way::Dry | Way::None => Brine::Dry,
         };
-        salting(brine, meat, thickest, SaltLevel::from_g_per_100g(level.get().0)).ok()
+        let level = SaltLevel::from_g_per_100g(level.get().0);
+        salting(brine, meat, thickest, level, draft.read().solution.salt())
     });
     view! {
         <WhichPieces pieces=pieces count_name="brine-count" weight_name="brine-weight" />
@@ -88,7 +90,13 @@ fn Worked(
                 />
             </If>
         </div>
-        {move || worked.get().map(told)}
+        {move || match worked.get() {
+            Ok(salting) => told(salting).into_any(),
+            Err(BrineProblem::HeldAlready) => {
+                view! { <p class="caution">{say!("brine-held-already")}</p> }.into_any()
+            }
+            Err(_) => ().into_any(),
+        }}
         <p class="hint">{wording("brine-guide")}</p>
     }
 }

@@ -128,8 +128,9 @@ fn content(kitchen: OpenKitchen, lot: &LotDraft, share: &Share, today: Today) ->
     let draft = kitchen.draft().read();
     let state = kitchen.state().read();
     let recipe = state.rubs.iter().find(|rub| Some(&rub.name) == draft.rub.as_ref());
-    let mix = recipe.and_then(|rub| rub.mix(&facts, draft.coat, USUAL_LIMIT).ok());
-    let salt = mix.map_or(Mass::ZERO, |mix| mix.salt);
+    let held = draft.solution.salt();
+    let mix = recipe.and_then(|rub| rub.mix(&facts, draft.coat, USUAL_LIMIT, held).ok());
+    let salt = mix.map_or(Mass::ZERO, |mix| mix.salt) + held.salt_on(raw);
     let each = 1.0 / portions as f64;
     let held = nutrition(raw * each, salt * each);
     Some(say!(

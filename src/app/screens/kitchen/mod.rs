@@ -12,6 +12,7 @@ mod portions;
 mod reheat;
 mod rub;
 mod rub_mix;
+mod solution;
 
 use leptos::prelude::*;
 

@@ -6,11 +6,12 @@ use leptos::prelude::*;
 
 use super::brine::Brines;
 use super::rub_mix::Mixed;
+use super::solution::SoldWith;
 use crate::derived::Derived;
 use crate::kitchen::{OpenKitchen, Plain, open_kitchen, words};
-use crate::parts::{Choice, Each, Field, Heading, If, TextField};
+use crate::parts::{Choice, Each, Field, Heading, If, Pick, TextField};
 use crate::typed::quantity;
-use crate::words::wording;
+use crate::words::{Words, wording};
 use crate::{say, show};
 
 /// Everything that can go into a rub, salts first.
@@ -56,6 +57,7 @@ pub fn Rub() -> impl IntoView {
             <Rubs recipe=recipe />
             <Ingredients recipe=recipe />
             <AddIngredient recipe=recipe />
+            <SoldWith />
             <Mixed recipe=recipe />
             <Brines />
             <NewRub />
@@ -232,27 +234,18 @@ fn AddIngredient(
         }
         name.set(String::new());
     };
-    let options = SPICES.into_iter().enumerate().map(|(number, spice)| {
-        view! {
-            <option value=number prop:selected=move || place.get() == number>
-                {move || words::spice(spice)}
-            </option>
-        }
-    });
+    let option = |(number, spice)| (number, Words::from(move || words::spice(spice)));
+    let options = SPICES.into_iter().enumerate().map(option).collect();
     view! {
         <div class="card">
             <div class="pair wordy">
-                <div class="field">
-                    <label for="rub-spice">{wording("rub-spice")}</label>
-                    <select
-                        id="rub-spice"
-                        on:change=move |event| {
-                            place.set(event_target_value(&event).parse().unwrap_or_default());
-                        }
-                    >
-                        {options.collect_view()}
-                    </select>
-                </div>
+                <Pick
+                    name="rub-spice"
+                    label=wording("rub-spice")
+                    options=options
+                    chosen=place
+                    on_choose=move |number| place.set(number)
+                />
                 <Field
                     name="rub-parts"
                     label=wording("rub-parts")

@@ -98,7 +98,8 @@ pub fn Mixed(
     let limit = move || draft.read().salt_limit.unwrap_or(USUAL_LIMIT.g_per_100g());
     let mix = Derived::new(move || {
         let limit = SaltLevel::from_g_per_100g(limit());
-        recipe.read().mix(&pieces.all(), draft.read().coat, limit)
+        let draft = draft.read();
+        recipe.read().mix(&pieces.all(), draft.coat, limit, draft.solution.salt())
     });
     let coats = vec![
         (Coat::Light, wording("coat-light")),

@@ -8,7 +8,7 @@ use leptos::prelude::*;
 use super::form::{Form, Typing, Weighed};
 use super::kind::PieceKind;
 use crate::open_cook::{OpenCook, open_cook};
-use crate::parts::{Choice, Field, If};
+use crate::parts::{Choice, Field, If, keep_in_sight};
 use crate::typed::{PackWeight, Typed};
 use crate::words::wording;
 use crate::{say, show};
@@ -105,8 +105,10 @@ pub fn AddPieces(
 #[component]
 fn HowMany(form: Form) -> impl IntoView {
     let Typing { text, bad } = form.count;
+    let part = NodeRef::new();
+    keep_in_sight(part, bad);
     view! {
-        <div class="field">
+        <div class="field" node_ref=part>
             <label for="count">{wording("set-out-count")}</label>
             <div class="stepper">
                 <button

@@ -9,7 +9,7 @@ use leptos::prelude::*;
 use crate::derived::Derived;
 use crate::device::clock;
 use crate::open_cook::open_cook;
-use crate::parts::{Choice, If};
+use crate::parts::{Choice, If, keep_in_sight};
 use crate::show;
 use crate::typed::time_of_day;
 use crate::words::wording;
@@ -68,10 +68,12 @@ pub fn Dinner(
         waiting.set_value(set_timeout_with_handle(set_at_once, SETTLED).ok());
     };
     on_cleanup(set_at_once);
+    let part = NodeRef::new();
+    keep_in_sight(part, bad);
     let days = vec![(false, wording("today")), (true, wording("tomorrow"))];
     view! {
         <div class="pair wordy">
-            <div class="field">
+            <div class="field" node_ref=part>
                 <label for="dinner">{wording("set-out-dinner")}</label>
                 <input
                     id="dinner"
@@ -86,6 +88,9 @@ pub fn Dinner(
                     on:change=move |_| settle()
                     on:blur=move |_| set_at_once()
                 />
+                <p class="bad" id="dinner-bad" role="alert">
+                    {move || bad.get()}
+                </p>
             </div>
             <Choice
                 name="dinner-day"
@@ -101,9 +106,6 @@ pub fn Dinner(
                 quiet=true
             />
         </div>
-        <p class="bad" id="dinner-bad" role="alert">
-            {move || bad.get()}
-        </p>
         <If holds=move || dinner.get().is_some()>
             <button
                 type="button"

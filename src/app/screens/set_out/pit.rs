@@ -6,7 +6,7 @@ use cook_model::quantity::Temperature;
 use leptos::prelude::*;
 
 use crate::open_cook::open_cook;
-use crate::parts::{OptionalField, SettingField};
+use crate::parts::{OptionalField, PitKindField, SettingField};
 use crate::words::wording;
 use crate::{say, show};
 
@@ -36,6 +36,7 @@ pub fn PitSettings(
     view! {
         <div class="card">
             <h2>{wording("set-out-cook-title")}</h2>
+            <PitKindField />
             <div class="pair">
                 <SettingField
                     name="pit"

@@ -75,9 +75,9 @@ pub(super) fn is_down(seen: &Seen) -> bool {
 /// To feed a fire that is fed, while something is still to be cooked. One that was not said to be lit
 /// was lit before the first piece went on.
 fn feed(state: &CookState) -> Option<Duty> {
-    let every = state.settings.habits.fire.feed_every;
+    let every = state.settings.habits.fire.fed_every(state.settings.pit_kind)?;
     let needed = state.pieces.iter().any(|piece| matches!(piece.stage, Stage::Raw | Stage::On));
-    if every <= Span::zero() || !needed {
+    if !needed {
         return None;
     }
     let lit = state.done(Chore::LightFire).max(state.history.first_on());

@@ -5,7 +5,7 @@ use std::env;
 use std::path::{Path, PathBuf};
 use std::process::Command;
 
-use anyhow::{Context, Result, bail};
+use anyhow::{Context, Result};
 
 use crate::debian;
 use crate::machine::Machine;
@@ -16,8 +16,8 @@ const NONE: &str = "none";
 /// Debian's packages for WebKit: GTK's view, the Python that steers it, a screen that nobody sees, hands
 /// on it, and the bus that GTK talks on.
 const WEBKIT: [&str; 5] = ["gir1.2-webkit2-4.1", "python3-gi", "xvfb", "xdotool", "dbus"];
-/// What of them is on PATH.
-const WEBKIT_PROGRAMS: [&str; 4] = ["python3", "Xvfb", "xdotool", "dbus-run-session"];
+/// What of them is on PATH, beside a Python.
+const WEBKIT_PROGRAMS: [&str; 3] = ["Xvfb", "xdotool", "dbus-run-session"];
 /// Says nothing and succeeds if GTK's view of WebKit is there.
 const WEBKIT_IS_THERE: &str = "import gi; gi.require_version('WebKit2', '4.1')";
 
@@ -60,20 +60,23 @@ fn firefox(machine: &Machine) -> Result<PathBuf> {
     found().context("Debian's firefox-esr is not on PATH")
 }
 
-/// The Python that steers GTK's view. On macOS Safari's own driver keeps no profile, which most journeys
-/// need.
+/// The Python that steers GTK's view: the system's own, which need not be the first on PATH. On macOS
+/// Safari's own driver keeps no profile, which most journeys need.
 fn webkit(machine: &Machine) -> Result<PathBuf> {
-    let is_there = || {
-        WEBKIT_PROGRAMS.iter().all(|program| machine.find(program).is_some())
-            && machine.ask("python3", &["-c", WEBKIT_IS_THERE]).is_some()
+    let found = || {
+        let others = WEBKIT_PROGRAMS.iter().all(|program| machine.find(program).is_some());
+        machine.each("python3").find(|python| others && finds_webkit(python))
     };
-    if !is_there() {
-        debian::install(machine, &WEBKIT)?;
+    if let Some(python) = found() {
+        return Ok(python);
     }
-    if !is_there() {
-        bail!("the python3 on PATH does not find GTK's WebKit");
-    }
-    machine.find("python3").context("no python3")
+    debian::install(machine, &WEBKIT)?;
+    found().context("no python3 on PATH finds GTK's WebKit")
+}
+
+fn finds_webkit(python: &Path) -> bool {
+    let answer = Command::new(python).args(["-c", WEBKIT_IS_THERE]).output();
+    answer.is_ok_and(|answer| answer.status.success())
 }
 
 fn has_or_gets(machine: &Machine, programs: &[&str], packages: &[&str]) -> Result<()> {
@@ -104,6 +107,17 @@ mod tests {
         let place = |name: &str| Some(folder.path().join(name).to_string_lossy().into_owned());
         assert_eq!(told(&machine, "PULL_ORDER_FIREFOX"), place("firefox"));
         assert_eq!(told(&machine, "PULL_ORDER_WEBKIT"), place("python3"));
+    }
+
+    #[test]
+    fn the_python_that_has_webkit_is_used_wherever_it_is_on_the_path() {
+        let [bare, whole] = [(); 2].map(|()| tempfile::tempdir().unwrap());
+        stand_in::machine(bare.path(), &[("python3", "exit 1")]);
+        let programs = ["firefox", "python3", "Xvfb", "xdotool", "dbus-run-session", "pdftoppm"];
+        let mut machine = stand_in::machine(whole.path(), &programs.map(|name| (name, "exit 0")));
+        machine.path = env::join_paths([bare.path(), whole.path()]).unwrap();
+        let python = whole.path().join("python3").to_string_lossy().into_owned();
+        assert_eq!(told(&machine, "PULL_ORDER_WEBKIT"), Some(python));
     }
 
     #[test]

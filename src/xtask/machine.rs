@@ -36,7 +36,13 @@ impl Machine {
 
     /// Where `program` is, if it is on PATH.
     pub fn find(&self, program: &str) -> Option<PathBuf> {
-        env::split_paths(&self.path).map(|folder| folder.join(program)).find(|file| file.is_file())
+        self.each(program).next()
+    }
+
+    /// Every place on PATH where `program` is, the first found before the others.
+    pub fn each(&self, program: &str) -> impl Iterator<Item = PathBuf> {
+        let places = env::split_paths(&self.path).map(move |folder| folder.join(program));
+        places.filter(|file| file.is_file())
     }
 
     /// A command for `program` as found on this machine's PATH.

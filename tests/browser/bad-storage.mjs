@@ -27,6 +27,8 @@ export function badStorage() {
   const { transaction } = IDBDatabase.prototype;
   IDBDatabase.prototype.transaction = function (...words) {
     if (window.lost || window.unreadable) throw gone();
+    // window.odd: it fails in a way that nobody foresaw, with these words.
+    if (window.odd) throw new DOMException(window.odd, "DataError");
     return transaction.apply(this, words);
   };
   // window.unreadable: it opens, and every transaction then fails in that way.

@@ -36,7 +36,7 @@ test("four breasts, each pulled in its own time, proved, with no network", async
   await person.goTo("Rest");
   const rows = await phone.page.locator(".piece").allInnerTexts();
   assert.equal(rows.length, 4);
-  for (const row of rows) assert.match(row, /Proved: 16\d\s°F read at/);
+  for (const row of rows) assert.match(row, /Proved: 16\d\s°F at/);
   await person.picture("proved");
 });
 
@@ -130,7 +130,7 @@ test("killed and opened again at five moments, nothing is lost", async (t) => {
   await person.stored("Piece 1 reads 166");
   await killAndReopen("just after a proof");
   await person.goTo("Rest");
-  await phone.page.getByText(/Proved: 166\s°F read at/).waitFor();
+  await phone.page.getByText(/Proved: 166\s°F at/).waitFor();
 });
 
 test("a countdown survives an hour in the background and a reload", async (t) => {

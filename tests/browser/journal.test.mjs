@@ -203,6 +203,20 @@ test("a database that opens and never answers hides nothing", async (t) => {
   await letGo(other);
 });
 
+test("what the browser says in English is a detail for a Spanish reader, and no part of what is said", async (t) => {
+  const { site, phone } = await siteAndPhone(t, { context: { locale: "es-MX" } });
+  await phone.page.addInitScript(badStorage);
+  await openApp(phone, site);
+  await phone.page.getByRole("button", { name: /^Nuevo/ }).tap();
+  await set(phone.page, { odd: "The data provided does not meet requirements." });
+  await phone.page.locator("#weight").fill("230");
+  await phone.page.getByRole("button", { name: /^Añadir|^Agregar/ }).tap();
+  await told(phone.page).filter({ hasText: "Falló el almacenamiento" }).waitFor();
+  assert.doesNotMatch(await told(phone.page).innerText(), /requirements|navegador dice/);
+  await phone.page.locator(".trouble summary").tap();
+  await phone.page.getByText(/does not meet requirements/).waitFor();
+});
+
 test("the kitchen's entries are kept in the same way", async (t) => {
   const { site, phone } = await siteAndPhone(t);
   const person = new Person(phone);

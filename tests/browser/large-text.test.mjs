@@ -61,6 +61,33 @@ async function keysInSight(page, screen) {
   assert.deepEqual(outside, [], `${screen}: keys out of sight`);
 }
 
+test("a number of pieces that is none, and a dinner that is over, are scrolled to", async (t) => {
+  const { site, phone } = await siteAndPhone(t, { time: EVENING });
+  const { page } = phone;
+  const person = new Person(phone);
+  await openApp(phone, site);
+  await person.tap("New cook");
+  await WAYS["text of 200 %"](page);
+  await page.locator("#count").fill("99");
+  await page.getByLabel("Weight each").fill("8");
+  await person.button(/^Add \d+ piece/).first().scrollIntoViewIfNeeded();
+  await person.tap(/^Add \d+ piece/);
+  await inSight(page, "#count-bad");
+  await page.getByLabel("Dinner at").fill("12:00");
+  await page.evaluate(() => scrollTo(0, document.body.scrollHeight));
+  await page.getByLabel("Dinner at").evaluate((field) => field.blur());
+  await inSight(page, "#dinner-bad");
+});
+
+/** Waits until something is said there, and is in sight. */
+function inSight(page, where) {
+  return page.waitForFunction((where) => {
+    const bad = document.querySelector(where);
+    const box = bad.getBoundingClientRect();
+    return bad.textContent && box.top >= 0 && box.bottom <= innerHeight;
+  }, where);
+}
+
 test("a field in error is scrolled to", async (t) => {
   const { site, phone } = await siteAndPhone(t, { time: EVENING });
   const { page } = phone;

@@ -123,6 +123,27 @@ test("with no dinner time nothing is done for dinner, and what rang is named as 
   await page.locator(".next .why", { hasText: /^So the pit holds 250/ }).waitFor();
 });
 
+test("what calls and what was done last share one row on every screen", async (t) => {
+  const { phone, person, clock } = await fourOn(t);
+  const { page } = phone;
+  await clock.fastForward("46:00");
+  await page.locator(".next.due").waitFor();
+  await show(page, "pit");
+  await person.typeReading("251");
+  await show(page, "cook");
+  await person.stored("Pit reads 251");
+  for (const screen of ["rest", "log", "more", "plan", "habits", "curves", "set-out", "kitchen", "rub"]) {
+    await show(page, screen);
+    await page.locator(".dock .open-alarm").waitFor();
+    const high = await page.evaluate(() => {
+      const top = (selector) => document.querySelector(selector).getBoundingClientRect().top;
+      return top(".dock .tabs") - top(".dock");
+    });
+    assert.ok(high <= DOCK, `${screen}: the dock is ${high} px high`);
+    await page.getByRole("button", { name: "Got it" }).first().waitFor();
+  }
+});
+
 test("nothing is next to come off once all is off", async (t) => {
   const { phone, person } = await fourOn(t);
   await phone.context.clock.fastForward("40:00");

@@ -78,5 +78,5 @@ test("a pull that was forgotten is told afterwards; what cannot be is refused wi
   await store(person);
   await person.stored("Piece 2 pulled");
   await person.goTo("Rest");
-  await phone.page.getByText(/Pulled 10 min ago/).waitFor();
+  await phone.page.getByText(/Resting 10 min/).waitFor();
 });

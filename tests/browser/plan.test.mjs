@@ -40,7 +40,7 @@ test("the way of loading is chosen by what it costs, and undone", async (t) => {
   const person = await planned(t, "20:30");
   const costs = await person.page.locator(".costs dd").allInnerTexts();
   assert.equal(costs.length, 2);
-  for (const cost of costs) assert.match(cost, /Total hold .+ lid opened .+ fuel .+ in time \d+%/);
+  for (const cost of costs) assert.match(cost, /Total hold .+ lid opened .+ pit going .+ in time \d+%/);
   const on = async () => (await lines(person)).filter((line) => /Put Pieces? .*on/.test(line));
   const together = new Set((await on()).map((line) => line.split("\n")[0]));
   assert.equal(together.size, 1);
@@ -56,6 +56,46 @@ test("the way of loading is chosen by what it costs, and undone", async (t) => {
   );
   await person.tap("Undo", { exact: true });
   await person.stored(/Undone/);
+});
+
+test("while a plan is worked out nothing of the one before is in sight", async (t) => {
+  const person = await planned(t, "20:30");
+  await person.page.evaluate(() => {
+    window.drawn = [];
+    const draw = () => {
+      const rows = document.querySelector(".plan .entries");
+      const seen = rows && getComputedStyle(rows).visibility === "visible";
+      window.drawn.push([document.querySelector(".last-done p")?.textContent ?? "", seen ? rows.innerText : null]);
+      requestAnimationFrame(draw);
+    };
+    draw();
+  });
+  const before = (await lines(person)).join("\n");
+  await person.page.getByText("All pulled together").first().tap();
+  await person.stored(/Loading of the pit/);
+  await person.page.waitForFunction((before) => {
+    const rows = document.querySelector(".plan .entries");
+    return getComputedStyle(rows).visibility === "visible" && [...rows.children].map((row) => row.innerText).join("\n") !== before;
+  }, before);
+  const drawn = await person.page.evaluate(() => window.drawn);
+  const told = drawn.filter(([done, seen]) => /Loading of the pit/.test(done) && seen !== null);
+  assert.deepEqual([...new Set(told.map(([, seen]) => seen))].length, 1, "one plan after the tap");
+});
+
+test("who owns a pellet grill starts the pit and is never told to feed it", async (t) => {
+  const person = await planned(t, "20:30");
+  assert.match((await lines(person)).join("\n"), /Light the fire[^]*Feed the fire/);
+  await person.tap("Pit, grate and times");
+  await person.page.getByLabel("Feed the fire every").waitFor();
+  await person.page.getByLabel("Type of pit").selectOption("Pellet grill");
+  await person.stored(/Type of pit: Pellet grill|How long things take/);
+  await person.page.getByLabel("Feed the fire every").waitFor({ state: "detached" });
+  // Hot in a quarter of an hour (common practice, no source), where the fire of an offset takes 40 minutes.
+  assert.equal(await person.page.getByLabel("Start to up to temp").inputValue(), "15");
+  await person.goTo("More");
+  await person.tap("Plan", { exact: true });
+  await person.page.locator(".entries li", { hasText: "Start the pit" }).waitFor();
+  assert.doesNotMatch(await person.page.locator(".screen").innerText(), /Feed|Light the fire/);
 });
 
 test("a dinner that cannot be made is said, with what could be done", async (t) => {

@@ -74,7 +74,7 @@ test("the rule chosen decides what proves, and undoing the reading takes the pro
   await wait(5);
   await read("166");
   await person.goTo("Rest");
-  await page.getByText(/Proved: 166\s°F read at/).waitFor();
+  await page.getByText(/Proved: 166\s°F at/).waitFor();
 
   await open("Proof rule and thermometers");
   await page.getByText(/Source: FDA Food Code 2022, 3-401\.11/).waitFor();
@@ -96,7 +96,7 @@ test("the rule chosen decides what proves, and undoing the reading takes the pro
   await page.getByText(/^165\s°F at once$/).tap();
   await person.stored(/Proof: 165\s°F at once/);
   await person.goTo("Rest");
-  await page.getByText(/Proved: 166\s°F read at/).waitFor();
+  await page.getByText(/Proved: 166\s°F at/).waitFor();
 
   await person.goTo("Log");
   await person.openEntry("Piece 1 reads 166");
@@ -135,7 +135,7 @@ test("by the table two readings prove what one does not", async (t) => {
   await wait(6);
   await read("154");
   await person.goTo("Rest");
-  await page.getByText(/Proved: 154\s°F read at/).waitFor();
+  await page.getByText(/Proved: 154\s°F at/).waitFor();
   assert.equal((await clockLines(person)).length, 0, "time that goes by is no jump");
 });
 
@@ -174,7 +174,7 @@ test("time that went by unseen is written down and not credited, and proves noth
   await wait(6);
   await read("153");
   await person.goTo("Rest");
-  await phone.page.getByText(/Proved: 153\s°F read at/).waitFor();
+  await phone.page.getByText(/Proved: 153\s°F at/).waitFor();
 });
 
 test("a clock set back while the app was closed is written down, and the time before it does not count", async (t) => {
@@ -182,7 +182,7 @@ test("a clock set back while the app was closed is written down, and the time be
   await wait(6);
   await read("154");
   await person.goTo("Rest");
-  await phone.page.getByText(/Proved: 154\s°F read at/).waitFor();
+  await phone.page.getByText(/Proved: 154\s°F at/).waitFor();
   const time = (await pageTime(phone.page)) - 20 * 60_000;
   await phone.switchOff();
   await phone.switchOn({ time });

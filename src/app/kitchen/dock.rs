@@ -1,3 +1,5 @@
+//! The kitchen's part of the dock.
+
 use leptos::prelude::*;
 
 use super::open_kitchen;

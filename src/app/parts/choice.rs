@@ -1,3 +1,5 @@
+//! One of a few, all in sight.
+
 use std::sync::Arc;
 
 use leptos::prelude::*;

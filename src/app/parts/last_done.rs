@@ -1,3 +1,5 @@
+//! What was done last, and the way back.
+
 use cook_model::log::Event;
 use leptos::prelude::*;
 

@@ -1,3 +1,5 @@
+//! What is not stored yet, and what is wrong with the phone's storage, in our own words.
+
 use leptos::prelude::*;
 
 use crate::device::storage::Trouble as Found;

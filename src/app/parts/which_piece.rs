@@ -1,3 +1,5 @@
+//! The choice of a piece, of all that were set out.
+
 use cook_model::piece::PieceId;
 use leptos::prelude::*;
 

@@ -11,7 +11,7 @@ use web_sys::HtmlElement;
 use crate::derived::Derived;
 use crate::getter::Getter;
 use crate::open_cook::open_cook;
-use crate::parts::{Each, Heading, If, Mending, TellLate};
+use crate::parts::{Each, Heading, If, Mending, SetAsideRow, TellLate};
 use crate::words::wording;
 use crate::{describe, say, show, tap_words};
 
@@ -86,7 +86,7 @@ pub fn CookLog() -> impl IntoView {
                     {move || {
                         set_aside()
                             .into_iter()
-                            .map(|one| view! { <li><p>{one.why}</p><code>{one.text}</code></li> })
+                            .map(|one| view! { <SetAsideRow one=one /> })
                             .collect_view()
                     }}
                 </ul>

@@ -84,11 +84,11 @@ fn RestRow(
             (_, Some(proof), _) => say!(
                 "live-proved-by",
                 temperature = show::reading(proof.temperature),
-                time = show::the_time(proof.at)
+                time = show::clock(proof.at)
             ),
             _ => {
                 let off = history.off().unwrap_or_else(|| cook.now());
-                say!("rest-off", age = show::age(off, cook.now()))
+                say!("rest-off", span = show::span(cook.now() - off))
             }
         })
     };

@@ -1,3 +1,5 @@
+//! One opening of the lid, led from piece to piece.
+
 use cook_model::cook::What;
 use cook_model::cook::duties::{Act, Duty};
 use cook_model::history::Instrument;

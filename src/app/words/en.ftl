@@ -163,7 +163,7 @@ live-no-reading = No reading yet
 live-read-instant = { $temperature } instant-read, { $age }
 live-read-leave-in = { $temperature } leave-in, { $age }
 live-peak = Peak about { $temperature } at { $time }
-live-proved-by = Proved: { $temperature } read at { $time }
+live-proved-by = Proved: { $temperature } at { $time }
 live-misplaced = The leave-in probe is probably not in the coldest spot, about { $length } off.
 
 ## What to do next
@@ -367,7 +367,7 @@ gear-new = Another one
 rest-title = Rest
 rest-none = Nothing is off the pit yet.
 rest-lead = Resting is no proof. A piece is proved by a reading of { $rule } or more in the thickest part, the lowest of two spots.
-rest-off = Pulled { $age }, not proved
+rest-off = Resting { $span }, not proved
 rest-covered = covered
 rest-uncovered = not covered
 rest-cover = Cover
@@ -427,9 +427,9 @@ entry-put-on = { $piece } on
 entry-taken-out = { $piece } out of the fridge
 entry-back-in-fridge = { $piece } back in the fridge
 entry-pit-read = Pit reads { $temperature }
-entry-read-instant = { $piece } reads { $temperature }, instant-read
+entry-read-instant = { $piece } reads { $temperature }
 entry-read-leave-in = { $piece } reads { $temperature }, leave-in
-entry-read-two = { $reading }, lowest of two
+entry-read-two = { $reading }, lowest of 2
 entry-second-place = Second spot no lower
 entry-second-place-piece = { $piece }: second spot no lower
 entry-vouched = Reading confirmed
@@ -538,6 +538,7 @@ trouble-replaced = A newer version of Pull Order is open in another window. Clos
 trouble-taken = Another window saved something else in this place.
 trouble-failed = The phone's storage failed.
 trouble-details = What the browser says
+set-aside-why = What was wrong with it
 trouble-reload = Reload
 
 ## More, settings

@@ -170,7 +170,7 @@ live-no-reading = Todavía sin lectura
 live-read-instant = { $temperature } instantánea, { $age }
 live-read-leave-in = { $temperature } sonda fija, { $age }
 live-peak = Máximo aprox. { $temperature } a { $time }
-live-proved-by = Comprobada: { $temperature } a { $time }
+live-proved-by = Comprobada: { $temperature }, { $time }
 live-misplaced = La sonda fija probablemente no está en el punto más frío, sino a { $length } aprox.
 
 ## What to do next
@@ -374,7 +374,7 @@ gear-new = Otro más
 rest-title = Reposo
 rest-none = Todavía no sale nada del ahumador.
 rest-lead = El reposo no comprueba nada. Una pieza queda comprobada con una lectura de { $rule } o más en la parte más gruesa, la menor de dos puntos.
-rest-off = Salió { $age }, sin comprobar
+rest-off = Reposa { $span }, sin comprobar
 rest-covered = cubierta
 rest-uncovered = sin cubrir
 rest-cover = Cubrir
@@ -384,7 +384,7 @@ rest-pack = Servida o en bolsa
 rest-put-back = Regresar al ahumador
 
 ## Log
-log-title = Bitácora del ahumado
+log-title = Bitácora
 log-empty = Todavía no pasa nada.
 log-show-all = Ver las { $count } entradas
 log-undo = Deshacer: { $what }
@@ -434,9 +434,9 @@ entry-put-on = { $piece }: al ahumador
 entry-taken-out = { $piece }: fuera del refrigerador
 entry-back-in-fridge = { $piece }: de vuelta en el refrigerador
 entry-pit-read = El ahumador marca { $temperature }
-entry-read-instant = { $piece }: { $temperature }, lectura instantánea
+entry-read-instant = { $piece }: { $temperature }
 entry-read-leave-in = { $piece }: { $temperature }, sonda fija
-entry-read-two = { $reading }, menor de dos
+entry-read-two = { $reading }, menor de 2
 entry-second-place = El segundo punto no es menor
 entry-second-place-piece = { $piece }: el segundo punto no es menor
 entry-vouched = Lectura confirmada
@@ -545,6 +545,7 @@ trouble-replaced = Hay una versión más nueva de Pull Order abierta en otra ven
 trouble-taken = Otra ventana guardó otra cosa en este lugar.
 trouble-failed = Falló el almacenamiento del teléfono.
 trouble-details = Lo que dice el navegador
+set-aside-why = Qué tenía de malo
 trouble-reload = Volver a cargar
 
 ## More, settings

@@ -107,12 +107,18 @@ macro_rules! gap_from_number {
 // A count on the screen is far below where the widest of these would not fit.
 gap_from_number!(u8, u16, u32, u64, usize, i32, i64);
 
+const TWO_POINTS: &str = "m..";
+const ONE_POINT: &str = "m.";
+
 /// The text of this name in the person's language. Prefer [`say!`](crate::say).
 ///
 /// Reads the language reactively: a text drawn inside a closure changes with it.
 pub fn text(name: &'static str, gaps: &[(&'static str, Gap)]) -> String {
     let texts = loaded(preferences::language());
-    texts.and_then(|texts| texts.filled(name, gaps)).unwrap_or_else(|| name.to_owned())
+    let filled =
+        texts.and_then(|texts| texts.filled(name, gaps)).unwrap_or_else(|| name.to_owned());
+    // A sentence that ends with "p.m." has one point there, not two (Ortografía de la lengua española).
+    if filled.contains(TWO_POINTS) { filled.replace(TWO_POINTS, ONE_POINT) } else { filled }
 }
 
 /// Words that a part of the screen shows, kept in the person's language.

@@ -1,3 +1,5 @@
+//! Salting ahead of the cook, by weight.
+
 use cook_model::kitchen::amounts::SaltLevel;
 use cook_model::kitchen::brine::{Brine, BrineProblem, Salting, salting};
 use cook_model::quantity::{Length, Mass, Span};

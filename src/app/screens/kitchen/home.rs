@@ -1,3 +1,5 @@
+//! The bags there are, and what can be done with them.
+
 use cook_model::kitchen::log::{BagId, Ending, KitchenEntry, KitchenWhat};
 use cook_model::kitchen::storage::Place;
 use cook_model::quantity::Moment;
@@ -11,7 +13,7 @@ use crate::device::{clock, feature, files};
 use crate::kitchen::{open_kitchen, reminder_file, words};
 use crate::navigate::{Screen, navigation};
 use crate::open_cook::open_cook;
-use crate::parts::{Each, Heading, If};
+use crate::parts::{Each, Heading, If, SetAsideRow};
 use crate::show::capital;
 use crate::words::wording;
 use crate::{describe, say, show};
@@ -244,9 +246,7 @@ fn SetAside() -> impl IntoView {
     let log = open_kitchen().log();
     let rows = move || {
         let set_aside = log.read().set_aside().to_vec().into_iter();
-        set_aside
-            .map(|one| view! { <li><p>{one.why}</p><code>{one.text}</code></li> })
-            .collect_view()
+        set_aside.map(|one| view! { <SetAsideRow one=one /> }).collect_view()
     };
     view! {
         <If holds=move || !log.read().set_aside().is_empty()>

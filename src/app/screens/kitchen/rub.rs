@@ -1,3 +1,5 @@
+//! The cook's own rub, in parts.
+
 use cook_model::kitchen::amounts::Fraction;
 use cook_model::kitchen::log::KitchenWhat;
 use cook_model::kitchen::rub::{Ingredient, Measure, Recipe};

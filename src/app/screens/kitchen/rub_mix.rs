@@ -1,3 +1,5 @@
+//! How much rub to mix for the day's pieces.
+
 use cook_model::cook::limits;
 use cook_model::kitchen::amounts::SaltLevel;
 use cook_model::kitchen::rub::{Coat, Mix, Recipe, RubProblem, USUAL_LIMIT};

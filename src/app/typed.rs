@@ -223,7 +223,8 @@ fn shown<Q: Typed>(limit: Q, inwards: fn(f64) -> f64) -> String {
     let scale = if fine == 1 { 10.0 } else { 1.0 };
     // A limit that is round in this unit is not to be moved by an error in its last bit.
     let scaled = (limit.in_unit() * scale * 1e6).round() / 1e6;
-    format!("{}\u{a0}{}", show::number(inwards(scaled) / scale, fine), Q::unit())
+    let (number, unit) = (show::number(inwards(scaled) / scale, fine), Q::unit());
+    if unit.is_empty() { number } else { format!("{number}\u{a0}{unit}") }
 }
 
 /// The last moment at which the clock showed this time ("18:30"), up to now.

@@ -73,6 +73,8 @@ test("a number of pieces that is none, and a dinner that is over, are scrolled t
   await person.button(/^Add \d+ piece/).first().scrollIntoViewIfNeeded();
   await person.tap(/^Add \d+ piece/);
   await inSight(page, "#count-bad");
+  assert.equal(await page.locator("#count-bad").innerText(), "Between 1 and 40 is accepted.");
+  await page.evaluate(() => document.documentElement.style.removeProperty("font-size"));
   await page.getByLabel("Dinner at").fill("12:00");
   await page.evaluate(() => scrollTo(0, document.body.scrollHeight));
   await page.getByLabel("Dinner at").evaluate((field) => field.blur());
@@ -84,7 +86,7 @@ function inSight(page, where) {
   return page.waitForFunction((where) => {
     const bad = document.querySelector(where);
     const box = bad.getBoundingClientRect();
-    return bad.textContent && box.top >= 0 && box.bottom <= innerHeight;
+    return /\S/.test(bad.textContent) && box.top >= 0 && box.bottom <= innerHeight;
   }, where);
 }
 

@@ -84,7 +84,7 @@ fn RestRow(
             (_, Some(proof), _) => say!(
                 "live-proved-by",
                 temperature = show::reading(proof.temperature),
-                time = show::clock(proof.at)
+                time = show::clock_short(proof.at)
             ),
             _ => {
                 let off = history.off().unwrap_or_else(|| cook.now());

@@ -18,6 +18,9 @@ pub const USUAL_RUNS: u32 = 20_000;
 /// The longest input in bytes: some fifty entries.
 const LONGEST: u32 = 20_000;
 
+/// One that takes longer than so many seconds hangs: an honest day's log takes milliseconds.
+const HANGS: u32 = 60;
+
 /// Gives each target so many inputs, always the same ones for the same code.
 pub fn run(machine: &Machine, runs: u32) -> Result<()> {
     let path = path_with(&[tools::cargo_fuzz(machine)?], &machine.path)?;
@@ -39,6 +42,7 @@ pub fn run(machine: &Machine, runs: u32) -> Result<()> {
             .args(["--", "-seed=1"])
             .arg(format!("-runs={runs}"))
             .arg(format!("-max_len={LONGEST}"))
+            .arg(format!("-timeout={HANGS}"))
             .arg(format!("-dict={}", folder.join("words.dict").display()));
         let passed = step(&format!("fuzzing {name}, {runs} inputs"), || openly(&mut cargo))?;
         if !passed {

@@ -770,7 +770,7 @@ kitchen-title = Cocina
 kitchen-tabs = Partes de la cocina
 kitchen-tab-bags = Bolsas
 kitchen-tab-portions = Porciones
-kitchen-tab-rub = Sazonador
+kitchen-tab-rub = Rub
 kitchen-empty = Todavía no hay bolsas. Después del reposo, corta las piezas en porciones y empácalas aquí.
 kitchen-may-be-deleted = Un iPhone puede borrar lo que guarda una página web después de una semana sin visitarla, y otros teléfonos cuando les falta espacio. Pon la aplicación en la pantalla de inicio y guarda los recordatorios en tu calendario.
 kitchen-weight = { $weight } en bolsas. Come primero la de arriba.
@@ -884,7 +884,7 @@ portions-weighings = { $count ->
     [one] La estimación cuenta 1 pesada tuya.
    *[other] La estimación cuenta { $count } pesadas tuyas.
  }
-portions-source = Lo que tiene una porción: USDA Standard Reference 28, pechuga cruda, por el peso en crudo; se supone que solo se pierde agua. La sal cuenta el sazonador y la solución añadida elegidos en Sazonador.
+portions-source = Lo que tiene una porción: USDA Standard Reference 28, pechuga cruda, por el peso en crudo; se supone que solo se pierde agua. La sal cuenta el sazonador y la solución añadida elegidos en Rub.
 portions-weigh = Todas juntas en la báscula ({ $unit })
 portions-weigh-hint = Déjalo vacío para usar la estimación. Cada pesada mejora las próximas.
 portions-type-pieces = Escribir piezas ya cocidas
@@ -1006,7 +1006,7 @@ caution-slow-to-thaw = Es demasiado tiempo en agua más caliente que un refriger
 caution-days-unknown = Esta etiqueta no dice cuántos días estuvo en el refrigerador antes de congelarse. Cuatro días en total, antes y después, es lo máximo.
 caution-local-code = Las normas sanitarias de tu lugar van antes que todo lo de aquí.
 
-rub-title = Sazonador
+rub-title = Rub o sazonador
 rub-own-name = Mi sazonador
 rub-another = Otro sazonador
 rub-new-name = Su nombre

@@ -25,7 +25,9 @@ fn bag(mm: f64) -> Portion {
 fn a_brine_longer_than_two_days_outlasts_raw_poultry() {
     let outlasts = |mm: f64| {
         let level = SaltLevel::from_g_per_100g(1.0);
-        salting(Brine::Dry, Mass::from_g(1000.0), Length::from_mm(mm), level).unwrap().outlasts_raw
+        salting(Brine::Dry, Mass::from_g(1000.0), Length::from_mm(mm), level, SaltLevel::NONE)
+            .unwrap()
+            .outlasts_raw
     };
     assert!(!outlasts(36.0) && outlasts(42.0));
 }

@@ -279,7 +279,7 @@ test("prompts to clean come where they belong, go with one tap, and can be turne
   await prompt.waitFor();
   await person.tap("Done", { exact: true });
   await person.stored("Cleaned");
-  assert.equal(await prompt.count(), 0);
+  await prompt.waitFor({ state: "detached" });
   await wait(10);
   await read("125");
   await prompt.waitFor();

@@ -3,8 +3,8 @@
 
 use cook_model::cook::What;
 use cook_model::history::Tolerances;
-use cook_model::quantity::TemperatureDifference;
-use cook_model::safety::Proof;
+use cook_model::quantity::{Temperature, TemperatureDifference, to_minutes};
+use cook_model::safety::{FatColumn, LOWEST_HELD, Proof, dwell_at};
 
 use crate::support::{Cook, PHONE, at, held_rule, leave_in, piece, read};
 
@@ -142,4 +142,47 @@ fn the_first_proof_is_told() {
     let told = proof(&cook).unwrap();
     assert_eq!((told.at, told.temperature.f().round()), (at(75.0), 166.0));
     assert_eq!(told.held_since, None);
+}
+
+/// The table as it was read in copies (12 %: 142 to 144 F as the longer of two copies; 5 %: the column
+/// from memory), in minutes. Between two rows the colder one holds.
+#[test]
+fn the_table() {
+    let rows = |fat, rows: &[(f64, f64)]| {
+        for (f, minutes) in rows {
+            let told = dwell_at(Temperature::from_f(*f), fat).unwrap();
+            assert!((to_minutes(told) - minutes).abs() < 0.06, "{f} F: {told}");
+        }
+    };
+    rows(
+        FatColumn::Twelve,
+        &[
+            (136.0, 81.4),
+            (137.0, 65.5),
+            (138.0, 52.9),
+            (139.0, 43.0),
+            (140.0, 35.0),
+            (141.0, 28.7),
+            (142.0, 23.7),
+            (143.0, 19.8),
+            (144.0, 16.6),
+            (148.9, 16.6),
+            (149.0, 5.4),
+            (150.0, 4.2),
+            (164.0, 4.2),
+        ],
+    );
+    rows(
+        FatColumn::Five,
+        &[
+            (136.0, 68.4),
+            (140.0, 27.5),
+            (145.0, 9.2),
+            (150.0, 2.8),
+            (155.0, 47.7 / 60.0),
+            (160.0, 14.8 / 60.0),
+        ],
+    );
+    assert_eq!(dwell_at(Temperature::from_f(135.5), FatColumn::Five), None);
+    assert!((LOWEST_HELD.f() - 136.0).abs() < 1e-9);
 }

@@ -159,21 +159,24 @@ fn a_reading_from_the_future_runs_nothing_out() {
     assert_eq!(run_out(&cook, 81.0), None);
 }
 
-/// Meat as warm as the kitchen was out too long before it was told of: that limit ran out then.
+/// Meat of 79 F in a kitchen of 80 lay out for 38 ln(39) = 138 min at the least before it was first told
+/// of: its two hours ran out before that.
 #[test]
 fn a_limit_before_it_was_told_of_ran_out_then() {
     let What::PieceSetOut { piece: number, mut facts, name } = set_out(1, 38.0) else { panic!() };
-    facts.start = Temperature::from_f(85.0);
+    facts.start = Temperature::from_f(79.0);
     for taken_out in [false, true] {
         let mut cook = Cook::default();
         cook.write(0.0, What::PieceSetOut { piece: number, facts, name: name.clone() });
         if taken_out {
             out(&mut cook, 0.0);
+            away(&mut cook, 5.0);
+            out(&mut cook, 25.0);
         }
         cook.write(if taken_out { 30.0 } else { 0.0 }, put_on(1));
         let over = run_out(&cook, 200.0).unwrap();
         assert_eq!(over.kind, ClockKind::RawOut);
-        assert!(over.deadline < at(0.0), "{}", over.deadline);
+        assert!(over.deadline < at(-10.0) && over.deadline > at(-30.0), "{}", over.deadline);
     }
 }
 
@@ -193,4 +196,15 @@ fn a_limit_that_ran_out_stays_beside_a_new_clock() {
     assert!(shown(&cook, 360.0));
     cook.write(361.0, packed(1));
     assert!(shown(&cook, 400.0));
+}
+
+/// A pit that fell says nothing of meat that is still in the refrigerator.
+#[test]
+fn a_cold_pit_warms_no_meat_in_the_refrigerator() {
+    let mut cook = Cook::two_on();
+    cook.write(0.0, set_out(3, 38.0));
+    for (minute, f) in [(30.0, 250.0), (60.0, 100.0)] {
+        cook.write(minute, What::PitRead { temperature: Temperature::from_f(f) });
+    }
+    assert_eq!(cook.state().life(piece(3), at(90.0)).unwrap().warm, minutes(0.0));
 }

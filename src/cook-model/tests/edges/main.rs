@@ -3,6 +3,7 @@
 //! with room on both sides.
 #![allow(clippy::unwrap_used, reason = "in a test a failed unwrap is a failed test")]
 
+mod calls;
 mod clocks;
 mod entries;
 mod holds;

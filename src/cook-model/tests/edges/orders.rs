@@ -3,7 +3,7 @@
 use cook_model::cook::{DeviceId, What};
 use cook_model::safety::Shortfall;
 
-use crate::support::{Cook, OTHER_PHONE, PHONE, read};
+use crate::support::{Cook, OTHER_PHONE, PHONE, put_on, read, set_out};
 use crate::why_not;
 
 const THIRD_PHONE: DeviceId = DeviceId(9);
@@ -63,5 +63,42 @@ fn without_a_jump_times_tell_the_order() {
     let mut cook = Cook::two_on();
     cook.write(80.0, read(1, 166.0, 2));
     cook.write_as(PHONE, 70.0, 82.0, read(1, 160.0, 2));
+    assert!(cook.is_proved(1));
+}
+
+/// Nor does the clock of the first phone, half an hour slow until it was set right.
+#[test]
+fn a_slow_clock_set_right_cooks_nothing() {
+    let mut cook = Cook::default();
+    for what in [set_out(1, 38.0), put_on(1)] {
+        cook.write_as(OTHER_PHONE, 0.0, 0.0, what);
+    }
+    cook.write(40.0, read(1, 118.0, 2));
+    cook.write(41.0, What::Noted { text: String::new() });
+    cook.write(73.0, What::ClockJumped);
+    cook.write_as(OTHER_PHONE, 75.0, 75.0, read(1, 166.0, 2));
+    assert_eq!(why_not(&cook), Some(Shortfall::TooFast));
+}
+
+/// A clock that has nothing to do with two readings takes no time away between them, before, between or
+/// after; nor does one set back half an hour make what was written first the later.
+#[test]
+fn a_wrong_clock_elsewhere_takes_no_time_away() {
+    for jump in [10.0, 60.0, 90.0] {
+        let mut cook = Cook::two_on();
+        let mut readings = vec![(50.0, 118.0), (78.0, 166.0)].into_iter().peekable();
+        while let Some((minute, f)) = readings.next_if(|(minute, _)| *minute < jump) {
+            cook.write(minute, read(1, f, 2));
+        }
+        set_right(&mut cook, THIRD_PHONE, jump);
+        for (minute, f) in readings {
+            cook.write(minute, read(1, f, 2));
+        }
+        assert!(cook.is_proved(1), "jump at {jump}");
+    }
+    let mut cook = Cook::two_on();
+    cook.write(80.0, read(1, 150.0, 2));
+    cook.write(50.0, What::ClockJumped);
+    cook.write(78.0, read(1, 166.0, 2));
     assert!(cook.is_proved(1));
 }

@@ -143,6 +143,7 @@ fn why(duty: &Duty) -> String {
         Why::Peak { temperature } => {
             say!("why-peak", temperature = show::temperature(*temperature))
         }
+        Why::Unproved => say!("why-unproved"),
         Why::Usual | Why::Forecast { .. } => String::new(),
     }
 }

@@ -225,6 +225,7 @@ do-keep-hot = Keep { $pieces } hot
 do-serve = Serve { $pieces }
 why-reads = It read { $temperature }.
 why-peak = Likely at its hottest, about { $temperature }.
+why-unproved = No reading proves it, or none does any more. Do not eat it unless the log is put right.
 why-keep-hot = Foil on, in a 170 °F (75 °C) oven or a warm cooler. It must stay at 140 °F (60 °C) or hotter: read one now.
 act-answer = Answer
 act-check = Lid up: start checking

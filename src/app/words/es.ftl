@@ -232,6 +232,7 @@ do-keep-hot = Conserva el calor de { $pieces }
 do-serve = Sirve { $pieces }
 why-reads = Marcó { $temperature }.
 why-peak = Debe estar en su máximo, aprox. { $temperature }.
+why-unproved = Ninguna lectura la comprueba, o ya ninguna. No la comas si no se corrige la bitácora.
 why-keep-hot = Con papel aluminio, en un horno a 170 °F (75 °C) o en una hielera tibia. Debe seguir a 140 °F (60 °C) o más: mide una ahora.
 act-answer = Responder
 act-check = Tapa abierta: empezar a medir

@@ -70,10 +70,9 @@ fn any_log() -> impl Strategy<Value = Log> {
 fn may_name(act: &Act, known: &PieceState) -> bool {
     let stage = known.stage;
     match act {
-        // What is in a bag must be proved: a doubt about that is still to be settled.
-        Act::Answer { .. } => stage != Stage::Packed || known.is_packed_unproved(),
-        // What was out too long before it was bagged is no food in the bag either.
-        Act::Discard => stage != Stage::Packed || known.run_out.is_some(),
+        // What is in a bag must be proved, and not have been out too long before: a doubt about that is
+        // still to be settled, and what it never was, or is no more, is no food in the bag either.
+        Act::Answer { .. } | Act::Discard => stage != Stage::Packed || known.is_packed_unproved(),
         Act::Pull | Act::Reseat | Act::Read | Act::Check => stage == Stage::On,
         Act::PutOn | Act::TakeOut | Act::PutAway => stage == Stage::Raw,
         Act::PutBack | Act::Prove => stage == Stage::Resting,

@@ -11,6 +11,7 @@ mod fire;
 mod gather;
 mod limit;
 mod on_pit;
+mod packed;
 mod raw;
 mod resting;
 mod under_way;
@@ -79,6 +80,8 @@ pub enum Why {
     Pit(OffTarget),
     /// A safety limit.
     Limit(Clock),
+    /// It was served or packed, and no reading proves it.
+    Unproved,
 }
 
 impl Duty {
@@ -105,7 +108,8 @@ pub fn duties(seen: &Seen) -> Vec<Duty> {
             Stage::On => all.extend(on_pit::duties(seen, history)),
             Stage::Resting => all.extend(resting::unproved(seen, history)),
             Stage::Proved => all.extend(resting::proved(seen, history)),
-            Stage::Raw | Stage::Packed => {}
+            Stage::Packed => all.extend(packed::unproved(seen, standing, history)),
+            Stage::Raw => {}
         }
     }
     all.extend(raw::duties(seen));

@@ -174,6 +174,7 @@ fn a_limit_before_it_was_told_of_ran_out_then() {
             out(&mut cook, 25.0);
         }
         cook.write(if taken_out { 30.0 } else { 0.0 }, put_on(1));
+        cook.write(60.0, read(1, 100.0, 2));
         let over = run_out(&cook, 200.0).unwrap();
         assert_eq!(over.kind, ClockKind::RawOut);
         assert!(over.deadline < at(-10.0) && over.deadline > at(-30.0), "{}", over.deadline);

@@ -1,10 +1,11 @@
 //! What speaks against a proof: a colder reading that nothing explains, until it is resolved.
 
-use cook_model::cook::{Stage, What};
+use cook_model::cook::duties::{Act, Duty, duties};
+use cook_model::cook::{Seen, Stage, What};
 use cook_model::quantity::Temperature;
 use cook_model::safety::Shortfall;
 
-use crate::support::{Cook, OTHER_PHONE, leave_in, packed, pulled, read, undo};
+use crate::support::{Cook, OTHER_PHONE, at, leave_in, packed, piece, pulled, read, undo};
 use crate::{proved_cook, why_not};
 
 fn vouch(cook: &mut Cook, minute: f64, reading: cook_model::history::EntryId) {
@@ -152,4 +153,36 @@ fn the_proof_was_undone_after_packing() {
     let state = cook.state();
     assert_eq!(state.pieces[0].stage, Stage::Packed);
     assert!(state.pieces[0].is_packed_unproved());
+}
+
+/// What is packed and not proved any more is not eaten: that is said where all is said that is to be done,
+/// until it is thrown away or proved again.
+#[test]
+fn what_lost_its_proof_after_packing_is_to_be_thrown_away() {
+    let asked = |cook: &Cook, minute: f64| {
+        let all = duties(&Seen::of(&cook.log, at(minute)));
+        let of_it = |duty: &&Duty| duty.act == Act::Discard && duty.pieces == [piece(1)];
+        all.iter().find(of_it).is_some_and(|duty| duty.is_due(at(minute)))
+    };
+    let mut cook = proved_cook();
+    cook.write(90.0, packed(1));
+    assert!(!asked(&cook, 91.0));
+    let undoing = cook.write(91.0, undo(5));
+    assert!(asked(&cook, 92.0) && asked(&cook, 5000.0));
+    // No forecast has looked yet: a piece is not called lost before it has.
+    let opened = duties(&Seen::facts(&cook.log, at(92.0)));
+    assert!(opened.iter().all(|duty| duty.act != Act::Discard || duty.pieces != [piece(1)]));
+    let mut right_again = cook.clone();
+    right_again.write(93.0, What::Undone { entry: undoing });
+    assert!(!asked(&right_again, 94.0));
+    cook.write(93.0, What::Discarded { piece: piece(1) });
+    assert!(!asked(&cook, 94.0));
+    // A reading that does not fit is asked about first: it may be right.
+    let mut doubted = Cook::two_on();
+    let reading = doubted.write(30.0, read(1, 166.0, 2));
+    doubted.write(31.0, pulled(1));
+    doubted.write(32.0, packed(1));
+    assert!(!asked(&doubted, 33.0));
+    doubted.write(34.0, What::ReadingVouched { reading });
+    assert!(!asked(&doubted, 35.0));
 }

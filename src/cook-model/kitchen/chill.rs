@@ -116,7 +116,7 @@ pub fn chill(
     let late = times(&portion.thicker(MARGIN), core, cooling);
     let before = if core < HOT { under_hot } else { Span::zero() };
     let mut cautions = vec![Caution::TwoHours];
-    if before > COOL_SECOND.1 || (before > COOL_FIRST.1 && core > MIDDLE) {
+    if before > COOL_SECOND.1 || (before > COOL_FIRST.1 && core >= MIDDLE) {
         cautions.push(Caution::CoolingOver);
     } else if before > COOL_FIRST.1 {
         cautions.push(Caution::MiddleNotSeen);

@@ -22,8 +22,9 @@ pub const USUAL_CORE: Temperature = Temperature::from_f(135.0);
 /// Usual bath: a sealed whole breast in it for about an hour is hot through (common practice, no
 /// source).
 pub const USUAL_BATH: Temperature = Temperature::from_f(145.0);
-/// The core creeps up to the bath at last: nearer than this takes for ever.
-const LEAST_LEAD: TemperatureDifference = TemperatureDifference::from_f(3.0);
+/// The core creeps up to the bath at last: nearer than 3 F takes for ever (common practice, no source). A
+/// thousandth less, so that 3 F typed in whole degrees are 3 F.
+const LEAST_LEAD: TemperatureDifference = TemperatureDifference::from_f(2.999);
 /// The hottest water.
 const HOTTEST_BATH: Temperature = Temperature::from_f(212.0);
 

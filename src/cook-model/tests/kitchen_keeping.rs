@@ -212,3 +212,19 @@ fn a_bag_of_a_piece_whose_proof_fell() {
     cook.write(91.0, undo(5));
     assert!(!cook.state().are_proved(&[piece(1)]));
 }
+
+/// FoodSafety.gov chart, 3 to 4 days: between the third and the fourth it is to be eaten now.
+#[test]
+fn a_bag_in_its_last_days_is_due() {
+    let (log, id) = packed_bag(Brings::default(), Place::Fridge, Span::hours(1));
+    let due = |at: Moment| state(&log, id).is_due(at);
+    assert!(due(evening(4)) && due(evening(5)));
+    assert!(!due(evening(4) - Span::minutes(1)) && !due(evening(5) + Span::minutes(1)));
+}
+
+/// What brings nothing is stored without a word of it, so that an older version reads it as it wrote it.
+#[test]
+fn what_brings_nothing_is_stored_as_ever() {
+    let (log, _) = packed_bag(Brings::default(), Place::Fridge, Span::hours(1));
+    assert!(!serde_json::to_string(&log.entries()[0]).unwrap().contains("brings"));
+}

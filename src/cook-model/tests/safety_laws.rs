@@ -178,6 +178,16 @@ impl Honest {
         if after < 0.0 { pull + 1.5 * after } else { rest - 0.5 * (after - 10.0).max(0.0) }
     }
 
+    /// Whether the piece is called proved after some one of the readings.
+    fn was_ever_proved(&self, hotter: f64) -> bool {
+        let whole = self.cook(hotter);
+        let mut cook = Cook::default();
+        whole.log.entries().iter().any(|entry| {
+            cook.log.insert(entry.clone());
+            matches!(entry.what, What::SecondPlaceTried { .. }) && cook.is_proved(1)
+        })
+    }
+
     /// The cook, with the peak moved by so much. Every question is answered with yes.
     fn cook(&self, hotter: f64) -> Cook {
         let mut cook = Cook::two_on();
@@ -213,4 +223,28 @@ fn honest_readings_of_a_core_that_never_reached_163_f_prove_it_in_less_than_1_of
     }
     assert!(falsely * 1000 <= DRAWN, "{falsely} of {DRAWN}");
     assert!(rightly * 2 > DRAWN, "only {rightly} of {DRAWN} at 171 F");
+}
+
+/// One who pokes a resting piece each minute until a reading is lucky, all of one rest by one thermometer.
+/// Its core comes near to 163 F, for colder ones prove less often.
+fn poking_each_minute() -> impl Strategy<Value = Honest> {
+    let scatters = prop::collection::vec(normal(), 14);
+    (honest(), 162.5..163.0_f64, scatters).prop_map(|(honest, peak, scatters)| {
+        let readings = (1..).map(f64::from).zip(scatters);
+        let readings = readings.map(|(minute, scatter)| (minute, scatter, 2)).collect();
+        Honest { peak, readings, ..honest }
+    })
+}
+
+/// What is called proved for a minute may be served in it: each reading is judged as it is written.
+#[test]
+fn poking_each_minute_of_a_rest_below_163_f_proves_it_in_less_than_1_of_1000() {
+    const DRAWN: usize = 2_000;
+    let mut runner = TestRunner::deterministic();
+    let mut drawn = || poking_each_minute().new_tree(&mut runner).unwrap().current();
+    let falsely = (0..DRAWN).filter(|_| drawn().was_ever_proved(0.0)).count();
+    assert!(falsely * 1000 <= DRAWN, "{falsely} of {DRAWN}");
+    // The same hands and thermometer with cores that do reach 165 F: the law is not empty.
+    let rightly = (0..100).filter(|_| drawn().was_ever_proved(8.0)).count();
+    assert!(rightly > 50, "only {rightly} of 100 at 170 to 171 F");
 }

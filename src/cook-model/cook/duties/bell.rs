@@ -34,7 +34,6 @@ pub(super) fn set(seen: &Seen, all: &mut [Duty]) {
 
 /// What a duty calls for, and when.
 fn calls(duty: &Duty) -> Vec<(AlarmKind, Moment)> {
-    let planned = duty.why == Why::Usual;
     match (&duty.act, &duty.why) {
         (Act::Pull, _) => vec![(AlarmKind::LikelyPastTarget, duty.from + TO_PULL)],
         (Act::Check, Why::Forecast { past, .. }) => {
@@ -42,7 +41,6 @@ fn calls(duty: &Duty) -> Vec<(AlarmKind, Moment)> {
                 past.map(|past| (AlarmKind::LikelyPastTarget, past.max(duty.from + TO_PULL)));
             [(AlarmKind::CheckDue, duty.from)].into_iter().chain(past).collect()
         }
-        (Act::Check, _) => vec![(AlarmKind::CheckDue, duty.from)],
         (Act::MendFire, _) => vec![(AlarmKind::FireDue, duty.from + fire::READ_AGAIN)],
         (Act::HurryUp | Act::PutAway | Act::Chill | Act::Discard, Why::Limit(clock)) => {
             let kind = match clock.kind {
@@ -55,7 +53,7 @@ fn calls(duty: &Duty) -> Vec<(AlarmKind, Moment)> {
         (Act::Prove, _) => vec![(AlarmKind::ProofReadingDue, duty.from)],
         (Act::Chore { chore }, _) => vec![(AlarmKind::ChoreDue(*chore), duty.from)],
         (Act::TakeOut, _) => vec![(AlarmKind::ChoreDue(Chore::OutOfFridge), duty.from)],
-        (Act::PutOn, _) if planned => vec![(AlarmKind::PutOnDue, duty.from)],
+        (Act::PutOn, _) => vec![(AlarmKind::PutOnDue, duty.from)],
         (Act::KeepHot, _) => vec![(AlarmKind::KeepHotDue, duty.from)],
         (Act::Serve | Act::Pack, _) => vec![(AlarmKind::RestOver, duty.from)],
         _ => Vec::new(),

@@ -39,13 +39,9 @@ fn of_clock(seen: &Seen, piece: PieceId, clock: Clock) -> Vec<Duty> {
         ClockKind::ToFridge => (known.stage == Stage::Proved).then_some(Act::Chill),
         ClockKind::CoolTo70 | ClockKind::CoolTo41 => return Vec::new(),
     };
-    // What was done in time runs out no more.
-    if clock.done.is_some_and(|done| done <= clock.deadline) {
-        return Vec::new();
-    }
     let [warning, deadline] = clock.calls();
     let of = |act, from| Duty::of(act, vec![piece], from, Why::Limit(clock));
-    let before = before.map(|act| Duty { until: Some(deadline), ..of(act, warning) });
+    let before = before.map(|act| of(act, warning));
     before.into_iter().chain([of(Act::Discard, deadline)]).collect()
 }
 

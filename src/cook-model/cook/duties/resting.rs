@@ -111,7 +111,7 @@ pub(super) fn proved(seen: &Seen, history: &PieceHistory) -> Vec<Duty> {
     let serve = wanted.map_or(all_rested, |wanted| wanted.max(all_rested));
     all.push(Duty::of(Act::Serve, piece.clone(), serve, Why::Usual));
     if serve - all_rested > EARLY {
-        let again = keep_again(seen, history, rested);
+        let again = keep_again(seen, rested);
         if again < serve {
             let keep = Duty::of(Act::KeepHot, piece, again, Why::Usual);
             all.push(Duty { until: Some(serve), ..keep });
@@ -122,8 +122,8 @@ pub(super) fn proved(seen: &Seen, history: &PieceHistory) -> Vec<Duty> {
 
 /// When what is kept hot is to be read again: one of the pieces kept tells of all, also one whose own rest
 /// ends a moment later. What was found too cold is warmed, and read sooner; its limit out of the cold runs on.
-fn keep_again(seen: &Seen, history: &PieceHistory, rested: Moment) -> Moment {
-    let mut kept: Option<&CoreReading> = history.pokes().rfind(|reading| reading.at > rested);
+fn keep_again(seen: &Seen, rested: Moment) -> Moment {
+    let mut kept: Option<&CoreReading> = None;
     for (standing, other) in seen.state.each_piece() {
         let since = self::rested(seen, other).filter(|_| standing.stage == Stage::Proved);
         let since = since.map(|since| since - ONE_TRIP);

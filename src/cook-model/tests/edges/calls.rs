@@ -1,7 +1,7 @@
 //! What calls a person, and what is asked of a piece whose limit runs out while another's does not.
 
 use cook_model::cook::alarms::{AlarmKind, alarms};
-use cook_model::cook::duties::{Act, Duty, duties, in_order};
+use cook_model::cook::duties::{Act, Duty, Why, duties, in_order};
 use cook_model::cook::{Chore, Seen, What};
 use cook_model::quantity::{Moment, Span, Temperature, minutes};
 
@@ -111,4 +111,20 @@ fn a_piece_is_thrown_away_once() {
     assert_eq!(thrown.len(), 1);
     assert_eq!(thrown[0].from, at(240.0));
     assert!(thrown[0].from - at(0.0) <= Span::hours(4));
+}
+
+/// At the very moment at which something falls due, when it calls, it stands among what is due by its urgency.
+#[test]
+fn what_falls_due_now_is_due() {
+    let duty = |act, minute: f64| Duty {
+        act,
+        pieces: vec![piece(1)],
+        from: at(minute),
+        until: None,
+        why: Why::Usual,
+        bells: Vec::new(),
+    };
+    let all = [duty(Act::KeepHot, 60.0), duty(Act::Pull, 70.0)];
+    assert_eq!(in_order(&all, at(70.0))[0].act, Act::Pull);
+    assert_eq!(in_order(&all, at(69.9))[0].act, Act::KeepHot);
 }

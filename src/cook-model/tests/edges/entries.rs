@@ -175,3 +175,25 @@ fn an_offset_is_added_to_what_is_shown() {
         assert_eq!(told, [meant, proves, 166.0]);
     }
 }
+
+/// What is covered is not asked to be covered; and nobody lays foil over what is on the pit.
+#[test]
+fn a_piece_is_covered_once_it_is_off() {
+    let mut cook = Cook::two_on();
+    let early = cook.write(70.0, What::Covered { piece: piece(1) });
+    assert_eq!(why(&cook, early), Some(Problem::AlreadyOn));
+    cook.write(76.0, pulled(1));
+    for minute in [78.0, 90.0] {
+        cook.write(minute, What::Covered { piece: piece(1) });
+    }
+    assert_eq!(history(&cook).spells[0].covered, Some(at(78.0)));
+}
+
+/// A reading of the very moment at which a piece goes on is one of a piece that is on.
+#[test]
+fn what_is_read_as_it_goes_on_is_of_that_spell() {
+    let mut cook = Cook::two_on();
+    let reading = cook.write(0.0, read(1, 38.0, 1));
+    cook.write(1.0, What::SecondPlaceTried { reading });
+    assert_eq!(history(&cook).readings[0].places, 2);
+}

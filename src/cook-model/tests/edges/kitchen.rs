@@ -5,10 +5,14 @@ use cook_model::kitchen::brine::{Brine, salting};
 use cook_model::kitchen::caution::Caution;
 use cook_model::kitchen::chill::{ChillProblem, Cooling, chill};
 use cook_model::kitchen::form::Form;
-use cook_model::kitchen::reheat::{BathPlan, ReheatProblem, USUAL_BATH, USUAL_CORE, bath_time};
+use cook_model::kitchen::reheat::{
+    BathPlan, ReheatProblem, Thawing, USUAL_BATH, USUAL_CORE, bath_time, thaw_time,
+};
 use cook_model::kitchen::shape::Portion;
-use cook_model::kitchen::storage::{Packing, Place};
-use cook_model::quantity::{Length, Mass, Span, Temperature, to_minutes};
+use cook_model::kitchen::storage::{Keeps, Packing, Place, Stay, keeps};
+use cook_model::quantity::{Length, Mass, Span, Temperature, seconds, to_minutes};
+
+use crate::support::at;
 
 fn bag(mm: f64) -> Portion {
     Portion {
@@ -46,7 +50,7 @@ fn a_bath_keeps_hot_food_hot() {
     };
     assert_eq!(asked(134.0, 160.0), Err(ReheatProblem::Core));
     assert_eq!(asked(190.0, 205.0), Err(ReheatProblem::Core));
-    for (core, bath) in [(135.0, 145.0), (164.5, 175.0), (184.0, 200.0)] {
+    for (core, bath) in [(135.0, 145.0), (164.5, 175.0), (165.0, 175.0), (184.0, 200.0)] {
         let told = asked(core, bath).unwrap();
         assert_eq!(told.contains(&Caution::LeftoversTo165), core < 165.0, "{core} F");
     }
@@ -92,4 +96,114 @@ fn the_ways_of_chilling_in_order() {
     assert!(bath < ice && ice < fridge, "{bath} {ice} {fridge}");
     assert!((40.0..65.0).contains(&bath), "{bath}");
     assert!((1.05..1.6).contains(&(ice / bath)), "{ice}");
+}
+
+/// FDA Food Code 2022, 3-501.19(B), from memory: four hours in all. What it brings with it counts in, and
+/// just four hours are within them.
+#[test]
+fn what_a_bag_brings_counts_into_the_four_hours() {
+    let plan = |warm| BathPlan {
+        portion: bag(15.0),
+        from: Place::Fridge,
+        bath: USUAL_BATH,
+        core: USUAL_CORE,
+        warm,
+    };
+    let slow = |warm| bath_time(&plan(warm)).unwrap().cautions.contains(&Caution::SlowToWarm);
+    let left = Span::hours(4) - bath_time(&plan(Span::zero())).unwrap().warming;
+    assert!(left > Span::hours(2));
+    assert!(!slow(left) && slow(left + seconds(1.0)));
+}
+
+/// Without air *Clostridium botulinum* can grow where it is not cold enough (FDA Food Code 2022, 3-502.12,
+/// from memory): that is said of what was sealed so, and of nothing else.
+#[test]
+fn what_is_sealed_without_air_is_told_so() {
+    for packing in [Packing::Plain, Packing::Covered, Packing::Vacuum] {
+        let portion = Portion { packing, ..bag(15.0) };
+        let (from, warm) = (Place::Fridge, Span::zero());
+        let plan = BathPlan { portion, from, bath: USUAL_BATH, core: USUAL_CORE, warm };
+        let told = bath_time(&plan).unwrap().cautions;
+        assert_eq!(told.contains(&Caution::Vacuum), packing == Packing::Vacuum, "{packing:?}");
+    }
+}
+
+/// "From 57 C (135 F) to 21 C (70 F) within 2 hours" (FDA Food Code 2022, 3-501.14(A)): at 135 F it has not
+/// begun; and what is at 70 F only now, after the two hours, did not get there within them.
+#[test]
+fn cooling_begins_below_135_f_and_its_first_step_ends_at_70_f() {
+    let told = |f: f64, hours| {
+        let core = Temperature::from_f(f);
+        chill(&bag(10.0), core, Span::hours(hours), Cooling::IceBath).unwrap().cautions
+    };
+    assert_eq!(told(135.0, 5), [Caution::TwoHours]);
+    assert_eq!(told(70.0, 3)[1], Caution::CoolingOver);
+    assert_eq!(told(69.9, 3)[1], Caution::MiddleNotSeen);
+}
+
+/// The six hours count from 135 F: how much hotter it came off does not matter, nor is a limit said to be
+/// broken that a bag an eighth thicker keeps.
+#[test]
+fn the_time_above_135_f_is_no_time_of_cooling() {
+    let told = |mm: f64, f: f64| {
+        chill(&bag(mm), Temperature::from_f(f), Span::zero(), Cooling::Fridge).unwrap()
+    };
+    let mut kept = 0;
+    for mm in (20..60).map(f64::from) {
+        for f in [140.0, 170.0, 205.0] {
+            let thicker = told(mm * 1.125, f);
+            let keeps = thicker.to_cold - thicker.to_hot <= Span::hours(6);
+            kept += i32::from(keeps && thicker.to_cold + thicker.to_hot > Span::hours(6));
+            let said = told(mm, f).cautions.contains(&Caution::SecondStepSlow);
+            assert!(!(said && keeps), "{mm} mm from {f} F: {}", thicker.to_cold);
+        }
+    }
+    assert!(kept > 0, "none was near its limit");
+}
+
+/// Cooling rates of foods: times grow with the square of the smallest dimension at the most. What needs many
+/// hours has its own time all the same.
+#[test]
+fn what_cools_for_many_hours_is_followed_to_the_end() {
+    let cold = |mm: f64| {
+        let told = chill(&bag(mm), Temperature::from_f(140.0), Span::zero(), Cooling::Fridge);
+        to_minutes(told.unwrap().to_cold)
+    };
+    for mm in [40.0, 50.0, 60.0, 70.0] {
+        let (thin, thick) = (cold(mm), cold(mm + 10.0));
+        let square = (mm + 10.0) * (mm + 10.0) / (mm * mm);
+        assert!(thin > 300.0 && thick > 1.02 * thin && thick < square * thin, "{thin} {thick}");
+    }
+}
+
+/// USDA, The Big Thaw, from memory: in a refrigerator even a pound of boneless breasts needs a full day; a
+/// flat bag at least the night and the morning.
+#[test]
+fn a_pound_thaws_in_the_refrigerator_in_a_day() {
+    let pound = Portion { weight: Mass::from_g(454.0), ..bag(25.0) };
+    let time = thaw_time(&pound, Thawing::Fridge).unwrap().time;
+    assert!((Span::hours(12)..Span::hours(30)).contains(&time), "{time}");
+}
+
+/// "At least 3 F hotter than the core" holds just 3 F, at each whole degree that can be typed.
+#[test]
+fn a_bath_just_hot_enough_is_accepted() {
+    for core in (135..=185).map(f64::from) {
+        let (bath, core) = (Temperature::from_f(core + 3.0), Temperature::from_f(core));
+        let (portion, from, warm) = (bag(15.0), Place::Fridge, Span::zero());
+        assert!(bath_time(&BathPlan { portion, from, bath, core, warm }).is_ok(), "{}", core.f());
+    }
+}
+
+/// FoodSafety.gov cold food storage chart: cooked poultry, 3 to 4 days. What was frozen as they ended is in
+/// time; the days before it was bagged count from both ends of it.
+#[test]
+fn the_days_count_from_the_cook() {
+    let frozen = [Stay { place: Place::Freezer, from: at(0.0) + Span::days(4) }];
+    let kept = keeps(at(0.0), &frozen, Packing::Plain);
+    assert!(matches!(kept, Some(Keeps::Freezer { fridge_left, .. }) if fridge_left.is_zero()));
+    let next_day = [Stay { place: Place::Fridge, from: at(0.0) + Span::days(1) }];
+    let (use_by, eat_by) = (at(0.0) + Span::days(3), at(0.0) + Span::days(4));
+    let kept = keeps(at(0.0), &next_day, Packing::Plain);
+    assert_eq!(kept, Some(Keeps::Fridge { use_by, eat_by }));
 }

@@ -3,9 +3,9 @@
 
 use cook_model::cook::What;
 use cook_model::quantity::{Temperature, minutes};
-use cook_model::safety::{ClockKind, RunOut, Then};
+use cook_model::safety::{ClockKind, Life, RunOut, Then, life};
 
-use crate::support::{Cook, at, packed, piece, pulled, put_on, read, set_out};
+use crate::support::{Cook, at, leave_in, packed, piece, pulled, put_on, read, set_out};
 
 fn raw() -> Cook {
     let mut cook = Cook::default();
@@ -208,4 +208,33 @@ fn a_cold_pit_warms_no_meat_in_the_refrigerator() {
         cook.write(minute, What::PitRead { temperature: Temperature::from_f(f) });
     }
     assert_eq!(cook.state().life(piece(3), at(90.0)).unwrap().warm, minutes(0.0));
+}
+
+/// The danger zone is 40 to 140 F (USDA FSIS): at 140 F it is out of it, by a leave-in too and by a forecast.
+#[test]
+fn just_140_f_is_out_of_the_danger_zone() {
+    let by = |coming: &[(f64, f64)], until: f64, cook: &Cook| -> Life {
+        let coming: Vec<_> =
+            coming.iter().map(|(minute, f)| (at(*minute), Temperature::from_f(*f))).collect();
+        let state = cook.state();
+        life(&state.history, state.history.piece(piece(1)).unwrap(), &[], &coming, at(until))
+    };
+    let mut cook = Cook::two_on();
+    cook.write(60.0, read(1, 150.0, 2));
+    // Colder than that, it speaks against the hot reading before it.
+    for (f, counts) in [(140.0, 60.0), (139.9, 80.0)] {
+        let mut cook = cook.clone();
+        cook.write(70.0, leave_in(1, f, 1));
+        assert_eq!(by(&[], 80.0, &cook).warm, minutes(counts), "{f} F");
+    }
+    for (f, counts) in [(140.0, 60.0), (139.0, 70.0)] {
+        assert_eq!(by(&[(70.0, f)], 80.0, &cook).warm, minutes(counts), "forecast at {f} F");
+    }
+    // Off the pit, by the forecast of what comes, its time to the refrigerator is told from 140 F on.
+    cook.write(75.0, pulled(1));
+    let told = |f: f64| {
+        let clocks = by(&[(80.0, f), (100.0, 120.0)], 80.0, &cook).clocks;
+        clocks.iter().find(|clock| clock.kind == ClockKind::ToFridge).unwrap().expected
+    };
+    assert_eq!((told(140.0), told(139.0)), (Some(at(100.0)), Some(at(80.0))));
 }

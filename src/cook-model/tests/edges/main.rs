@@ -3,17 +3,22 @@
 //! with room on both sides.
 #![allow(clippy::unwrap_used, reason = "in a test a failed unwrap is a failed test")]
 
+mod asked;
 mod calls;
 mod clocks;
 mod entries;
+mod fires;
 mod holds;
 mod kitchen;
 mod limits;
 mod lives;
 mod meters;
+mod names;
 mod orders;
 mod plausible;
 mod pulls;
+mod rests;
+mod sources;
 #[path = "../support/mod.rs"]
 mod support;
 mod witness;

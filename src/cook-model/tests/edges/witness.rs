@@ -159,3 +159,15 @@ fn a_vouched_reading_is_not_doubted() {
     cook.write(76.0, What::ReadingVouched { reading });
     assert_eq!(why(&cook), None);
 }
+
+/// A colder reading that would itself prove the piece speaks against nothing: just 165 F among them.
+#[test]
+fn what_proves_speaks_against_no_other() {
+    for (second, stands) in [(165.0, true), (164.9, false)] {
+        let mut cook = Cook::two_on();
+        cook.write(78.0, pulled(1));
+        cook.write(80.0, read(1, 169.0, 2));
+        cook.write(81.0, read(1, second, 2));
+        assert_eq!(why_not_the_first(&cook).is_none(), stands, "{second} F");
+    }
+}

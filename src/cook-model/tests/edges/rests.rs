@@ -182,3 +182,17 @@ fn dinner_waits_for_what_is_eaten_at_it() {
     cook.write(87.0, packed(3));
     assert!(asked(&cook, 88.0, 1, &Act::Serve).is_some());
 }
+
+/// What was read and pulled in one minute, both typed in afterwards to the minute, was called off all the same.
+#[test]
+fn what_was_read_and_pulled_in_one_minute_was_called_off() {
+    let mut cook = Cook::default();
+    cook.write(0.0, set_out(1, 38.0));
+    cook.write(0.0, put_on(1));
+    let target = Some(Temperature::from_f(156.0));
+    cook.write(0.0, What::PullTargetSet { piece: None, target });
+    cook.write(62.0, read(1, 156.0, 2));
+    cook.write(62.0, pulled(1));
+    assert_eq!(asked(&cook, 62.0, 1, &Act::PutBack), None);
+    assert!(asked(&cook, 62.0, 1, &Act::Prove).is_some());
+}

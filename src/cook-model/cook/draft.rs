@@ -108,7 +108,7 @@ impl Draft {
         let since_on = self.spells.last().map(|spell| spell.on);
         let reading = self.reading(id).ok_or(Problem::UnknownReading)?;
         let in_time = entry.happened - reading.at <= SECOND_PLACE_WITHIN;
-        if id > entry.id || !in_time || Some(reading.at) < since_on {
+        if id >= entry.id || !in_time || Some(reading.at) < since_on {
             return Err(Problem::TooLate);
         }
         reading.places = reading.places.max(2);

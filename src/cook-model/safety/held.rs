@@ -132,7 +132,7 @@ fn grow<'a>(run: Hold<'a>, next: &'a CoreReading, witnesses: Witnesses<'_>) -> O
     let (read, typed) = (next.at - last.at, next.typed - last.typed);
     let span = read.min(typed);
     let trusted = last.entry.device == next.entry.device
-        && last.entry < next.entry
+        && last.entry <= next.entry
         && history.clock_jumps.last().is_none_or(|jump| jump.entry < last.entry)
         && !history.clock_unwatched.iter().any(|note| (last.entry..next.entry).contains(note))
         // A colder one between them by its time, whatever it was read with, and though by its id it is
@@ -140,7 +140,7 @@ fn grow<'a>(run: Hold<'a>, next: &'a CoreReading, witnesses: Witnesses<'_>) -> O
         && !piece.readings.iter().any(|r| {
             (last.at..=next.at).contains(&r.at) && surely(witnesses, r) < run.row.at_least
         })
-        && span > Span::zero()
+        && span >= Span::zero()
         && read.max(typed) <= LONGEST_GAP;
     trusted.then(|| Hold {
         last: next,

@@ -70,7 +70,7 @@ fn mean_rate(from: f64, to: f64) -> f64 {
     // Below this the logarithmic mean and the plain one agree to the last digits.
     const NEARLY_EQUAL: f64 = 1e-6;
     let ratio = to / from;
-    if !ratio.is_finite() || (ratio - 1.0).abs() < NEARLY_EQUAL {
+    if !ratio.is_finite() || (ratio - 1.0).abs() <= NEARLY_EQUAL {
         (from + to) / 2.0
     } else {
         (to - from) / libm::log(ratio)

@@ -274,7 +274,7 @@ impl Walk {
             // While another limit ends sooner, this one is no news.
             .filter(|clock| {
                 let sooner = raw.or(fridge.filter(|_| self.may_be_hot));
-                sooner.is_none_or(|other| clock.deadline < other.deadline)
+                sooner.is_none_or(|other| clock.deadline <= other.deadline)
             });
         let mut clocks: Vec<Clock> = [raw, warm_up, fridge].into_iter().flatten().collect();
         if let Some(over) = self.run_out

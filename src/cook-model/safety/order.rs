@@ -11,7 +11,7 @@ pub(super) type Told = (Moment, EntryId);
 /// As long as no clock jumped between the two entries, their times say so. Across a jump only the
 /// order of writing holds, and only the time that a clock showed before the jump and after it.
 pub(super) fn waited(history: &History, first: Told, then: Told) -> Option<Span> {
-    let (low, high) = if first.1 < then.1 { (first, then) } else { (then, first) };
+    let (low, high) = if first.1 <= then.1 { (first, then) } else { (then, first) };
     let mut jumps = history
         .clock_jumps
         .iter()
@@ -26,8 +26,7 @@ pub(super) fn waited(history: &History, first: Told, then: Told) -> Option<Span>
     }
     // What two phones showed says nothing of the time between.
     let between = |from: (DeviceId, Moment), to: (DeviceId, Moment)| {
-        let same = from.0 == to.0 && from.1 < to.1;
-        if same { to.1 - from.1 } else { Span::zero() }
+        if from.0 == to.0 { (to.1 - from.1).max(Span::zero()) } else { Span::zero() }
     };
     let begin = (Span::zero(), (low.1.device, low.0));
     let (until_last, from) = jumps.fold(begin, |(sum, from), jump| {

@@ -73,9 +73,10 @@ pub(super) fn coolest_on(
     piece: &PieceHistory,
     pit: &PitHistory,
 ) -> Temperature {
-    let before = pit.readings.iter().rfind(|read| read.at <= reading.at);
-    let since = pit.readings.iter().filter(|read| read.at > reading.at && read.at <= until);
-    let coldest = before.into_iter().chain(since).map(|read| read.temperature);
+    // From the last before it, for that tells of the air at it.
+    let last = pit.readings.partition_point(|read| read.at <= reading.at).saturating_sub(1);
+    let between = pit.readings[last..].iter().take_while(|read| read.at <= until);
+    let coldest = between.map(|read| read.temperature);
     let air = coldest.fold(reading.for_proof, Temperature::min);
     relax(reading.for_proof, air, waited, time_constant(piece, COOLING))
 }

@@ -69,7 +69,7 @@ impl Bath {
 /// One offset from a check in each water: the lower, so that the correction never makes meat
 /// hotter than either check allows.
 pub fn lower_offset(a: TemperatureDifference, b: TemperatureDifference) -> TemperatureDifference {
-    if b < a { b } else { a }
+    if b <= a { b } else { a }
 }
 
 /// The boiling point of water at an altitude in the standard atmosphere.

@@ -115,7 +115,7 @@ impl<'a> Witnesses<'a> {
     /// was done to it in between. The order of writing must agree with the order of time, for a
     /// clock can be wrong and the ids cannot.
     fn belongs(self, reading: &CoreReading) -> bool {
-        let written_since_on = Some(reading.entry) > self.piece.last_put_on;
+        let written_since_on = Some(reading.entry) >= self.piece.last_put_on;
         match self.next {
             None => reading.at >= self.spell.on && written_since_on,
             Some(next) => (self.spell.on..next).contains(&reading.at) && !written_since_on,
@@ -125,7 +125,7 @@ impl<'a> Witnesses<'a> {
     /// Why the reading does not show that the whole core was this hot; none if it does.
     pub(super) fn shortfall(self, reading: &CoreReading, claim: Temperature) -> Option<Shortfall> {
         let late = reading.typed - reading.at;
-        let too_late_to_count = self.piece.packed.is_some_and(|packed| reading.entry > packed);
+        let too_late_to_count = self.piece.packed.is_some_and(|packed| reading.entry >= packed);
         let found = [
             (!self.belongs(reading), Shortfall::BeforeThisSpell),
             (too_late_to_count, Shortfall::AfterPacking),

@@ -90,7 +90,13 @@ fn occasion(state: &CookState, duty: &Duty, kind: AlarmKind) -> usize {
         AlarmKind::ChillLimit | AlarmKind::WarmUpLimit => {
             // The limit itself calls again after the warning before it, and the warning of each clock.
             let raw = matches!(duty.why, Why::Limit(clock) if clock.kind == ClockKind::RawOut);
-            4 * spells() + 2 * usize::from(raw) + usize::from(duty.act == Act::Discard)
+            let call = match (raw, matches!(duty.act, Act::Discard)) {
+                (false, false) => 0,
+                (false, true) => 1,
+                (true, false) => 2,
+                (true, true) => 3,
+            };
+            4 * spells() + call
         }
         AlarmKind::PutBackDue | AlarmKind::PutOnDue | AlarmKind::RestOver => spells(),
     }

@@ -66,6 +66,6 @@ pub(super) fn end_what_runs_out(limits: &[Duty], all: &mut Vec<Duty>) {
             duty.until = Some(runs_out);
         }
         all.extend(goes_on);
-        all.retain(|duty| duty.until.is_none_or(|until| duty.from < until));
+        all.retain(|duty| !duty.is_empty());
     }
 }

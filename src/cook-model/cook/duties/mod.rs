@@ -95,6 +95,11 @@ impl Duty {
         self.until.is_some_and(|until| until <= now)
     }
 
+    /// Whether it is over as soon as it is due.
+    fn is_empty(&self) -> bool {
+        self.is_over(self.from)
+    }
+
     fn of(act: Act, pieces: Vec<PieceId>, from: Moment, why: Why) -> Self {
         Self { act, pieces, from, until: None, why, bells: Vec::new() }
     }

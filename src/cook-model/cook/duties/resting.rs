@@ -34,9 +34,9 @@ pub(super) fn unproved(seen: &Seen, history: &PieceHistory) -> Vec<Duty> {
 fn cover(history: &PieceHistory, ends: Option<Moment>) -> Option<Duty> {
     let spell = history.spells.last()?;
     let off = spell.off?;
-    let rests = spell.covered.is_none() && ends.is_none_or(|ends| ends > off);
-    let cover = || Duty::of(Act::Cover, vec![history.id], off, Why::Usual);
-    rests.then(|| Duty { until: ends, ..cover() })
+    let cover = Duty::of(Act::Cover, vec![history.id], off, Why::Usual);
+    let cover = Duty { until: ends, ..cover };
+    (spell.covered.is_none() && !cover.is_empty()).then_some(cover)
 }
 
 /// How to prove it, or that it must go back.
@@ -111,11 +111,8 @@ pub(super) fn proved(seen: &Seen, history: &PieceHistory) -> Vec<Duty> {
     let serve = wanted.map_or(all_rested, |wanted| wanted.max(all_rested));
     all.push(Duty::of(Act::Serve, piece.clone(), serve, Why::Usual));
     if serve - all_rested > EARLY {
-        let again = keep_again(seen, rested);
-        if again < serve {
-            let keep = Duty::of(Act::KeepHot, piece, again, Why::Usual);
-            all.push(Duty { until: Some(serve), ..keep });
-        }
+        let keep = Duty::of(Act::KeepHot, piece, keep_again(seen, rested), Why::Usual);
+        all.extend(Some(Duty { until: Some(serve), ..keep }).filter(|keep| !keep.is_empty()));
     }
     all
 }

@@ -32,7 +32,7 @@ pub(super) fn give_way(seen: &Seen, all: &mut Vec<Duty>) {
     for duty in all.iter_mut().filter(|duty| !own(duty)) {
         duty.from = duty.from.max(round.lapses());
     }
-    all.retain(|duty| duty.until.is_none_or(|until| duty.from < until));
+    all.retain(|duty| !duty.is_empty());
     all.extend(next);
 }
 

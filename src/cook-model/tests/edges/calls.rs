@@ -34,6 +34,8 @@ fn a_piece_that_goes_back_calls() {
     let all = duties(&seen(&cook, 41.0));
     let back = all.iter().find(|duty| duty.act == Act::PutBack).unwrap();
     assert_eq!(back.pieces, [piece(1)]);
+    // What goes back at once is not asked to be covered first.
+    assert!(all.iter().all(|duty| duty.act != Act::Cover));
     assert_eq!(calls(&cook, 41.0, AlarmKind::PutBackDue).len(), 1);
 }
 
@@ -127,4 +129,19 @@ fn what_falls_due_now_is_due() {
     let all = [duty(Act::KeepHot, 60.0), duty(Act::Pull, 70.0)];
     assert_eq!(in_order(&all, at(70.0))[0].act, Act::Pull);
     assert_eq!(in_order(&all, at(69.9))[0].act, Act::KeepHot);
+}
+
+/// Food Code 2022, 3-501.19(B), from memory: four hours. Over a fire that never got hot a piece is to be got
+/// hot some other way while there is time, and that calls.
+#[test]
+fn a_piece_that_warms_too_slowly_is_hurried_up() {
+    let mut cook = Cook::two_on();
+    for minute in [1.0, 60.0, 120.0, 180.0] {
+        cook.write(minute, What::PitRead { temperature: Temperature::from_f(110.0) });
+    }
+    let all = duties(&seen(&cook, 180.0));
+    assert_eq!(of_piece(&all, 1, 230.0)[0], Act::HurryUp);
+    assert_eq!(of_piece(&all, 1, 241.0), [Act::Discard]);
+    let told = calls(&cook, 180.0, AlarmKind::WarmUpLimit);
+    assert!(told.iter().any(|call| *call < at(240.0)) && told.contains(&at(240.0)), "{told:?}");
 }

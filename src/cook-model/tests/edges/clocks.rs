@@ -3,11 +3,11 @@
 
 use cook_model::quantity::{Moment, Span, Temperature, minutes};
 use cook_model::safety::{
-    COME_UP, COOL_FIRST, COOL_FROM, COOL_SECOND, HOT, INSTANT_KILL, LONGEST_WARM_UP, cooling,
-    longest_out, longest_out_by_plan,
+    COME_UP, COOL_FIRST, COOL_FROM, COOL_SECOND, HOT, INSTANT_KILL, LONGEST_WARM_UP, Prompt,
+    cooling, longest_out, longest_out_by_plan,
 };
 
-use crate::support::at;
+use crate::support::{Cook, at, read};
 
 fn core(points: &[(f64, f64)]) -> Vec<(Moment, Temperature)> {
     points.iter().map(|(minute, f)| (at(*minute), Temperature::from_f(*f))).collect()
@@ -68,4 +68,15 @@ fn a_clock_matters_until_it_is_done() {
     // The last hot reading is the one that it cools from.
     let [first, _] = cooling(at(0.0), &core(&[(10.0, 150.0), (40.0, 140.0)]), &[]);
     assert_eq!(first.since, at(40.0));
+}
+
+/// USDA FSIS: the danger zone ends at 140 F. A probe that was in just that much need not be cleaned of what was
+/// raw.
+#[test]
+fn a_probe_is_cleaned_after_what_is_under_140_f() {
+    for (f, cleaned) in [(139.9, true), (140.0, false)] {
+        let mut cook = Cook::two_on();
+        let after = cook.write(60.0, read(1, f, 2));
+        assert_eq!(cook.state().prompts().contains(&Prompt::CleanProbe { after }), cleaned, "{f}");
+    }
 }

@@ -6,7 +6,7 @@ use cook_model::history::{EntryId, Instrument, PieceHistory};
 use cook_model::quantity::{Moment, Span, TemperatureDifference, minutes};
 use cook_model::safety::ClockKind;
 
-use crate::support::{Cook, at, breast, packed, piece, pulled, put_on, read, set_out};
+use crate::support::{Cook, PHONE, at, breast, id, packed, piece, pulled, put_on, read, set_out};
 
 fn history(cook: &Cook) -> PieceHistory {
     cook.state().history.piece(piece(1)).unwrap().clone()
@@ -196,4 +196,14 @@ fn what_is_read_as_it_goes_on_is_of_that_spell() {
     let reading = cook.write(0.0, read(1, 38.0, 1));
     cook.write(1.0, What::SecondPlaceTried { reading });
     assert_eq!(history(&cook).readings[0].places, 2);
+}
+
+/// What was written before a reading was tells nothing of it, whatever its times say.
+#[test]
+fn a_second_place_is_told_after_its_reading() {
+    let mut cook = Cook::two_on();
+    cook.write_as(PHONE, 77.0, 70.0, What::SecondPlaceTried { reading: id(6) });
+    let reading = cook.write(75.0, read(1, 166.0, 1));
+    assert_eq!(reading, id(6));
+    assert_eq!(history(&cook).readings[0].places, 1);
 }

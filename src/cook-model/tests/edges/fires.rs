@@ -74,8 +74,8 @@ fn opening(cook: &Cook, now: f64, check: f64) -> Duty {
 fn a_dead_fire_is_mended_before_the_lid_goes_up() {
     let down = [(20.0, 140.0), (30.0, 120.0)];
     assert!(opening(&pit_read(&down), 30.0, 32.0).from >= at(50.0));
-    for others in [[(20.0, 310.0), (30.0, 320.0)], [(20.0, 140.0), (30.0, 200.0)]] {
-        assert_eq!(opening(&pit_read(&others), 30.0, 32.0).from, at(32.0), "{others:?}");
+    for others in [[(8.0, 310.0), (10.0, 320.0)], [(5.0, 140.0), (10.0, 200.0)]] {
+        assert_eq!(opening(&pit_read(&others), 10.0, 12.0).from, at(12.0), "{others:?}");
     }
     let done = pit_read(&[(150.0, 250.0), (160.0, 140.0), (170.0, 120.0)]);
     assert_eq!(opening(&done, 170.0, 172.0).from, at(172.0));

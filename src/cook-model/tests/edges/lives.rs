@@ -238,3 +238,21 @@ fn just_140_f_is_out_of_the_danger_zone() {
     };
     assert_eq!((told(140.0), told(139.0)), (Some(at(100.0)), Some(at(80.0))));
 }
+
+/// Three and a half hours on its way to 140 F leave half an hour of the four, which end before the two that a
+/// piece may be off: that one is told.
+#[test]
+fn of_two_limits_the_one_that_ends_sooner_is_told() {
+    let left = |hot: f64| {
+        let mut cook = Cook::two_on();
+        cook.write(hot, read(1, 150.0, 2));
+        cook.write(hot + 5.0, pulled(1));
+        let state = cook.state();
+        let own = state.history.piece(piece(1)).unwrap();
+        let clocks = life(&state.history, own, &[], &[], at(hot + 6.0)).clocks;
+        let warm_up = clocks.iter().find(|clock| clock.kind == ClockKind::WarmUp);
+        warm_up.map(|clock| clock.deadline)
+    };
+    assert_eq!(left(210.0), Some(at(245.0)));
+    assert_eq!(left(60.0), None, "two hours off the pit end sooner");
+}

@@ -102,3 +102,14 @@ fn a_wrong_clock_elsewhere_takes_no_time_away() {
     cook.write(78.0, read(1, 166.0, 2));
     assert!(cook.is_proved(1));
 }
+
+/// A clock that stood hours ahead and was set right before the first of two readings: what is typed earlier
+/// than what was typed before it tells so by itself, and gives the time between the two no hours.
+#[test]
+fn a_clock_set_right_before_a_reading_warms_nothing_after_it() {
+    let mut cook = Cook::two_on();
+    cook.write(300.0, What::Noted { text: String::new() });
+    cook.write(72.0, read(1, 118.0, 2));
+    cook.write(75.0, read(1, 166.0, 2));
+    assert_eq!(why_not(&cook), Some(Shortfall::TooFast));
+}

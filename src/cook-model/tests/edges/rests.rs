@@ -3,7 +3,7 @@
 use cook_model::cook::duties::{Act, Duty, duties};
 use cook_model::cook::{Seen, What};
 use cook_model::plan::Habits;
-use cook_model::quantity::{Moment, Span, Temperature, minutes};
+use cook_model::quantity::{Moment, Span, Temperature, minutes, to_minutes};
 
 use crate::support::{Cook, at, packed, piece, pulled, put_on, read, set_out};
 
@@ -51,6 +51,10 @@ fn a_piece_poked_too_early_is_poked_once_more_at_its_peak() {
     let mut cook = pulled_at(162.0);
     cook.write(80.0, read(1, 162.5, 2));
     assert_eq!(asked(&cook, 80.0, 1, &Act::PutBack), Some(at(80.0)));
+    let (mut cook, peak) = (pulled_at(162.0), peak(&pulled_at(162.0), 66.5));
+    let minute = to_minutes(peak - at(0.0)) + 1.0;
+    cook.write(minute, read(1, 164.5, 2));
+    assert_eq!(asked(&cook, minute, 1, &Act::PutBack), Some(at(minute)));
     // What no carryover brings to 165 F goes back after one poke.
     let mut cook = pulled_at(150.0);
     cook.write(67.0, read(1, 150.0, 2));
@@ -146,7 +150,7 @@ fn one_reading_of_what_is_kept_tells_of_all() {
     assert!((minutes(84.0)..minutes(110.0)).contains(&rested), "{rested}");
     for (after, f, again) in [(10.0, 150.0, 45.0), (50.0, 130.0, 20.0), (1.0, 164.0, 45.0)] {
         let mut cook = kept();
-        let minute = cook_model::quantity::to_minutes(rested) + after;
+        let minute = to_minutes(rested) + after;
         let reading = cook.write(minute, read(1, f, 2));
         cook.write(minute + 0.1, What::ReadingVouched { reading });
         for number in [1, 2] {

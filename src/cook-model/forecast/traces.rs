@@ -277,7 +277,7 @@ fn share_of_offset(offset: f64) -> f64 {
 /// How the heat model departs from its defaults at a speed and an offset.
 fn tuning(speed: f64, offset: f64) -> Tuning {
     let offset = TemperatureDifference::from_c(offset);
-    Tuning { speed: libm::exp(speed), offset, ..Tuning::default() }
+    Tuning { speed: libm::exp(speed), offset }
 }
 
 /// The start, if its temperature makes sense; otherwise the nearest that does.

@@ -34,15 +34,13 @@ pub struct Tuning {
     /// How many times faster than expected everything goes in this piece: conduction and surface
     /// exchange together, as a thickness misjudged by half as much would have it.
     pub speed: f64,
-    /// How many times more heat the surface exchanges than expected.
-    pub transfer: f64,
     /// How much hotter the air at the grate is than the pit thermometer says.
     pub offset: TemperatureDifference,
 }
 
 impl Default for Tuning {
     fn default() -> Self {
-        Self { speed: 1.0, transfer: 1.0, offset: TemperatureDifference::ZERO }
+        Self { speed: 1.0, offset: TemperatureDifference::ZERO }
     }
 }
 
@@ -146,8 +144,8 @@ impl<'a> Run<'a> {
         let zeros = || vec![0.0; body.grid.nodes()];
         Self {
             body,
-            equations: Equations::new(body, tuning.speed, tuning.transfer),
-            exchange: tuning.transfer * tuning.speed,
+            equations: Equations::new(body, tuning.speed),
+            exchange: tuning.speed,
             offset: tuning.offset.c(),
             state,
             enough: f64::INFINITY,

@@ -96,7 +96,8 @@ async function times(t) {
   const ofStart = await phone.page.evaluate(() => window.measured.longest());
   tell("the longest task of a start", ofStart, 50);
   await tapAbout(new Person(phone));
-  const { taps, longest } = await phone.page.evaluate(() => window.measured.ended());
+  const taps = await phone.page.evaluate(() => window.measured.taps());
+  const longest = await phone.page.evaluate(() => window.measured.longest());
   tell(`from a tap to its paint, 75th percentile of ${taps.length}`, share(taps, 0.75), 50);
   tell("the longest task while tapping", longest, 50);
   await everyScreen(phone.page);

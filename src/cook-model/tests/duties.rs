@@ -1,4 +1,4 @@
-//! What the cook is told to do, from the states of a cook.
+//! What the cook is told to do until a piece is off, from the states of a cook.
 #![allow(clippy::unwrap_used, reason = "in a test a failed unwrap is a failed test")]
 
 mod support;
@@ -7,45 +7,8 @@ use cook_model::cook::duties::{Act, Duty, Why, duties, in_order};
 use cook_model::cook::{Chore, ROUND_LASTS, Seen, Stage, What};
 use cook_model::piece::PieceId;
 use cook_model::quantity::{Moment, Temperature, to_minutes};
-use support::{Cook, at, leave_in, packed, piece, pulled, put_on, read, set_out};
-
-impl Cook {
-    fn seen(&self) -> Seen {
-        Seen::of(&self.log, at(600.0))
-    }
-
-    /// What the card says at a minute.
-    fn card(&self, minute: f64) -> Duty {
-        let all = duties(&self.seen());
-        in_order(&all, at(minute)).first().map(|duty| (*duty).clone()).unwrap()
-    }
-
-    fn all(&self) -> Vec<Duty> {
-        duties(&self.seen())
-    }
-
-    /// When the core of a piece is likely at a temperature, in minutes.
-    fn likely_at(&self, number: u32, fahrenheit: f64) -> f64 {
-        let seen = self.seen();
-        let piece = seen.piece_forecast(piece(number)).unwrap();
-        to_minutes(piece.reaches(Temperature::from_f(fahrenheit)).unwrap() - at(0.0))
-    }
-}
-
-/// So many breasts of growing size, all on the pit since the start.
-fn on_the_pit(thickest_mm: &[f64]) -> Cook {
-    let mut cook = Cook::default();
-    for (number, mm) in (1..).zip(thickest_mm) {
-        cook.write(0.0, set_out(number, *mm));
-        cook.write(0.0, put_on(number));
-    }
-    cook.write(1.0, What::PitRead { temperature: Temperature::from_f(250.0) });
-    cook
-}
-
-fn acts(all: &[Duty]) -> Vec<&Act> {
-    all.iter().map(|duty| &duty.act).collect()
-}
+use support::looks::{acts, on_the_pit};
+use support::{Cook, at, leave_in, piece, pulled, read, set_out};
 
 /// The round that the card asks for, gone through: each piece reads so much less than its likely pull.
 fn begin_round(cook: &mut Cook, minute: f64) -> Vec<PieceId> {
@@ -190,65 +153,6 @@ fn the_default_pull_is_near_the_proof_and_higher_for_a_thin_piece() {
 }
 
 #[test]
-fn what_was_pulled_is_read_once_near_its_peak_and_then_left_alone() {
-    let mut cook = on_the_pit(&[38.0]);
-    cook.write(0.0, What::PullTargetSet { piece: None, target: Some(Temperature::from_f(162.0)) });
-    let minute = cook.likely_at(1, 162.0);
-    cook.write(minute, read(1, 162.0, 2));
-    cook.write(minute + 0.5, pulled(1));
-    cook.write(minute + 1.0, What::Covered { piece: piece(1) });
-    let prove = cook.all().into_iter().find(|duty| duty.act == Act::Prove).unwrap();
-    let wait = to_minutes(prove.from - at(minute));
-    assert!((1.0..20.0).contains(&wait), "asked for once, near the peak: {wait} min");
-    cook.write(minute + wait, read(1, 166.0, 2));
-    let left = cook.all();
-    assert!(!left.iter().any(|d| matches!(d.act, Act::Prove | Act::PutBack)), "{left:?}");
-}
-
-#[test]
-fn a_rest_that_fell_short_goes_back_on_and_its_target_is_the_proof_itself() {
-    let mut cook = on_the_pit(&[38.0]);
-    cook.write(0.0, What::PullTargetSet { piece: None, target: Some(Temperature::from_f(160.0)) });
-    let minute = cook.likely_at(1, 160.0);
-    cook.write(minute, read(1, 160.0, 2));
-    cook.write(minute + 0.5, pulled(1));
-    cook.write(minute + 1.0, What::Covered { piece: piece(1) });
-    cook.write(minute + 12.0, read(1, 162.0, 2));
-    assert_eq!(cook.card(minute + 13.0).act, Act::PutBack);
-    cook.write(minute + 14.0, put_on(1));
-    // At 162 F it would be pulled again by the old target.
-    cook.write(minute + 20.0, read(1, 162.0, 2));
-    assert!(!acts(&cook.all()).contains(&&Act::Pull));
-    assert_eq!(cook.seen().history(piece(1)).unwrap().pull_at, Temperature::from_f(165.0));
-}
-
-#[test]
-fn what_is_to_go_back_is_not_to_be_covered() {
-    let mut cook = on_the_pit(&[38.0]);
-    let minute = cook.likely_at(1, 161.0);
-    cook.write(minute, read(1, 161.0, 2));
-    cook.write(minute + 0.5, pulled(1));
-    assert!(acts(&cook.all()).contains(&&Act::Cover));
-    cook.write(minute + 12.0, read(1, 162.0, 2));
-    assert_eq!(cook.card(minute + 12.5).act, Act::PutBack);
-    let all = cook.all();
-    let asked = in_order(&all, at(minute + 12.5));
-    assert!(!asked.iter().any(|duty| duty.act == Act::Cover), "{asked:?}");
-}
-
-#[test]
-fn a_piece_proved_at_its_pull_is_covered_and_rests_like_any_other() {
-    let mut cook = on_the_pit(&[38.0]);
-    let minute = cook.likely_at(1, 166.0);
-    cook.write(minute, read(1, 166.0, 2));
-    cook.write(minute + 0.5, pulled(1));
-    assert!(cook.is_proved(1));
-    assert_eq!(cook.card(minute + 1.0).act, Act::Cover);
-    let served = cook.all().into_iter().find(|duty| duty.act == Act::Serve).unwrap();
-    assert!(served.from > at(minute + 5.0), "it rests first: {served:?}");
-}
-
-#[test]
 fn a_choice_that_will_go_back_is_told_before_the_pull() {
     let mut cook = on_the_pit(&[38.0]);
     let chance =
@@ -293,75 +197,6 @@ fn the_fire_is_fed_though_nobody_said_that_it_was_lit() {
     assert_eq!(fed.from, at(45.0), "every 45 minutes unless the cook told otherwise");
 }
 
-/// A cook whose one piece was proved at a minute, covered, for dinner at another.
-fn proved(dinner: Option<f64>) -> (Cook, f64) {
-    let mut cook = on_the_pit(&[38.0]);
-    let dinner = dinner.map(at);
-    cook.write(0.0, What::DinnerSet { at: dinner });
-    let minute = cook.likely_at(1, 164.0);
-    cook.write(minute, read(1, 164.0, 2));
-    cook.write(minute + 0.5, pulled(1));
-    cook.write(minute + 1.0, What::Covered { piece: piece(1) });
-    cook.write(minute + 8.0, read(1, 167.0, 2));
-    (cook, minute + 8.0)
-}
-
-#[test]
-fn what_was_out_too_long_is_thrown_away_and_never_served() {
-    let (cook, minute) = proved(None);
-    // USDA: two hours out of the refrigerator, from when it was last known to be above 140 F.
-    assert_eq!(cook.card(minute + 60.0).act, Act::Serve);
-    assert_eq!(cook.card(minute + 110.0).act, Act::Chill, "twenty minutes before the limit");
-    let late = at(minute + 121.0);
-    let all = cook.all();
-    let left: Vec<&Act> = in_order(&all, late).into_iter().map(|duty| &duty.act).collect();
-    assert_eq!(left, [&Act::Discard]);
-}
-
-/// A reading of what is kept hot, which no forecast of a rest may expect, and which is right.
-fn keep(cook: &mut Cook, minute: f64, fahrenheit: f64) {
-    let reading = cook.write(minute, read(1, fahrenheit, 2));
-    cook.write(minute + 0.2, What::ReadingVouched { reading });
-}
-
-#[test]
-fn done_two_hours_early_is_kept_hot_and_read_again() {
-    let (mut cook, minute) = proved(None);
-    cook.write(minute + 1.0, What::DinnerSet { at: Some(at(minute + 130.0)) });
-    let card = cook.card(minute + 20.0);
-    assert_eq!(card.act, Act::KeepHot);
-    keep(&mut cook, minute + 21.0, 150.0);
-    assert!(!cook.card(minute + 22.0).is_due(at(minute + 22.0)));
-    assert_eq!(cook.card(minute + 70.0).act, Act::KeepHot, "read again after 45 minutes");
-    keep(&mut cook, minute + 71.0, 147.0);
-    assert_eq!(cook.card(minute + 121.0).act, Act::Serve);
-}
-
-#[test]
-fn a_piece_that_is_not_proved_keeps_dinner_waiting() {
-    let (cook, minute) = proved(None);
-    let mut two = cook.clone();
-    two.write(minute, set_out(2, 60.0));
-    two.write(minute, put_on(2));
-    assert!(!acts(&two.all()).contains(&&Act::Serve));
-    assert!(acts(&cook.all()).contains(&&Act::Serve));
-}
-
-#[test]
-fn a_second_place_is_asked_for_while_it_counts() {
-    let (cook, minute) = {
-        let mut cook = on_the_pit(&[38.0]);
-        let minute = cook.likely_at(1, 164.0);
-        cook.write(minute, read(1, 164.0, 2));
-        cook.write(minute + 0.5, pulled(1));
-        cook.write(minute + 1.0, What::Covered { piece: piece(1) });
-        cook.write(minute + 8.0, read(1, 166.0, 1));
-        (cook, minute + 8.0)
-    };
-    assert!(matches!(cook.card(minute + 1.0).act, Act::TrySecondPlace { .. }));
-    assert_eq!(cook.card(minute + 6.0).act, Act::Prove, "too late for a second place: read anew");
-}
-
 #[test]
 fn a_leave_in_that_missed_is_reseated_with_the_lid_up_and_commands_no_pull() {
     let mut cook = on_the_pit(&[38.0]);
@@ -396,14 +231,6 @@ fn a_plan_says_when_the_fire_is_lit_and_when_each_piece_goes_on() {
     assert!((to_minutes(late - on_time) - 30.0).abs() < 1.0, "{}", to_minutes(late - on_time));
     cook.write(100.0, What::ChoreDone { chore: Chore::LightFire });
     assert!(!acts(&cook.all()).contains(&&light));
-}
-
-#[test]
-fn once_everything_is_packed_nothing_is_left_to_do() {
-    let (mut cook, minute) = proved(None);
-    cook.write(minute + 20.0, packed(1));
-    let all = cook.all();
-    assert!(in_order(&all, at(minute + 600.0)).is_empty(), "{all:?}");
 }
 
 #[test]

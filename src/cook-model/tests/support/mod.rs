@@ -2,6 +2,9 @@
 #![allow(dead_code, reason = "each test file uses its own part of this")]
 #![allow(clippy::unwrap_used, reason = "in a test a failed unwrap is a failed test")]
 
+pub mod logs;
+pub mod looks;
+
 use chrono::{DateTime, Utc};
 use cook_model::cook::{CookState, DeviceId, EntryId, Log, Stage, What, fold};
 use cook_model::history::Instrument;

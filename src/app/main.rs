@@ -3,6 +3,7 @@
 mod app;
 mod asking;
 mod beside;
+mod chosen_file;
 mod demo;
 mod derived;
 mod describe;

@@ -4,12 +4,13 @@
 //! entries and of the moment asked about.
 //!
 //! The rooms, each using only those after it: [`cook`] (the log, its fold), [`forecast`],
-//! [`kitchen`], [`safety`], [`heat`], [`taps`], [`log`], [`history`], [`pack`], [`piece`], [`quantity`].
+//! [`kitchen`], [`safety`], [`heat`], [`taps`], [`file`], [`log`], [`history`], [`pack`], [`piece`], [`quantity`].
 #![warn(missing_docs)]
 
 pub mod calendar;
 pub mod cook;
 mod dial;
+pub mod file;
 pub mod forecast;
 pub mod heat;
 pub mod history;

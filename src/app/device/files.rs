@@ -3,7 +3,7 @@
 use std::cell::RefCell;
 use std::rc::Rc;
 
-use cook_model::cook::export::LONGEST;
+use cook_model::file::LONGEST;
 use futures::channel::oneshot;
 use gloo_timers::callback::Timeout;
 use js_sys::Array;
@@ -18,6 +18,8 @@ use web_sys::{
 
 use super::feature;
 
+/// The kind of file that this app saves for itself.
+pub const JSON: &str = "application/json";
 /// How long a downloaded file is kept for the browser to read, in milliseconds.
 const KEPT_MS: u32 = 60_000;
 

@@ -1,6 +1,6 @@
 //! The kitchen's log on this phone.
 
-use cook_model::kitchen::log::{Kitchen, KitchenLog, KitchenWhat, fold};
+use cook_model::kitchen::log::{Kitchen, KitchenEntry, KitchenLog, KitchenWhat, fold};
 use cook_model::kitchen::reheat::{BathPlan, BathTime, bath_time};
 use leptos::prelude::*;
 
@@ -85,6 +85,18 @@ impl OpenKitchen {
         }
         let now = clock::now();
         self.journal.tell(now, what.into_iter().map(|what| (now, what)).collect());
+    }
+
+    /// Takes in the entries of another copy of the log, those that are missing here.
+    pub fn take_in(self, other: &KitchenLog) {
+        let log = self.log().get_untracked();
+        let is_new = |entry: &&KitchenEntry| !log.entries().iter().any(|own| own.id == entry.id);
+        let new = other.entries().iter().filter(is_new);
+        let text = |entry: &KitchenEntry| Some((entry.id, serde_json::to_string(entry).ok()?));
+        let texts: Vec<_> = new.filter_map(text).collect();
+        let stored: Vec<String> = texts.iter().map(|(_, text)| text.clone()).collect();
+        let show = move || self.journal.take_in(KITCHEN, &stored);
+        self.cook.pending().add(KITCHEN, texts, show);
     }
 
     /// Takes back what was done last.

@@ -1,22 +1,20 @@
 //! The way to everything that is not needed at the pit, grouped by what it belongs to.
 
-use cook_model::cook::export::{ImportProblem, MOST_ENTRIES, export, import};
+use cook_model::cook::export::{export, import};
 use cook_model::cook::{Entry, Log};
 use leptos::prelude::*;
 use leptos::task::spawn_local;
 
 use crate::app::home;
-use crate::device::files::FileProblem;
+use crate::chosen_file::chosen_file;
+use crate::describe;
+use crate::device::files::JSON;
 use crate::device::storage::CookId;
 use crate::device::{clock, files};
 use crate::navigate::{Screen, navigation};
 use crate::open_cook::{OpenCook, open_cook};
 use crate::parts::{Heading, If, NewCook};
 use crate::words::{Words, wording};
-use crate::{describe, region, say};
-
-/// The kind of file a cook is saved as.
-const KIND: &str = "application/json";
 
 /// The way to everything that is not needed at the pit.
 #[component]
@@ -78,25 +76,19 @@ fn Files() -> impl IntoView {
         let name = format!("pull-order-{}.json", clock::now().format("%Y-%m-%d-%H%M"));
         let text = export(&cook.log().read_untracked());
         spawn_local(async move {
-            said.set(describe::handed(files::hand_over(&name, KIND, &text).await, &name));
+            said.set(describe::handed(files::hand_over(&name, JSON, &text).await, &name));
         });
     };
     let open = move |_| {
         spawn_local(async move {
-            let told = match files::choose(".json,application/json").await {
-                Ok(None) => return,
-                Ok(Some(text)) => match import(&text) {
-                    Ok(log) => {
-                        store_all(cook, log);
-                        navigation.go(home(&cook.state().get_untracked()));
-                        return;
-                    }
-                    Err(problem) => in_words(&problem),
-                },
-                Err(FileProblem::TooLong) => say!("file-too-long"),
-                Err(FileProblem::Unreadable) => say!("file-unreadable"),
-            };
-            said.set(Some(told));
+            match chosen_file(import, wording("file-no-cook")).await {
+                Ok(None) => {}
+                Ok(Some(log)) => {
+                    store_all(cook, log);
+                    navigation.go(home(&cook.state().get_untracked()));
+                }
+                Err(why) => said.set(Some(why)),
+            }
         });
     };
     view! {
@@ -115,16 +107,6 @@ fn Files() -> impl IntoView {
             </li>
         </ul>
         <p role="status">{move || said.get()}</p>
-    }
-}
-
-/// Why a file was not taken in.
-fn in_words(problem: &ImportProblem) -> String {
-    match problem {
-        ImportProblem::TooLong => say!("file-too-long"),
-        ImportProblem::Later(_) => say!("file-later"),
-        ImportProblem::TooMany => say!("file-too-many", most = region::grouped(MOST_ENTRIES)),
-        _ => say!("file-no-cook"),
     }
 }
 

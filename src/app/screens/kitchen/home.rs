@@ -8,12 +8,12 @@ use leptos::prelude::*;
 use leptos::task::spawn_local;
 
 use crate::derived::Derived;
-use crate::device::storage::persistence;
-use crate::device::{clock, feature, files};
+use crate::device::{clock, files};
 use crate::kitchen::{open_kitchen, reminder_file, words};
 use crate::navigate::{Screen, navigation};
 use crate::open_cook::open_cook;
 use crate::parts::{Each, Heading, If, SetAsideRow};
+use crate::screens::kitchen::bag_file::BagFile;
 use crate::show::capital;
 use crate::words::wording;
 use crate::{describe, say, show};
@@ -63,25 +63,11 @@ pub fn Home() -> impl IntoView {
                     <Reminders />
                 </If>
             </ul>
-            <If holds=some>
-                <MayBeDeleted />
-            </If>
+            <BagFile some=Signal::derive(some) />
             <Gone />
             <SetAside />
             <p class="hint">{wording("caution-local-code")}</p>
         </section>
-    }
-}
-
-/// Bags outlast the patience of a browser that keeps nothing for good.
-#[component]
-fn MayBeDeleted() -> impl IntoView {
-    let kept =
-        LocalResource::new(|| async { feature::is_installed() || persistence::granted().await });
-    view! {
-        <If holds=move || kept.get() == Some(false)>
-            <p class="caution">{wording("kitchen-may-be-deleted")}</p>
-        </If>
     }
 }
 

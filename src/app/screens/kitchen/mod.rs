@@ -1,6 +1,7 @@
 //! The kitchen's screens, one file each.
 
 mod bag;
+mod bag_file;
 mod brine;
 mod chill;
 mod home;

@@ -4,6 +4,7 @@
 //! A log of its own, kept as a cook's is.
 
 mod entry;
+pub mod export;
 mod fold;
 mod reminders;
 

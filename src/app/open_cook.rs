@@ -4,7 +4,7 @@
 mod thinking;
 mod writing;
 
-use cook_model::cook::duties::{Duty, duties, in_order};
+use cook_model::cook::duties::{Duty, duties, in_order, untold};
 use cook_model::cook::{
     CookState, Log, Seen, What, hold_may_be_under_way, was_set_back, was_unwatched,
 };
@@ -34,6 +34,8 @@ pub struct OpenCook {
     plan: Derived<Option<Plan>>,
     asking: Asking,
     thinking: RwSignal<bool>,
+    slow: RwSignal<bool>,
+    of_look: Derived<Vec<Duty>>,
     duties: Derived<Vec<Duty>>,
     ticking: Ticking,
 }
@@ -51,7 +53,8 @@ impl OpenCook {
             seen.forecast.clone().unwrap_or_else(|| Forecast::nothing(seen.at))
         });
         let plan = Derived::new(move || seen.read().plan.clone());
-        let duties = Derived::new(move || duties(&seen.read()));
+        let of_look = Derived::new(move || duties(&seen.read()));
+        let duties = Derived::new(move || untold(&seen.read(), of_look.get(), &log.read()));
         let cook = Self {
             journal,
             pending,
@@ -61,10 +64,13 @@ impl OpenCook {
             plan,
             asking: Asking::new(),
             thinking: RwSignal::new(false),
+            slow: RwSignal::new(false),
+            of_look,
             duties,
             ticking,
         };
         cook.look_after_each_entry();
+        Effect::new(move || ticking.turn_at(duties.read().iter().flat_map(turns).collect()));
         // What was told is looked at by the clock of its moment.
         Effect::new(move || {
             log.track();
@@ -98,6 +104,11 @@ impl OpenCook {
         self.thinking.get()
     }
 
+    /// Whether that takes so long that the screen must say so. Reactive.
+    pub fn is_slow(self) -> bool {
+        self.slow.get()
+    }
+
     /// The plan back from dinner, once dinner has a time. Reactive.
     pub fn plan(self) -> Derived<Option<Plan>> {
         self.plan
@@ -119,19 +130,30 @@ impl OpenCook {
         self.seen.read().piece_forecast(piece).cloned()
     }
 
-    /// Everything there is to do. Reactive.
+    /// Everything there is to do, without what was told since the last look. Reactive.
     pub fn duties(self) -> Derived<Vec<Duty>> {
         self.duties
     }
 
-    /// The one thing to do now or next. Reactive.
+    /// The one thing to do now or next; none once it was told, until a new look says what follows.
+    /// Reactive.
     pub fn duty(self) -> Option<Duty> {
-        in_order(&self.duties.read(), self.now()).first().map(|duty| (*duty).clone())
+        self.first_of_look().filter(|duty| self.duties.read().contains(duty))
+    }
+
+    /// The same by the last look, whatever was told since. Reactive.
+    pub fn first_of_look(self) -> Option<Duty> {
+        in_order(&self.of_look.read(), self.now()).first().map(|duty| (*duty).clone())
     }
 
     /// What comes after it. Reactive.
     pub fn duty_after(self) -> Option<Duty> {
         in_order(&self.duties.read(), self.now()).get(1).map(|duty| (*duty).clone())
+    }
+
+    /// Whether what the card said was told, and what follows is not known yet. Reactive.
+    pub fn is_next_unknown(self) -> bool {
+        self.duty().is_none() && self.first_of_look().is_some()
     }
 
     /// The present moment, as fine as the screen needs it. Reactive.
@@ -219,6 +241,12 @@ impl OpenCook {
     pub fn id(self) -> Option<CookId> {
         self.journal.of()
     }
+}
+
+/// The moments at which a duty says something else than before.
+fn turns(duty: &Duty) -> Vec<Moment> {
+    let calls = duty.bells.iter().map(|bell| bell.at);
+    calls.chain([duty.from]).chain(duty.until).collect()
 }
 
 /// The open cook of this page.

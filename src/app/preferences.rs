@@ -1,13 +1,14 @@
 //! What the person chose for the screens, as a signal: units, look, hand, language.
 
 use std::cell::Cell;
+use std::mem;
 
 use cook_model::quantity::Units;
 use leptos::prelude::*;
 use leptos::reactive::graph::Observer;
 use leptos::task::spawn_local;
 
-use crate::device::darkness;
+use crate::device::media;
 use crate::device::prefs::{self, Hand, Prefs, Theme};
 use crate::words::{self, Language};
 
@@ -24,8 +25,9 @@ thread_local! {
 pub fn start() {
     let chosen = RwSignal::new(prefs::load());
     CHOSEN.set(Some(chosen));
-    let dark = RwSignal::new(darkness::phone_is_dark());
-    darkness::on_change(move |is_dark| dark.set(is_dark));
+    let dark = RwSignal::new(media::holds(media::DARK));
+    // As long as the page lives.
+    mem::forget(media::watch(media::DARK, move |is_dark| dark.set(is_dark)));
     Effect::new(move || chosen.with(|chosen| show_on_page(chosen, dark.get())));
 }
 

@@ -8,6 +8,8 @@ use leptos::prelude::*;
 use crate::device::{clock, visibility};
 
 const SECOND: Duration = Duration::from_secs(1);
+/// A timer comes so much later, lest it comes just before the turn.
+const LATER: Duration = Duration::from_millis(5);
 
 /// How time runs in the demo.
 #[derive(Clone, Copy)]
@@ -17,13 +19,15 @@ struct Pace {
 }
 
 /// The present moment as a signal. It moves once a second while a running countdown is on the
-/// screen, otherwise once a minute, and not at all while the page is hidden: whoever looks again
-/// finds it right, for it is read from the clock and never counted up.
+/// screen, otherwise once a minute and at each turn, and not at all while the page is hidden: whoever
+/// looks again finds it right, for it is read from the clock and never counted up.
 #[derive(Clone, Copy)]
 pub struct Ticking {
     now: RwSignal<Moment>,
     demo: RwSignal<Option<Pace>>,
     running_countdowns: RwSignal<u32>,
+    /// The moments at which the screen says something else.
+    turns: RwSignal<Vec<Moment>>,
 }
 
 impl Ticking {
@@ -33,6 +37,7 @@ impl Ticking {
             now: RwSignal::new(clock::now()),
             demo: RwSignal::new(None),
             running_countdowns: RwSignal::new(0),
+            turns: RwSignal::new(Vec::new()),
         };
         let visible = RwSignal::new(visibility::is_visible());
         visibility::on_return(move || {
@@ -49,10 +54,18 @@ impl Ticking {
             if !visible.get() {
                 return None;
             }
-            set_timeout_with_handle(move || ticking.look(), until_next(clock::now(), each_second))
-                .ok()
+            let now = clock::now();
+            let turns = ticking.turns.read();
+            let turns = turns.iter().filter_map(|turn| until(now, *turn));
+            let tick = turns.min().unwrap_or(Duration::MAX).min(until_next(now, each_second));
+            set_timeout_with_handle(move || ticking.look(), tick).ok()
         });
         ticking
+    }
+
+    /// Moves at these moments too: what falls due then stands on the screen as it calls.
+    pub fn turn_at(self, moments: Vec<Moment>) {
+        self.turns.set(moments);
     }
 
     /// The present moment. Reactive.
@@ -102,6 +115,10 @@ impl Ticking {
 fn until_next(now: Moment, each_second: bool) -> Duration {
     let step = if each_second { SECOND } else { 60 * SECOND };
     let into = now.timestamp_millis().rem_euclid(step.as_millis() as i64);
-    // A few milliseconds more, lest the timer comes just before the turn.
-    step - Duration::from_millis(into as u64) + Duration::from_millis(5)
+    step - Duration::from_millis(into as u64) + LATER
+}
+
+/// The time to a moment, if it is still to come.
+fn until(now: Moment, then: Moment) -> Option<Duration> {
+    Some((then - now).to_std().ok().filter(|span| !span.is_zero())? + LATER)
 }

@@ -1,7 +1,7 @@
 //! What the phone does by itself while a cook is open: it rings, keeps the screen on, follows other
 //! windows, and looks for a new version.
 
-use cook_model::cook::alarms::{AlarmId, AlarmKind, alarms};
+use cook_model::cook::alarms::{AlarmId, AlarmKind, alarms_of};
 use cook_model::cook::duties::{Duty, of_alarm};
 use cook_model::cook::ringing::Ring;
 use cook_model::cook::{Seen, Stage, What};
@@ -15,7 +15,7 @@ use crate::device::alarms::{Alarms, Elsewhere, Waiting};
 use crate::device::clock::{ClockWatch, Jump};
 use crate::device::notify::{Buttons, Notice};
 use crate::device::storage::{CookId, Store};
-use crate::device::{sound, update, visibility, wake_lock};
+use crate::device::{sound, speech, update, visibility, wake_lock};
 use crate::open_cook::OpenCook;
 use crate::{describe, preferences, say, show};
 
@@ -42,6 +42,7 @@ impl Watching {
     /// Begins to watch over a cook and its store.
     pub fn start(self, cook: OpenCook, beside: Beside, store: Store) {
         sound::unlock_with_each_tap();
+        speech::get_ready();
         update::watch(move || self.new_version.set(true));
         self.ring(cook, beside, store);
         stay_awake(cook);
@@ -97,13 +98,12 @@ impl Watching {
             });
         });
         Effect::new(move || {
-            let seen = cook.seen().read();
+            let known = cook.seen().read().forecast.is_some();
+            let duties = cook.duties().read();
             self.alarms.with_value(|ringing| match (ringing, cook.id()) {
                 // Before the first forecast nobody knows what is due: nothing rings, and nothing that
                 // rang is taken away.
-                (Some(ringing), Some(id)) if seen.forecast.is_some() => {
-                    ringing.follow(id, alarms(&seen));
-                }
+                (Some(ringing), Some(id)) if known => ringing.follow(id, alarms_of(&duties)),
                 (Some(_), Some(_)) => {}
                 (Some(ringing), None) => ringing.stop(),
                 (None, _) => {}

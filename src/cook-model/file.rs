@@ -15,14 +15,13 @@
 //! [`Entry`](crate::log::Entry)); `set_aside` holds stored texts that could not be read, so that not
 //! even these are lost. A reader ignores fields it does not know.
 
-use serde::{Deserialize, Serialize};
 use serde_json::Value;
 use thiserror::Error;
 
 use crate::log::{Event, Log, SetAside};
 
 /// The version of the file's form that this crate writes, and the highest it reads.
-pub const FILE_VERSION: u32 = 1;
+const FILE_VERSION: u64 = 1;
 /// The longest file read, bytes. A long cook is some 100 kB.
 pub const LONGEST: usize = 8 << 20;
 /// The most entries read from one file.
@@ -40,40 +39,25 @@ pub enum ImportProblem {
     NotOurs(String),
     /// Written by a later version.
     #[error("a later version of the app wrote this file (form {0}); update the app to read it")]
-    Later(u32),
+    Later(u64),
     /// More than [`MOST_ENTRIES`].
     #[error("the file has too many entries; up to 20,000 are accepted")]
     TooMany,
 }
 
-#[derive(Serialize)]
-struct Out<'a> {
-    format: &'a str,
-    version: u32,
-    entries: Vec<Value>,
-    set_aside: &'a [SetAside],
-}
-
-#[derive(Deserialize)]
-struct In {
-    format: String,
-    version: u32,
-    entries: Vec<Value>,
-    #[serde(default)]
-    set_aside: Vec<SetAside>,
-}
-
 /// The file's text; `format` says what it is a log of.
 pub fn export<E: Event>(format: &str, log: &Log<E>) -> String {
     let stored = log.entries().iter().filter_map(|entry| serde_json::to_string(entry).ok());
-    write(format, stored.collect(), log.set_aside())
+    write(format, &stored.collect::<Vec<_>>(), log.set_aside())
 }
 
-fn write(format: &str, stored: Vec<String>, set_aside: &[SetAside]) -> String {
-    let entries = stored.iter().filter_map(|text| serde_json::from_str(text).ok()).collect();
-    let out = Out { format, version: FILE_VERSION, entries, set_aside };
-    // Nothing in it can fail to be written: it has no maps with odd keys and no own writers.
-    serde_json::to_string_pretty(&out).unwrap_or_default()
+/// Written by hand, an entry a line: what is stored is JSON already.
+fn write(format: &str, stored: &[String], set_aside: &[SetAside]) -> String {
+    let entries = stored.join(",\n");
+    // Nothing in it can fail to be written: it holds texts alone.
+    let set_aside = serde_json::to_string(set_aside).unwrap_or_default();
+    let head = format!("\"format\":\"{format}\",\"version\":{FILE_VERSION}");
+    format!("{{{head},\"entries\":[\n{entries}\n],\"set_aside\":{set_aside}}}\n")
 }
 
 /// Reads a file's text. Entries that cannot be read are set aside, as from storage; those set aside
@@ -90,21 +74,26 @@ fn stored_in(format: &str, text: &str) -> Result<Vec<String>, ImportProblem> {
     if text.len() > LONGEST {
         return Err(ImportProblem::TooLong);
     }
-    let not_ours = |error: serde_json::Error| ImportProblem::NotOurs(error.to_string());
-    let head: Value = serde_json::from_str(text).map_err(not_ours)?;
-    if let Some(version) = head.get("version").and_then(Value::as_u64) {
-        let version = u32::try_from(version).unwrap_or(u32::MAX);
-        if head.get("format").and_then(Value::as_str) == Some(format) && version > FILE_VERSION {
-            return Err(ImportProblem::Later(version));
-        }
+    let head: Value =
+        serde_json::from_str(text).map_err(|error| ImportProblem::NotOurs(error.to_string()))?;
+    let lacks = |what: &str| ImportProblem::NotOurs(format!("it has no {what}"));
+    if head.get("format").and_then(Value::as_str) != Some(format) {
+        return Err(lacks("such format"));
     }
-    let file: In = serde_json::from_value(head).map_err(not_ours)?;
-    if file.format != format || file.version == 0 {
-        return Err(ImportProblem::NotOurs(format!("its format is {:?}", file.format)));
+    match head.get("version").and_then(Value::as_u64) {
+        None | Some(0) => return Err(lacks("version")),
+        Some(later) if later > FILE_VERSION => return Err(ImportProblem::Later(later)),
+        Some(_) => {}
     }
-    if file.entries.len() + file.set_aside.len() > MOST_ENTRIES {
+    let rows = |name: &str| head.get(name).and_then(Value::as_array);
+    let entries = rows("entries").ok_or_else(|| lacks("entries"))?;
+    let set_aside = rows("set_aside").map(Vec::as_slice).unwrap_or_default();
+    if entries.len() + set_aside.len() > MOST_ENTRIES {
         return Err(ImportProblem::TooMany);
     }
-    let entries = file.entries.iter().map(Value::to_string);
-    Ok(entries.chain(file.set_aside.into_iter().map(|aside| aside.text)).collect())
+    let of_aside = |aside: &Value| match aside.get("text").and_then(Value::as_str) {
+        Some(text) => text.to_owned(),
+        None => aside.to_string(),
+    };
+    Ok(entries.iter().map(Value::to_string).chain(set_aside.iter().map(of_aside)).collect())
 }

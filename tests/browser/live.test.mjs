@@ -3,12 +3,9 @@
 
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { allOn } from "./begun.mjs";
+import { allOn, cookWith } from "./begun.mjs";
 import { FOUR } from "./cook.mjs";
-import { show } from "./look.mjs";
-
-/** The most that alarm, undo and act may take above the tabs, in CSS pixels (design goal of the screens). */
-const DOCK = 96;
+import { DOCK, dockHeight, show } from "./look.mjs";
 
 /** Four breasts on the pit, with no dinner time. */
 async function fourOn(t) {
@@ -28,7 +25,6 @@ function inSight(page) {
     return {
       card: whole(box(".next")),
       rows: rows.filter(whole).length,
-      dock: box(".tabs").top - dock.top,
       end: Math.round(dock.bottom) <= innerHeight,
     };
   });
@@ -39,7 +35,8 @@ async function allInSight(person, moment) {
   const seen = await inSight(person.page);
   assert.ok(seen.card, `${moment}: the card is in sight`);
   assert.ok(seen.rows >= 3, `${moment}: ${seen.rows} rows are in sight`);
-  assert.ok(seen.dock <= DOCK, `${moment}: the dock is ${seen.dock} px high`);
+  const dock = await dockHeight(person.page);
+  assert.ok(dock <= DOCK, `${moment}: the dock is ${dock} px high`);
   assert.ok(seen.end, `${moment}: the dock is in sight`);
 }
 
@@ -64,6 +61,20 @@ test("the card and three pieces are in sight at once, at every stage of a cook o
   await person.goTo("Cook");
   await allInSight(person, "back from elsewhere");
   await person.picture("live");
+});
+
+test("where pieces are added the dock is no higher, with what to undo and with what calls", async (t) => {
+  const { phone, person } = await cookWith(t, FOUR);
+  const { page } = phone;
+  assert.ok((await dockHeight(page)) <= DOCK, "just added");
+  await page.locator("#dinner").fill("19:00");
+  await page.locator("#dinner").blur();
+  await person.stored("Dinner");
+  await page.locator(".dock .put-on.second-action").waitFor();
+  assert.ok((await dockHeight(page)) <= DOCK, "the plan and put-on stand there");
+  await phone.context.clock.fastForward("01:30:00");
+  await page.locator(".dock .alarm").getByRole("button", { name: "Got it" }).waitFor();
+  assert.ok((await dockHeight(page)) <= DOCK, "something calls");
 });
 
 test("a piece is pulled at one temperature, on its row, its number pad and its curve", async (t) => {

@@ -7,6 +7,17 @@ const AXE = await readFile(createRequire(import.meta.url).resolve("axe-core/axe.
 /** The smallest side of anything to tap, in CSS pixels. */
 const TARGET = 56;
 
+/** The most that alarm, undo and act may take above the tabs, in CSS pixels (design goal of the screens). */
+export const DOCK = 96;
+
+/** How high alarm, undo and act stand above the tabs. */
+export function dockHeight(page) {
+  return page.evaluate(() => {
+    const top = (selector) => document.querySelector(selector).getBoundingClientRect().top;
+    return top(".tabs") - top(".dock");
+  });
+}
+
 /** Shows the screen of this address. */
 export async function show(page, screen) {
   await page.evaluate((address) => {

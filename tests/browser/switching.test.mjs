@@ -5,6 +5,7 @@ import { test } from "node:test";
 import { allOn, cookWith } from "./begun.mjs";
 import { FOUR } from "./cook.mjs";
 import { started } from "./harness.mjs";
+import { DOCK, dockHeight } from "./look.mjs";
 
 /** A cook with one piece on the pit and one resting. */
 async function underWay(t) {
@@ -56,6 +57,11 @@ test("an alarm of the cook left behind rings, says of which, after a reload too,
     await phone.context.clock.fastForward("01:00");
   }
   await bar.filter({ hasText: /Cook of 4:3\d.*: .*Piece/ }).waitFor();
+  assert.ok((await dockHeight(phone.page)) <= DOCK, "beside the button to put on");
+  await person.goTo("Cook");
+  await person.nextStep();
+  assert.ok((await dockHeight(phone.page)) <= DOCK, "beside the card's button");
+  assert.equal(await phone.page.locator(".dock .main-action").count(), 1);
   await bar.locator(".open-alarm").tap();
   await phone.page.locator(".piece.on", { hasText: "Piece 1" }).waitFor();
 });

@@ -4,36 +4,30 @@
 //! slept (it was hidden, frozen, thrown out or started again) the clock is looked at, so that what
 //! came due meanwhile rings at once, and says how late it is. A page that is not allowed to run
 //! cannot ring: see the table in README.md.
+//!
+//! Here they are followed and answered; `ringing` rings them, `shown` shows those that wait.
+
+mod ringing;
+mod shown;
 
 use std::cell::{Cell, RefCell};
 use std::collections::BTreeMap;
 use std::rc::Rc;
 
 use cook_model::cook::alarms::{Alarm, AlarmId};
-use cook_model::cook::ringing::{self, Mark, Marks, Ring};
-use cook_model::quantity::{Moment, Span};
+use cook_model::cook::ringing::{Mark, Marks, Ring};
+use cook_model::quantity::Moment;
 use gloo_timers::callback::Timeout;
-use leptos::prelude::{ReadSignal, ReadUntracked, RwSignal, Set};
+use leptos::prelude::{ReadSignal, RwSignal};
 use wasm_bindgen_futures::spawn_local;
 use web_sys::BroadcastChannel;
 
 use super::notify::{Answer, Notice};
-use super::sound::Tune;
 use super::storage::{CookId, Store};
-use super::{badge, clock, notify, prefs, sound, vibrate, visibility, windows};
+use super::{clock, notify, visibility, windows};
 
 /// The windows tell each other here that an alarm rang or was answered.
 const CHANNEL: &str = "pull-order-alarms";
-
-/// Browsers keep a timer's span in 31 bits of milliseconds.
-const LONGEST_TIMER_MS: i64 = i32::MAX as i64;
-
-/// How long the storage may take to say whether another window has rung an alarm. It answers in
-/// milliseconds unless the browser hangs.
-const PATIENCE: Span = Span::seconds(25);
-
-/// Vibrations in milliseconds, with the pauses between.
-const VIBRATION: [u32; 5] = [400, 150, 400, 150, 400];
 
 /// An alarm that rang and was not answered yet.
 pub type Waiting = (Alarm, Mark);
@@ -192,24 +186,6 @@ impl Alarms {
         });
     }
 
-    /// Rings what is due, and waits for the next.
-    fn look(&self) {
-        let now = clock::now();
-        self.wait(now);
-        self.show_waiting();
-        for (cook, due) in self.of_each(|one| ringing::due(&one.alarms, &one.marks, now)) {
-            if due.is_empty() {
-                continue;
-            }
-            let this = self.clone();
-            spawn_local(async move {
-                this.ring(cook, due, now).await;
-                this.show_waiting();
-                this.wait(clock::now());
-            });
-        }
-    }
-
     /// Something of each cook, the one on the screen first.
     fn of_each<T>(&self, what: impl Fn(&Followed) -> T) -> Vec<(CookId, T)> {
         let open = self.0.open.get();
@@ -217,31 +193,6 @@ impl Alarms {
         let of =
             |is_open: bool| cooks.iter().filter(move |(cook, _)| (Some(**cook) == open) == is_open);
         of(true).chain(of(false)).map(|(cook, followed)| (*cook, what(followed))).collect()
-    }
-
-    async fn ring(&self, cook: CookId, due: Vec<Ring>, now: Moment) {
-        let mut rings = Vec::new();
-        for ring in due {
-            if self.claim(cook, ring.alarm, now).await {
-                rings.push(ring);
-            }
-        }
-        if rings.is_empty() {
-            return;
-        }
-        self.tell_others();
-        let urgent = |ring: &Ring| ring.alarm.id.kind.is_urgent();
-        if prefs::load().sound {
-            sound::play(if rings.iter().any(urgent) { Tune::Urgent } else { Tune::Call });
-        }
-        vibrate::vibrate(&VIBRATION);
-        for ring in &rings {
-            let notice = Notice { tag: tag(cook, ring.alarm.id), ..(self.0.words)(cook, ring) };
-            // Not waited for: a phone that is slow to show it must not hold up the next alarm.
-            spawn_local(async move {
-                notify::show(&notice).await;
-            });
-        }
     }
 
     fn mark(&self, cook: CookId, id: AlarmId) -> Option<Mark> {
@@ -252,45 +203,6 @@ impl Alarms {
         if let Some(followed) = self.0.cooks.borrow_mut().get_mut(&cook) {
             followed.marks.insert(id, mark);
         }
-    }
-
-    /// Remembers that the alarm rings now. False if it has rung already, here or in another window.
-    async fn claim(&self, cook: CookId, alarm: Alarm, now: Moment) -> bool {
-        let rung = move |mark: Option<Mark>| {
-            ringing::ring(&alarm, mark.as_ref(), now).map(|ring| Mark::rung(&ring, now))
-        };
-        let in_memory = || rung(self.mark(cook, alarm.id));
-        let key = (cook, alarm.id);
-        let asked = self.0.asking.borrow().get(&key).copied();
-        let (mark, new) = match asked {
-            Some(since) if now - since < PATIENCE => (None, false),
-            // The storage does not answer: what is remembered here must do.
-            Some(_) => (in_memory(), true),
-            None => {
-                self.0.asking.borrow_mut().insert(key, now);
-                let changed = self.0.store.change_mark(cook, alarm.id, rung).await;
-                self.0.asking.borrow_mut().remove(&key);
-                // Without storage the alarm rings all the same.
-                changed.unwrap_or_else(|_| (in_memory(), true))
-            }
-        };
-        if let Some(mark) = mark {
-            self.set_mark(cook, alarm.id, mark);
-        }
-        new && mark.is_some()
-    }
-
-    /// Sets the timer for the next alarm to come.
-    fn wait(&self, now: Moment) {
-        let next = self.of_each(|one| ringing::next(&one.alarms, &one.marks, now));
-        let next = next.into_iter().filter_map(|(_, next)| next).min();
-        let timer = next.map(|next| {
-            // A millisecond more, lest the timer comes just before the moment.
-            let span = (next - now).num_milliseconds() + 1;
-            let this = self.clone();
-            Timeout::new(span.clamp(0, LONGEST_TIMER_MS) as u32, move || this.look())
-        });
-        self.0.timer.replace(timer);
     }
 
     fn change(&self, cook: CookId, id: AlarmId, change: impl Fn(Mark) -> Mark + 'static) {
@@ -324,35 +236,6 @@ impl Alarms {
             // Another window that misses it asks the store before it rings.
             let _ = others.post_message(&true.into());
         }
-    }
-
-    /// Shows what waits, and takes away the notifications of what no longer does.
-    fn show_waiting(&self) {
-        let open = self.0.open.get();
-        let each = self.of_each(|one| ringing::unanswered(&one.alarms, &one.marks));
-        let all: Vec<Elsewhere> = each
-            .into_iter()
-            .flat_map(|(cook, waiting)| waiting.into_iter().map(move |one| (cook, one)))
-            .collect();
-        let (here, elsewhere): (Vec<Elsewhere>, Vec<Elsewhere>) =
-            all.iter().copied().partition(|(cook, _)| Some(*cook) == open);
-        let here: Vec<Waiting> = here.into_iter().map(|(_, waiting)| waiting).collect();
-        let before = self.0.shown.replace(all.clone());
-        if before == all && here == *self.0.waiting.read_untracked() {
-            return;
-        }
-        for (cook, (alarm, _)) in before {
-            if !all.iter().any(|(of, (still, _))| *of == cook && still.id == alarm.id) {
-                spawn_local(async move { notify::close(&tag(cook, alarm.id)).await });
-            }
-        }
-        let first = all.first().map(|(cook, (alarm, mark))| {
-            let late = mark.rang - mark.due;
-            (self.0.words)(*cook, &Ring { alarm: *alarm, late }).title
-        });
-        badge::show(all.len(), first.as_deref());
-        self.0.waiting.set(here);
-        self.0.elsewhere.set(elsewhere);
     }
 }
 

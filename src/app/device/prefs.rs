@@ -22,6 +22,8 @@ pub struct Prefs {
     pub language: Option<String>,
     /// Whether alarms make a sound.
     pub sound: bool,
+    /// Whether a voice says what an alarm is about.
+    pub spoken: bool,
     /// Whether the screen is kept awake while a piece is on the pit.
     pub stay_awake: bool,
 }
@@ -60,6 +62,7 @@ impl Default for Prefs {
             hand: Hand::default(),
             language: None,
             sound: true,
+            spoken: false,
             stay_awake: true,
         }
     }

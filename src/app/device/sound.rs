@@ -103,16 +103,18 @@ pub fn is_ready() -> bool {
     })
 }
 
-/// Sounds a tune, where the browser allows it.
-pub fn play(tune: Tune) {
+/// Sounds a tune, where the browser allows it. Returns for how long, in milliseconds.
+pub fn play(tune: Tune) -> u32 {
     CONTEXT.with_borrow(|context| {
-        let Some(context) = context else { return };
+        let Some(context) = context else { return 0 };
         let notes = tune.notes();
         // A note that the browser refuses is not heard, and there is no one to tell.
         let played = notes.iter().filter(|note| play_note(context, note).is_ok());
         let lasts = played.fold(0.0, |end: f64, Note(_, begin, lasts)| end.max(begin + lasts));
-        stay_awake((lasts * 1e3) as u32);
-    });
+        let lasts = (lasts * 1e3) as u32;
+        stay_awake(lasts);
+        lasts
+    })
 }
 
 /// Wakes the audio for so many milliseconds and a little more. Refused, it stays silent, and

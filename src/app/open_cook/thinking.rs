@@ -12,6 +12,8 @@ use leptos::prelude::*;
 use super::OpenCook;
 use crate::asking::Asker;
 
+/// A look that takes no longer than this comes before anybody wonders where the next step is.
+const SLOW: Duration = Duration::from_millis(300);
 /// A page that was not painted for so long is not seen; several times what a slow phone needs.
 const NOT_PAINTED: Duration = Duration::from_millis(300);
 
@@ -25,7 +27,17 @@ impl OpenCook {
             self.asking.forget(Asker::LOOK);
             self.thinking.set(true);
             once_painted(move || self.look());
+            let version = self.log().read_untracked().entries().len();
+            set_timeout(move || self.say_if_slow(version), SLOW);
         });
+    }
+
+    /// Says that the look at the log of this version takes long, if it does.
+    fn say_if_slow(self, version: usize) {
+        let is_of = self.log().read_untracked().entries().len() == version;
+        if is_of && self.thinking.get_untracked() {
+            self.slow.set(true);
+        }
     }
 
     fn look(self) {
@@ -40,6 +52,7 @@ impl OpenCook {
         let Answer::Look { forecast, plan } = answer else { return };
         let facts = Seen::facts(&self.log().read_untracked(), now);
         self.thinking.set(false);
+        self.slow.set(false);
         self.seen.set(facts.with(forecast, plan));
     }
 }

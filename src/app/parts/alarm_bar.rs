@@ -36,9 +36,9 @@ pub fn unanswered() -> Derived<Vec<Waiting>> {
 pub fn AlarmBar(
     /// The alarms.
     waiting: Derived<Vec<Waiting>>,
-    /// Whether it stands where it leads, at the live cook: there its words are no button.
+    /// Whether its words stand above one row of buttons, and are none.
     #[prop(into)]
-    at_the_cook: Getter<bool>,
+    one_row: Getter<bool>,
     /// Whether another button needs the place of the one that calls again later.
     #[prop(into)]
     crowded: Getter<bool>,
@@ -70,7 +70,7 @@ pub fn AlarmBar(
             watching.heard(waiting);
             navigation.go(Screen::Live);
         };
-        let words = if at_the_cook.get() {
+        let words = if one_row.get() {
             view! { <p class="calls">{what()}</p> }.into_any()
         } else {
             view! { <button class="open-alarm" on:click=go>{what()}</button> }.into_any()

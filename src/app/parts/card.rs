@@ -17,7 +17,12 @@ const BY_THE_SECOND: Span = Span::minutes(10);
 #[component]
 pub fn Card() -> impl IntoView {
     let cook = open_cook();
-    let duty = Derived::new(move || cook.duty());
+    // What was told meanwhile keeps its place, unseen, until it is known what follows: nothing on the
+    // screen moves twice for one tap.
+    let duty = Derived::new(move || {
+        cook.first_of_look().filter(|_| !cook.is_slow() || !cook.is_next_unknown())
+    });
+    let unknown = Derived::new(move || cook.is_next_unknown());
     let left = move || duty.read().as_ref().map(|duty| duty.from - cook.now());
     cook.each_second_while(move || {
         left().is_some_and(|left| left > Span::zero() && left <= BY_THE_SECOND)
@@ -38,7 +43,7 @@ pub fn Card() -> impl IntoView {
         overdue.or_else(|| words.get().map(|words| words.1).filter(|_| is_due.get()))
     };
     let then = move || {
-        cook.duty_after().map(|after| {
+        cook.duty_after().filter(|_| !unknown.get()).map(|after| {
             let what = describe::duty(&cook.seen().read(), &after).what;
             if after.from <= cook.now() {
                 say!("live-then-now", what = what)
@@ -51,6 +56,7 @@ pub fn Card() -> impl IntoView {
         <section
             class="next"
             class:due=move || is_due.get()
+            class:told=move || unknown.get() && !cook.is_slow()
             aria-labelledby="next-what"
             aria-busy=move || cook.is_thinking().to_string()
         >
@@ -80,7 +86,7 @@ pub fn Card() -> impl IntoView {
             <p class="why">{move || why()}</p>
             <p class="then">{move || then()}</p>
             <p class="unseen" role="status">
-                {move || is_due.get().then(|| words.get().map(|words| words.0))}
+                {move || (is_due.get() && !unknown.get()).then(|| words.get().map(|words| words.0))}
             </p>
         </section>
     }

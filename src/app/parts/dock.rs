@@ -4,7 +4,9 @@ use cook_model::cook::duties::Act;
 use cook_model::cook::{Stage, What};
 use leptos::prelude::*;
 
-use super::{AlarmBar, OtherAlarms, Question, Tab, last_done, perform, unanswered};
+use super::{
+    AlarmBar, OtherAlarms, Question, Tab, calls_elsewhere, last_done, perform, unanswered,
+};
 use crate::derived::Derived;
 use crate::kitchen::{KitchenDock, open_kitchen};
 use crate::navigate::{Screen, navigation};
@@ -21,7 +23,7 @@ pub fn Dock() -> impl IntoView {
     let navigation = navigation();
     // What the card asks is answered where it stands.
     let asks = Derived::new(move || {
-        cook.duty().is_some_and(|duty| matches!(duty.act, Act::Answer { .. }))
+        cook.first_of_look().is_some_and(|duty| matches!(duty.act, Act::Answer { .. }))
     });
     let at_the_cook = move || matches!(navigation.screen(), Screen::Live);
     // The number pad needs the whole screen, and who types is at the pit already.
@@ -35,37 +37,59 @@ pub fn Dock() -> impl IntoView {
         true => open_kitchen().journal().done().read().is_some(),
         false => cook.journal().done().read().is_some(),
     };
-    let shared = move || !at_the_cook() && crowded() && undoes();
+    let any_raw = Derived::new(move || !cook.state().read().at_stage(Stage::Raw).is_empty());
+    let setting_up = move || navigation.screen() == Screen::SetOut && any_raw.get();
+    let one_row = move || at_the_cook() || setting_up();
+    let shared = move || !one_row() && crowded() && undoes();
+    // One row has room for one call: of two cooks' the more urgent.
+    let elsewhere = calls_elsewhere();
+    let others_first = Derived::new(move || {
+        let own = waiting.read().first().map(|(alarm, _)| alarm.id.kind);
+        let other = elsewhere.read().as_ref().map(|(_, (alarm, _))| alarm.id.kind);
+        other.is_some_and(|other| own.is_none_or(|own| other < own))
+    });
+    let others = move || if one_row() { others_first.get() } else { elsewhere.read().is_some() };
+    let own = move || !(one_row() && others_first.get());
     // With no cook there is nothing to reach for.
     let bare = move || !cook.is_open() && !at_the_kitchen();
     view! {
-        <footer class="dock" class:typing=typing class:bare=bare>
-            <If holds=move || !typing()>
-                <OtherAlarms />
-            </If>
+        <footer
+            class="dock"
+            class:typing=typing
+            class:bare=bare
+            class:told=move || at_the_cook() && cook.is_next_unknown()
+        >
             <If holds=move || at_the_cook() && asks.get()>
                 <Question />
             </If>
-            <div class="reach" class:one-row=at_the_cook class:shared=shared>
-                <If holds=move || !typing()>
-                    <AlarmBar waiting=waiting at_the_cook=at_the_cook crowded=undoes />
+            <div class="reach" class:one-row=one_row class:shared=shared>
+                <If holds=move || !typing() && others()>
+                    <OtherAlarms one_row=one_row />
+                </If>
+                <If holds=move || !typing() && own()>
+                    <AlarmBar
+                        waiting=waiting
+                        one_row=one_row
+                        crowded=move || undoes() || setting_up()
+                    />
                 </If>
                 <If
                     holds=at_the_kitchen
                     otherwise=move || {
                         let (undo, redo) = (move || cook.undo(), move || cook.redo());
+                        let crowded = move || crowded() || one_row() && others();
                         last_done(cook.journal(), undo, redo, crowded)
                     }
                 >
                     <KitchenDock crowded=crowded />
                 </If>
-                <If holds=move || at_the_cook() && !asks.get() && cook.duty().is_some()>
+                <If holds=move || at_the_cook() && !asks.get() && cook.first_of_look().is_some()>
                     <CardButton />
                 </If>
+                <If holds=setting_up>
+                    <SetUpButtons />
+                </If>
             </div>
-            <If holds=move || navigation.screen() == Screen::SetOut>
-                <SetUpButtons />
-            </If>
             <If holds=move || cook.is_open() && !typing() && !at_the_kitchen()>
                 <Tabs />
             </If>
@@ -80,9 +104,9 @@ fn CardButton() -> impl IntoView {
     let navigation = navigation();
     let words = move || {
         let seen = cook.seen().read();
-        cook.duty().map(|duty| describe::duty(&seen, &duty).button)
+        cook.first_of_look().map(|duty| describe::duty(&seen, &duty).button)
     };
-    let due = move || cook.duty().is_some_and(|duty| duty.is_due(cook.now()));
+    let due = move || cook.first_of_look().is_some_and(|duty| duty.is_due(cook.now()));
     view! {
         <button
             class="main-action"
@@ -115,23 +139,21 @@ fn SetUpButtons() -> impl IntoView {
         navigation.go(Screen::Live);
     };
     view! {
-        <If holds=move || !raw.read().is_empty()>
-            <div class="set-up">
-                <button
-                    class="put-on"
-                    class:main-action=move || !is_to_plan.get()
-                    class:second-action=move || is_to_plan.get()
-                    on:click=all_on
-                >
-                    {move || say!("set-out-put-on", count = raw.read().len())}
+        <div class="set-up">
+            <button
+                class="put-on"
+                class:main-action=move || !is_to_plan.get()
+                class:second-action=move || is_to_plan.get()
+                on:click=all_on
+            >
+                {move || say!("set-out-put-on", count = raw.read().len())}
+            </button>
+            <If holds=move || is_to_plan.get()>
+                <button class="main-action" on:click=move |_| navigation.go(Screen::Plan)>
+                    {wording("set-out-plan")}
                 </button>
-                <If holds=move || is_to_plan.get()>
-                    <button class="main-action" on:click=move |_| navigation.go(Screen::Plan)>
-                        {wording("set-out-plan")}
-                    </button>
-                </If>
-            </div>
-        </If>
+            </If>
+        </div>
     }
 }
 

@@ -66,7 +66,7 @@ pub use move_dinner::MoveDinner;
 pub use named_gear::NamedGear;
 pub use new_cook::NewCook;
 pub use offers::Offers;
-pub use other_alarms::OtherAlarms;
+pub use other_alarms::{OtherAlarms, calls_elsewhere};
 pub use pick::Pick;
 pub use piece_pad::PiecePad;
 pub use piece_row::{PieceRow, last_reading, relative_size};

@@ -1,6 +1,6 @@
 //! The buttons beside one piece: only what the duties ask for can be told there.
 
-use cook_model::cook::duties::{Act, Doing, Duty};
+use cook_model::cook::duties::{Duty, offers};
 use cook_model::piece::PieceId;
 use leptos::prelude::*;
 
@@ -18,14 +18,7 @@ pub fn Offers(
 ) -> impl IntoView {
     let cook = open_cook();
     let navigation = navigation();
-    let due = Derived::new(move || {
-        let now = cook.now();
-        let duties = cook.duties().read();
-        // A raw piece can go on before its time.
-        let offered = |duty: &&Duty| duty.is_due(now) || duty.act == Act::PutOn;
-        let own = |duty: &&Duty| offered(duty) && duty.pieces.contains(&piece);
-        duties.iter().filter(own).map(|duty| of_one(duty, piece)).collect::<Vec<_>>()
-    });
+    let due = Derived::new(move || offers(&cook.duties().read(), piece, cook.now()));
     let buttons = move || {
         let name = show::piece(&cook.state().read(), piece);
         let button = |duty: Duty| {
@@ -44,13 +37,4 @@ pub fn Offers(
         due.get().into_iter().filter_map(button).collect_view()
     };
     view! { {move || buttons()} }
-}
-
-/// The duty as it concerns one of its pieces alone. What is read is read in the duty's own order.
-fn of_one(duty: &Duty, piece: PieceId) -> Duty {
-    let typed = duty.doing().first().is_some_and(|doing| matches!(doing, Doing::TypeCore { .. }));
-    if typed || duty.act == Act::Check {
-        return duty.clone();
-    }
-    Duty { pieces: vec![piece], ..duty.clone() }
 }

@@ -9,6 +9,7 @@ use crate::getter::Getter;
 use crate::open_cook::open_cook;
 use crate::parts::{Choice, Heading, If};
 use crate::screens::calendar_file::CalendarFile;
+use crate::screens::spoken_calls::SpokenCalls;
 use crate::words::{Words, wording};
 use crate::{preferences, say};
 
@@ -48,6 +49,7 @@ pub fn AlarmsHere() -> impl IntoView {
                     preferences::change(|chosen| chosen.sound = on);
                 }
             />
+            <SpokenCalls />
             <OnOff
                 name="awake"
                 label=wording("alarms-stay-awake")
@@ -145,7 +147,7 @@ fn trial_notice() -> Notice {
 
 /// On or off.
 #[component]
-fn OnOff(
+pub fn OnOff(
     /// Names the group on the page.
     name: &'static str,
     /// What is on or off.

@@ -9,6 +9,7 @@ use cook_model::sorting::sort_by_key;
 use leptos::prelude::*;
 
 use crate::derived::Derived;
+use crate::device::media;
 use crate::navigate::{Screen, navigation};
 use crate::open_cook::open_cook;
 use crate::parts::{
@@ -34,6 +35,7 @@ pub fn Live() -> impl IntoView {
         (on, off)
     });
     let painted = painted();
+    let wide = is_wide();
     let drawn = move |pieces: Vec<PieceId>| {
         let most = if painted.get() { usize::MAX } else { AT_ONCE };
         pieces.into_iter().take(most).collect::<Vec<_>>()
@@ -71,7 +73,9 @@ pub fn Live() -> impl IntoView {
                     </If>
                     <Prompts />
                     <Rack in_hand=in_hand() />
-                    {is_wide().then(|| view! { <CurveInHand /> })}
+                    <If holds=move || wide.get()>
+                        <CurveInHand />
+                    </If>
                 </div>
             </div>
         </section>
@@ -87,10 +91,13 @@ fn painted() -> ReadSignal<bool> {
     painted.read_only()
 }
 
-/// Whether there is a third column: a phone draws no curve that it has no room for.
-fn is_wide() -> bool {
-    let wide = window().match_media("(min-width: 64rem)").ok().flatten();
-    wide.is_some_and(|wide| wide.matches())
+/// Whether there is a third column: a phone draws no curve that it has no room for. Reactive.
+fn is_wide() -> ReadSignal<bool> {
+    let wide = RwSignal::new(media::holds(media::WIDE));
+    let watch = media::watch(media::WIDE, move |now| _ = wide.try_set(now));
+    let watch = StoredValue::new_local(watch);
+    on_cleanup(move || watch.set_value(None));
+    wide.read_only()
 }
 
 /// The curve of the piece that the card is about, or of the next one to come off.

@@ -20,6 +20,7 @@ mod safety;
 mod safety_rule;
 mod set_out;
 mod settings;
+mod spoken_calls;
 mod start;
 mod thermometer_check;
 

@@ -84,6 +84,7 @@ pub fn RoundScreen() -> impl IntoView {
     view! {
         <section
             class="screen reading round"
+            class:told=move || kind.get() == 3 && !cook.is_slow()
             aria-busy=move || cook.is_thinking().to_string()
         >
             <div class="sides">
@@ -126,8 +127,11 @@ fn asked(cook: OpenCook, ahead: Ahead) -> Option<Asked> {
         Ahead::Waits => return Some(Asked::Wait),
         Ahead::Nothing => {}
     }
-    // What was just tapped may not be in the log yet, or the look not be of it.
-    let in_time = cook.seen().read().is_of(&cook.log().read()) && !cook.has_unwritten();
+    // What was just tapped may not be in the log yet, or the look not be of it; and of a cook just opened
+    // no look was taken yet.
+    let seen = cook.seen().read();
+    let looked = seen.forecast.is_some() && seen.is_of(&cook.log().read());
+    let in_time = looked && !cook.has_unwritten();
     let duty = cook.duty().filter(|duty| duty.is_due(cook.now()));
     let Some(duty) = duty else { return (!in_time).then_some(Asked::Wait) };
     let first = duty.pieces.first().copied();

@@ -2,7 +2,8 @@
 
 use serde::{Deserialize, Serialize};
 
-use super::{Chore, Seen, duties::duties};
+use super::duties::{Duty, duties};
+use super::{Chore, Seen};
 use crate::piece::PieceId;
 use crate::quantity::Moment;
 use crate::sorting::sort_by_key;
@@ -61,11 +62,26 @@ pub struct Alarm {
     pub id: AlarmId,
     /// When it is due.
     pub at: Moment,
+    /// When what it calls for ends by itself, if it does: from then on it is no call any more.
+    #[serde(skip)]
+    pub until: Option<Moment>,
+}
+
+impl Alarm {
+    /// Whether what it calls for has ended by itself.
+    pub fn is_over(&self, now: Moment) -> bool {
+        self.until.is_some_and(|until| until <= now)
+    }
 }
 
 /// Every alarm to come or due, earliest first. An alarm goes with its duty.
 pub fn alarms(seen: &Seen) -> Vec<Alarm> {
-    let mut alarms: Vec<Alarm> = duties(seen).into_iter().flat_map(|duty| duty.bells).collect();
+    alarms_of(&duties(seen))
+}
+
+/// The alarms of these duties, earliest first.
+pub fn alarms_of(duties: &[Duty]) -> Vec<Alarm> {
+    let mut alarms: Vec<Alarm> = duties.iter().flat_map(|duty| duty.bells.clone()).collect();
     sort_by_key(&mut alarms, |alarm| (alarm.at, alarm.id));
     alarms
 }

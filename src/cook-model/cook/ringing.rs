@@ -59,7 +59,7 @@ pub fn rings_at(alarm: &Alarm, mark: Option<&Mark>) -> Option<Moment> {
 /// The alarm, if it rings now.
 pub fn ring(alarm: &Alarm, mark: Option<&Mark>, now: Moment) -> Option<Ring> {
     let at = rings_at(alarm, mark)?;
-    (at <= now).then(|| Ring { alarm: *alarm, late: now - at })
+    (at <= now && !alarm.is_over(now)).then(|| Ring { alarm: *alarm, late: now - at })
 }
 
 /// The alarms that ring now, most urgent first.
@@ -70,15 +70,17 @@ pub fn due(alarms: &[Alarm], marks: &Marks, now: Moment) -> Vec<Ring> {
     rings
 }
 
-/// The next moment after `now` at which an alarm rings.
+/// The next moment after `now` at which an alarm rings, or is over.
 pub fn next(alarms: &[Alarm], marks: &Marks, now: Moment) -> Option<Moment> {
-    let times = alarms.iter().filter_map(|alarm| rings_at(alarm, marks.get(&alarm.id)));
-    times.filter(|at| *at > now).min()
+    let rings = alarms.iter().filter_map(|alarm| rings_at(alarm, marks.get(&alarm.id)));
+    let ends = alarms.iter().filter_map(|alarm| alarm.until);
+    rings.chain(ends).filter(|at| *at > now).min()
 }
 
 /// The alarms that rang, still make sense, and were neither answered nor snoozed.
-pub fn unanswered(alarms: &[Alarm], marks: &Marks) -> Vec<(Alarm, Mark)> {
-    let waiting = alarms.iter().filter_map(|alarm| Some((*alarm, *marks.get(&alarm.id)?)));
+pub fn unanswered(alarms: &[Alarm], marks: &Marks, now: Moment) -> Vec<(Alarm, Mark)> {
+    let alarms = alarms.iter().filter(|alarm| !alarm.is_over(now));
+    let waiting = alarms.filter_map(|alarm| Some((*alarm, *marks.get(&alarm.id)?)));
     waiting.filter(|(_, mark)| !mark.done && mark.snoozed.is_none()).collect()
 }
 

@@ -24,10 +24,10 @@ pub(super) fn set(seen: &Seen, all: &mut [Duty]) {
         let alarm = |(kind, at): (AlarmKind, Moment)| {
             let occasion = occasion(&seen.state, duty, kind);
             let id = AlarmId { kind, piece, occasion: u32::try_from(occasion).ok()? };
-            Some(Alarm { id, at: at.max(seen.at + LOOKS_FOR) })
+            Some(Alarm { id, at: at.max(seen.at + LOOKS_FOR), until: duty.until })
         };
         let calls = calls.into_iter().filter_map(alarm);
-        let in_time = calls.filter(|alarm| !duty.is_over(alarm.at));
+        let in_time = calls.filter(|alarm| !alarm.is_over(alarm.at));
         duty.bells = in_time.filter(|alarm| named.insert(alarm.id)).collect();
     }
 }

@@ -10,17 +10,21 @@ mod bell;
 mod fire;
 mod gather;
 mod limit;
+mod offers;
 mod on_pit;
 mod packed;
 mod raw;
 mod resting;
 mod under_way;
+mod untold;
 
 use serde::Serialize;
 
 pub use act::{Act, Doing};
+pub use offers::offers;
 pub use on_pit::HOT;
 pub use raw::chores_before;
+pub use untold::untold;
 
 use super::alarms::{Alarm, AlarmId};
 use super::{Seen, Stage};

@@ -79,9 +79,9 @@ impl Lateness {
 
     /// What a reading is expected to show by those before it.
     pub(super) fn expected(&self, seen: &Seen) -> Expected {
-        let variance = self.doubt(seen.since_zero).late;
-        let late = |cell: usize| seen.slopes[cell] * self.late(cell, seen.since_zero);
-        let mean = (0..cells::COUNT).map(|cell| seen.on_trace[cell] - late(cell)).collect();
+        let variance = self.variance(seen.since_zero);
+        let rows = seen.on_trace.iter().zip(&seen.slopes).zip(self.lates(seen.since_zero));
+        let mean = rows.map(|((on_trace, slope), late)| on_trace - slope * late).collect();
         let spread = libm::sqrt(seen.noise * seen.noise + seen.slope * seen.slope * variance);
         Expected { mean, spread }
     }
@@ -93,13 +93,12 @@ impl Lateness {
         let doubt = self.doubt(at);
         let variance = expected.spread * expected.spread;
         let gain = (-seen.slope * doubt.late / variance, -seen.slope * doubt.both / variance);
-        let means = (0..cells::COUNT).map(|cell| {
+        let means = self.means(at).into_iter().enumerate().map(|(cell, Mean { late, pace })| {
             let z = (seen.reading.temperature.c() - expected.mean[cell]) / expected.spread;
             if !seen.is_leave_in() {
                 log[cell] += seen.log_likelihood(z, expected.spread);
             }
             let moves = z * expected.spread * (1.0 - seen.slip_chance(z, expected.spread));
-            let Mean { late, pace } = self.mean(cell, at);
             Mean { late: late + gain.0 * moves, pace: pace + gain.1 * moves }
         });
         let means = means.collect();
@@ -112,22 +111,30 @@ impl Lateness {
         expected
     }
 
-    /// How late a cell is at a moment, s.
-    pub(super) fn late(&self, cell: usize, at: f64) -> f64 {
-        self.mean(cell, at).late
+    /// How late each cell is at a moment, s.
+    pub(super) fn lates(&self, at: f64) -> Vec<f64> {
+        self.means(at).into_iter().map(|mean| mean.late).collect()
     }
 
-    fn mean(&self, cell: usize, at: f64) -> Mean {
+    /// How late one cell is at a moment, s.
+    pub(super) fn late(&self, cell: usize, at: f64) -> f64 {
+        self.way(at).of(cell).late
+    }
+
+    fn means(&self, at: f64) -> Vec<Mean> {
+        let way = self.way(at);
+        (0..cells::COUNT).map(|cell| way.of(cell)).collect()
+    }
+
+    /// The way to a moment from the knot before it.
+    fn way(&self, at: f64) -> Way<'_> {
         let (before, after) = self.around(at);
-        let mean = before.means[cell];
-        match after {
-            Some(after) => {
-                let share = (at - before.at).max(0.0) / (after.at - before.at).max(1.0);
-                let late = mean.late + share.min(1.0) * (after.means[cell].late - mean.late);
-                Mean { late, pace: mean.pace }
-            }
-            None => mean.after(self.stays.between(before.at, at)),
-        }
+        let Some(after) = after else {
+            let left = libm::exp(-self.stays.between(before.at, at) / prior::PACE.1);
+            return Way::On { before, left };
+        };
+        let share = (at - before.at).max(0.0) / (after.at - before.at).max(1.0);
+        Way::Between { before, after, share: share.min(1.0) }
     }
 
     /// The variance of the lateness at a moment, s2.
@@ -154,6 +161,9 @@ impl Lateness {
 
     /// When a cell gets where its trace gets at a time, s.
     pub(super) fn arrives(&self, cell: usize, on_trace: f64) -> f64 {
+        if self.knots.len() == 1 {
+            return on_trace;
+        }
         // The pace is well below one, so that each turn brings it nearer.
         (0..TURNS).fold(on_trace, |at, _| on_trace + self.late(cell, at))
     }
@@ -167,11 +177,24 @@ impl Lateness {
 /// Turns until an arrival stands to the second.
 const TURNS: usize = 6;
 
-impl Mean {
-    /// So many s on the pit later.
-    fn after(self, seconds: f64) -> Self {
-        let left = libm::exp(-seconds / prior::PACE.1);
-        Self { late: self.late + self.pace * prior::PACE.1 * (1.0 - left), pace: left * self.pace }
+/// From a knot to a moment: straight to the next, or on by the pace, of which a part is left then.
+enum Way<'a> {
+    Between { before: &'a Knot, after: &'a Knot, share: f64 },
+    On { before: &'a Knot, left: f64 },
+}
+
+impl Way<'_> {
+    fn of(&self, cell: usize) -> Mean {
+        match *self {
+            Self::Between { before, after, share } => {
+                let (from, to) = (before.means[cell], after.means[cell]);
+                Mean { late: from.late + share * (to.late - from.late), pace: from.pace }
+            }
+            Self::On { before, left } => {
+                let Mean { late, pace } = before.means[cell];
+                Mean { late: late + pace * prior::PACE.1 * (1.0 - left), pace: left * pace }
+            }
+        }
     }
 }
 

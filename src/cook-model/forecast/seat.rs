@@ -60,7 +60,7 @@ impl Seat {
             let rates = shown(on).into_iter().zip(shown(on - RATE_OVER));
             let rates = rates.map(|(to, from)| (to - from) / RATE_OVER);
             // The tip is in the same meat as the pokes, which tell how late that is.
-            let behind = rates.enumerate().map(|(cell, rate)| rate * late.late(cell, at));
+            let behind = rates.zip(late.lates(at)).map(|(rate, late)| rate * late);
             let means = shown(at).into_iter().zip(behind);
             means.map(|(mean, behind)| mean - behind).collect()
         };

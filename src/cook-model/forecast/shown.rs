@@ -102,8 +102,8 @@ impl Seen {
     /// Takes it as what holds the lateness, its tip being where its placement has it: as far as that is
     /// known for the piece as expected.
     pub(super) fn hold_by(&mut self, seat: &Seat, late: &Lateness) {
-        let behind = |cell: usize| self.slopes[cell] * late.late(cell, self.since_zero);
-        self.on_trace = (0..).zip(&self.mean).map(|(cell, mean)| mean + behind(cell)).collect();
+        let rows = self.mean.iter().zip(&self.slopes).zip(late.lates(self.since_zero));
+        self.on_trace = rows.map(|((mean, slope), late)| mean + slope * late).collect();
         self.noise = libm::hypot(self.noise, seat.last_spread);
         self.followed = true;
     }

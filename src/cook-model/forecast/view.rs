@@ -219,7 +219,7 @@ impl View<'_> {
     /// was when it was pulled.
     fn cores(&self, at: f64) -> Vec<f64> {
         let late = &self.evidence.late;
-        let lates: Vec<f64> = (0..cells::COUNT).map(|cell| late.late(cell, at)).collect();
+        let lates = late.lates(at);
         let usual: f64 = self.cells().map(|(cell, weight)| weight * lates[cell]).sum();
         // Straight over the lateness that is usual, and so right for it.
         let over = if usual.abs() < RATE_OVER { RATE_OVER } else { usual };
@@ -244,10 +244,12 @@ impl View<'_> {
         let late = &self.evidence.late;
         let on = late.last_on(at);
         let at_trace = |at| self.traces.at(Spot::Core, values, at);
-        let rate = |at| at_trace(at) - at_trace(at - RATE_OVER);
         let when = on - late.late(cell, at);
-        let faster = if on < at { rate(when) / rate(on) } else { 1.0 };
-        at_trace(when) + carried(at_trace(at) - at_trace(on), faster)
+        if on >= at {
+            return at_trace(when);
+        }
+        let rate = |at| at_trace(at) - at_trace(at - RATE_OVER);
+        at_trace(when) + carried(at_trace(at) - at_trace(on), rate(when) / rate(on))
     }
 
     /// Mean ln(speed) and offset.

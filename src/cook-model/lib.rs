@@ -4,7 +4,7 @@
 //! entries and of the moment asked about.
 //!
 //! The rooms, each using only those after it: [`cook`] (the log, its fold), [`forecast`],
-//! [`kitchen`], [`safety`], [`heat`], [`taps`], [`file`], [`log`], [`history`], [`pack`], [`piece`], [`quantity`].
+//! [`kitchen`], [`safety`], [`heat`], [`taps`], [`mod@file`], [`log`], [`history`], [`pack`], [`piece`], [`quantity`].
 #![warn(missing_docs)]
 
 pub mod calendar;

@@ -1,4 +1,4 @@
-//! A cook as one file ([`file`]); its entries are told at [`What`](super::What).
+//! A cook as one file ([`mod@crate::file`]); its entries are told at [`What`](super::What).
 
 use super::Log;
 use crate::file;

@@ -1,4 +1,4 @@
-//! The kitchen's log as one file ([`file`](crate::file)): freezer bags outlast a phone.
+//! The kitchen's log as one file ([`mod@crate::file`]): freezer bags outlast a phone.
 
 use super::KitchenLog;
 use crate::file::{self, ImportProblem};

@@ -3,7 +3,6 @@
 mod app;
 mod asking;
 mod beside;
-mod chosen_file;
 mod demo;
 mod derived;
 mod describe;

@@ -18,7 +18,7 @@
 use serde_json::Value;
 use thiserror::Error;
 
-use crate::log::{Event, Log, SetAside};
+use crate::log::{Entry, Event, Log, SetAside};
 
 /// The version of the file's form that this crate writes, and the highest it reads.
 const FILE_VERSION: u64 = 1;
@@ -47,7 +47,7 @@ pub enum ImportProblem {
 
 /// The file's text; `format` says what it is a log of.
 pub fn export<E: Event>(format: &str, log: &Log<E>) -> String {
-    let stored = log.entries().iter().filter_map(|entry| serde_json::to_string(entry).ok());
+    let stored = log.entries().iter().filter_map(Entry::stored);
     write(format, &stored.collect::<Vec<_>>(), log.set_aside())
 }
 

@@ -58,6 +58,13 @@ pub struct Entry<E> {
     pub what: E,
 }
 
+impl<E: Event> Entry<E> {
+    /// Its stored form, as [`Log::from_stored`] reads it; none only if it could not be written as text.
+    pub fn stored(&self) -> Option<String> {
+        serde_json::to_string(self).ok()
+    }
+}
+
 /// A stored entry that could not be read. It is kept as it was found, so that a later version of
 /// the app, or a person, can still read it.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
@@ -121,7 +128,7 @@ impl<E: Event> Log<E> {
         match self.entries.binary_search_by_key(&entry.id, |known| known.id) {
             Err(place) => self.entries.insert(place, entry),
             Ok(place) if self.entries[place] != entry => self.set_aside.push(SetAside {
-                text: serde_json::to_string(&entry).unwrap_or_default(),
+                text: entry.stored().unwrap_or_default(),
                 why: "another entry has the same id".to_owned(),
             }),
             Ok(_) => {}

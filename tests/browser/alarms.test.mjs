@@ -2,9 +2,10 @@
 
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { WAYS, drawing, listen, setHidden, settle } from "./asleep.mjs";
-import { EVENING, FOUR, Person } from "./cook.mjs";
-import { keptOffline, openApp, siteAndPhone, started, until } from "./harness.mjs";
+import { WAYS, drawing, setHidden, settle } from "./asleep.mjs";
+import { allOn } from "./begun.mjs";
+import { FOUR } from "./cook.mjs";
+import { started, until } from "./harness.mjs";
 
 const MINUTE = 60_000;
 /** An alarm whose time moves this much later calls anew (AGAIN_AFTER in the model). */
@@ -12,20 +13,13 @@ const AGAIN_AFTER = 10 * MINUTE;
 
 /** Four pieces on the pit, and an ear for what rings. */
 async function fourOn(t) {
-  const { site, phone } = await siteAndPhone(t, { time: EVENING });
-  const rings = await listen(phone);
-  const person = new Person(phone);
-  await openApp(phone, site);
-  await keptOffline(phone.page);
-  await person.tap("New cook");
-  await person.setOutAll(FOUR);
-  await person.tap("Put all 4 on");
-  await person.stored("on");
+  const begun = await allOn(t, FOUR, { ears: true });
+  const { page } = begun.phone;
   const reopen = async (url) => {
-    await phone.page.goto(url);
-    await started(phone.page);
+    await page.goto(url);
+    await started(page);
   };
-  return { site, phone, person, rings, reopen };
+  return { ...begun, reopen };
 }
 
 function pageTime(phone) {

@@ -2,19 +2,14 @@
 
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { listen, settle } from "./asleep.mjs";
-import { EVENING, FOUR, Person } from "./cook.mjs";
-import { keptOffline, openApp, siteAndPhone, started } from "./harness.mjs";
+import { settle } from "./asleep.mjs";
+import { cookWith } from "./begun.mjs";
+import { FOUR } from "./cook.mjs";
+import { started } from "./harness.mjs";
 
 /** A cook of these pieces, with dinner at this time, and an ear for what rings. */
 async function heard(t, pieces, dinner) {
-  const { site, phone } = await siteAndPhone(t, { time: EVENING });
-  const rings = await listen(phone);
-  const person = new Person(phone);
-  await openApp(phone, site);
-  await keptOffline(phone.page);
-  await person.tap("New cook");
-  await person.setOutAll(pieces);
+  const { phone, person, rings } = await cookWith(t, pieces, { ears: true });
   if (dinner) {
     await phone.page.locator("#dinner").fill(dinner);
     await phone.page.locator("#dinner").blur();

@@ -18,8 +18,6 @@ use web_sys::{
 
 use super::feature;
 
-/// The kind of file that this app saves for itself.
-pub const JSON: &str = "application/json";
 /// How long a downloaded file is kept for the browser to read, in milliseconds.
 const KEPT_MS: u32 = 60_000;
 

@@ -15,7 +15,7 @@ use cook_model::quantity::{Moment, Span};
 use cook_model::taps::{Taps, undoings};
 use leptos::prelude::*;
 
-use self::pending::Pending;
+use self::pending::{Pending, texts};
 use crate::derived::Derived;
 use crate::device::identity;
 use crate::device::storage::CookId;
@@ -130,9 +130,7 @@ impl<E: Event + Send + Sync + 'static> Journal<E> {
         let of = self.of.get_untracked();
         let entries = self.number(typed, happened);
         self.told.update_value(|told| told.push_back((of, entries.clone())));
-        let texts =
-            entries.iter().filter_map(|entry| Some((entry.id, serde_json::to_string(entry).ok()?)));
-        let texts = texts.collect();
+        let texts = texts(&entries);
         let show = move || self.show(of, entries);
         match of {
             Some(of) => self.pending.add(of, texts, show),

@@ -7,6 +7,7 @@ use std::rc::Rc;
 use std::time::Duration;
 
 use cook_model::cook::EntryId;
+use cook_model::log::{Entry, Event};
 use futures::future::{Either, select};
 use gloo_timers::future::TimeoutFuture;
 use leptos::prelude::*;
@@ -33,6 +34,11 @@ const PAUSES: [Duration; 5] = [
 
 /// The texts of one tap, each under its entry's id.
 pub type Texts = Vec<(EntryId, String)>;
+
+/// Entries as they are stored.
+pub fn texts<'a, E: Event + 'a>(entries: impl IntoIterator<Item = &'a Entry<E>>) -> Texts {
+    entries.into_iter().filter_map(|entry| Some((entry.id, entry.stored()?))).collect()
+}
 
 /// One tap.
 #[derive(Clone)]

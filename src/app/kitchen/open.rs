@@ -9,6 +9,7 @@ use crate::derived::Derived;
 use crate::device::storage::KITCHEN;
 use crate::device::{clock, drafts};
 use crate::journal::Journal;
+use crate::journal::pending::texts;
 use crate::open_cook::OpenCook;
 
 /// Under which the draft is kept.
@@ -92,8 +93,7 @@ impl OpenKitchen {
         let log = self.log().get_untracked();
         let is_new = |entry: &&KitchenEntry| !log.entries().iter().any(|own| own.id == entry.id);
         let new = other.entries().iter().filter(is_new);
-        let text = |entry: &KitchenEntry| Some((entry.id, serde_json::to_string(entry).ok()?));
-        let texts: Vec<_> = new.filter_map(text).collect();
+        let texts = texts(new);
         let stored: Vec<String> = texts.iter().map(|(_, text)| text.clone()).collect();
         let show = move || self.journal.take_in(KITCHEN, &stored);
         self.cook.pending().add(KITCHEN, texts, show);

@@ -1,3 +1,5 @@
+//! What calls in a cook that is not on the screen: an alarm must not go unheard for being of another cook.
+
 use leptos::prelude::*;
 
 use crate::beside::beside;

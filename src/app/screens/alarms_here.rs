@@ -1,3 +1,5 @@
+//! The screen of what alarms can do on this phone, which differs by phone and browser.
+
 use leptos::prelude::*;
 use leptos::task::spawn_local;
 

@@ -1,19 +1,16 @@
 //! The way to everything that is not needed at the pit, grouped by what it belongs to.
 
+use cook_model::cook::Log;
 use cook_model::cook::export::{export, import};
-use cook_model::cook::{Entry, Log};
 use leptos::prelude::*;
-use leptos::task::spawn_local;
 
 use crate::app::home;
-use crate::chosen_file::chosen_file;
-use crate::describe;
-use crate::device::files::JSON;
+use crate::device::clock;
 use crate::device::storage::CookId;
-use crate::device::{clock, files};
+use crate::journal::pending::texts;
 use crate::navigate::{Screen, navigation};
 use crate::open_cook::{OpenCook, open_cook};
-use crate::parts::{Heading, If, NewCook};
+use crate::parts::{FileRows, Heading, If, NewCook};
 use crate::words::{Words, wording};
 
 /// The way to everything that is not needed at the pit.
@@ -71,49 +68,32 @@ pub fn More() -> impl IntoView {
 fn Files() -> impl IntoView {
     let cook = open_cook();
     let navigation = navigation();
-    let said = RwSignal::new(None::<String>);
-    let save = move |_| {
+    let file = move |()| {
         let name = format!("pull-order-{}.json", clock::now().format("%Y-%m-%d-%H%M"));
-        let text = export(&cook.log().read_untracked());
-        spawn_local(async move {
-            said.set(describe::handed(files::hand_over(&name, JSON, &text).await, &name));
-        });
+        (name, export(&cook.log().read_untracked()))
     };
-    let open = move |_| {
-        spawn_local(async move {
-            match chosen_file(import, wording("file-no-cook")).await {
-                Ok(None) => {}
-                Ok(Some(log)) => {
-                    store_all(cook, log);
-                    navigation.go(home(&cook.state().get_untracked()));
-                }
-                Err(why) => said.set(Some(why)),
-            }
-        });
+    let take_in = move |text: String| {
+        import(&text).map(|log| {
+            store_all(cook, log);
+            navigation.go(home(&cook.state().get_untracked()));
+            None
+        })
     };
     view! {
-        <ul class="rows">
-            <If holds=move || cook.is_open()>
-                <li>
-                    <button class="row" on:click=save>
-                        {wording("file-save")}
-                    </button>
-                </li>
-            </If>
-            <li>
-                <button class="row" on:click=open>
-                    {wording("file-open")}
-                </button>
-            </li>
-        </ul>
-        <p role="status">{move || said.get()}</p>
+        <FileRows
+            some=move || cook.is_open()
+            save=wording("file-save")
+            open=wording("file-open")
+            not_ours=wording("file-no-cook")
+            file=Callback::new(file)
+            take_in=Callback::new(take_in)
+        />
     }
 }
 
 /// Opens a cook that came as a file, as a new one beside those stored here.
 fn store_all(cook: OpenCook, log: Log) {
     let id = CookId::fresh();
-    let text = |entry: &Entry| Some((entry.id, serde_json::to_string(entry).ok()?));
-    cook.pending().add(id, log.entries().iter().filter_map(text).collect(), || {});
+    cook.pending().add(id, texts(log.entries()), || {});
     cook.open(id, log);
 }

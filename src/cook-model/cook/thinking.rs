@@ -3,7 +3,7 @@
 
 use serde::{Deserialize, Serialize};
 
-use super::{Log, Seen};
+use super::{Entry, Log, Seen};
 use crate::forecast::{Band, Forecast, forecast};
 use crate::history::History;
 use crate::piece::PieceId;
@@ -58,7 +58,7 @@ struct OnTheWay {
 
 /// A question about a log at a moment, as bytes for [`Thinker::answer_to`].
 pub fn on_the_way(log: &Log, now: Moment, question: Question) -> Vec<u8> {
-    let texts = log.entries().iter().filter_map(|entry| serde_json::to_string(entry).ok());
+    let texts = log.entries().iter().filter_map(Entry::stored);
     let entries = texts.collect::<Vec<_>>().join("\n");
     postcard::to_allocvec(&OnTheWay { entries, now, question }).unwrap_or_default()
 }

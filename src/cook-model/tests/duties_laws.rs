@@ -10,6 +10,7 @@ use cook_model::piece::PieceId;
 use proptest::prelude::*;
 use support::at;
 use support::logs::any_log;
+use support::looks::after;
 
 /// Where a piece must be for a duty to name it.
 fn may_name(act: &Act, known: &PieceState) -> bool {
@@ -41,7 +42,7 @@ proptest! {
     fn the_card_and_the_calls_are_of_one_list(log in any_log(), minute in 0.0..600.0_f64) {
         let seen = Seen::of(&log, at(600.0));
         let all = duties(&seen);
-        let now = seen.at + (at(minute) - at(0.0));
+        let now = after(&seen, minute);
         if let Some(card) = in_order(&all, now).first() {
             prop_assert!(all.contains(card));
             // What is due stands before what comes.
@@ -94,7 +95,7 @@ proptest! {
     #[test]
     fn while_a_round_lasts_only_its_own_is_due(log in any_log(), minute in 0.0..5.0_f64) {
         let seen = Seen::of(&log, at(600.0));
-        let now = seen.at + (at(minute) - at(0.0));
+        let now = after(&seen, minute);
         let is_left = |piece: &PieceId| seen.state.piece(*piece).is_some_and(|(known, _)| known.stage == Stage::On);
         let round = seen.state.round(seen.at).filter(|round| {
             round.pieces.iter().any(|piece| is_left(piece) && !round.answered.contains(piece))

@@ -6,17 +6,14 @@ mod support;
 use cook_model::cook::What;
 use cook_model::cook::duties::{Act, in_order};
 use cook_model::quantity::{Temperature, to_minutes};
-use support::looks::{acts, on_the_pit};
+use support::looks::{acts, at_rest, on_the_pit};
 use support::{Cook, at, packed, piece, pulled, put_on, read, set_out};
 
 #[test]
 fn what_was_pulled_is_read_once_near_its_peak_and_then_left_alone() {
     let mut cook = on_the_pit(&[38.0]);
     cook.write(0.0, What::PullTargetSet { piece: None, target: Some(Temperature::from_f(162.0)) });
-    let minute = cook.likely_at(1, 162.0);
-    cook.write(minute, read(1, 162.0, 2));
-    cook.write(minute + 0.5, pulled(1));
-    cook.write(minute + 1.0, What::Covered { piece: piece(1) });
+    let (mut cook, minute) = at_rest(cook, 162.0);
     let prove = cook.all().into_iter().find(|duty| duty.act == Act::Prove).unwrap();
     let wait = to_minutes(prove.from - at(minute));
     assert!((1.0..20.0).contains(&wait), "asked for once, near the peak: {wait} min");
@@ -29,10 +26,7 @@ fn what_was_pulled_is_read_once_near_its_peak_and_then_left_alone() {
 fn a_rest_that_fell_short_goes_back_on_and_its_target_is_the_proof_itself() {
     let mut cook = on_the_pit(&[38.0]);
     cook.write(0.0, What::PullTargetSet { piece: None, target: Some(Temperature::from_f(160.0)) });
-    let minute = cook.likely_at(1, 160.0);
-    cook.write(minute, read(1, 160.0, 2));
-    cook.write(minute + 0.5, pulled(1));
-    cook.write(minute + 1.0, What::Covered { piece: piece(1) });
+    let (mut cook, minute) = at_rest(cook, 160.0);
     cook.write(minute + 12.0, read(1, 162.0, 2));
     assert_eq!(cook.card(minute + 13.0).act, Act::PutBack);
     cook.write(minute + 14.0, put_on(1));
@@ -73,10 +67,7 @@ fn proved(dinner: Option<f64>) -> (Cook, f64) {
     let mut cook = on_the_pit(&[38.0]);
     let dinner = dinner.map(at);
     cook.write(0.0, What::DinnerSet { at: dinner });
-    let minute = cook.likely_at(1, 164.0);
-    cook.write(minute, read(1, 164.0, 2));
-    cook.write(minute + 0.5, pulled(1));
-    cook.write(minute + 1.0, What::Covered { piece: piece(1) });
+    let (mut cook, minute) = at_rest(cook, 164.0);
     cook.write(minute + 8.0, read(1, 167.0, 2));
     (cook, minute + 8.0)
 }

@@ -9,19 +9,14 @@ use cook_model::cook::duties::{Act, Doing, Duty, duties, in_order, of_alarm, off
 use cook_model::cook::ringing::{self, Marks};
 use cook_model::cook::{Chore, Log, Seen, What};
 use cook_model::piece::PieceId;
-use cook_model::quantity::Moment;
 use proptest::prelude::*;
 use support::logs::{PIECES, any_log};
+use support::looks::after;
 use support::{Cook, at, piece, pulled, put_on, read, set_out, undo};
 
 /// The first entries of a log.
 fn beginning(log: &Log, count: usize) -> Log {
     Log::from_entries(log.entries().iter().take(count).cloned())
-}
-
-/// A moment some time after a look.
-fn after(seen: &Seen, minute: f64) -> Moment {
-    seen.at + (at(minute) - at(0.0))
 }
 
 proptest! {

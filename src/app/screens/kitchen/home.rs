@@ -63,7 +63,7 @@ pub fn Home() -> impl IntoView {
                     <Reminders />
                 </If>
             </ul>
-            <BagFile some=Signal::derive(some) />
+            <BagFile some=some />
             <Gone />
             <SetAside />
             <p class="hint">{wording("caution-local-code")}</p>

@@ -17,13 +17,19 @@ fn asked(cook: &Cook, minute: f64, number: u32, act: &Act) -> Option<Moment> {
     all(cook, minute).iter().find(of).map(|duty| duty.from)
 }
 
-/// One piece of 38 mm pulled at minute 66 where it was read at this, its pull temperature.
-fn pulled_at(f: f64) -> Cook {
+/// One piece so thick, on since the start, to be pulled at this.
+fn to_be_pulled_at(f: f64, mm: f64) -> Cook {
     let mut cook = Cook::default();
-    cook.write(0.0, set_out(1, 38.0));
+    cook.write(0.0, set_out(1, mm));
     cook.write(0.0, put_on(1));
     let target = Some(Temperature::from_f(f));
     cook.write(0.0, What::PullTargetSet { piece: None, target });
+    cook
+}
+
+/// One piece of 38 mm pulled at minute 66 where it was read at this, its pull temperature.
+fn pulled_at(f: f64) -> Cook {
+    let mut cook = to_be_pulled_at(f, 38.0);
     cook.write(1.0, What::PitRead { temperature: Temperature::from_f(250.0) });
     cook.write(66.0, read(1, f, 2));
     cook.write(66.5, pulled(1));
@@ -88,11 +94,7 @@ fn a_doubted_reading_at_rest_is_asked_about_first() {
 /// it is read again.
 #[test]
 fn a_thin_piece_is_not_poked_as_it_comes_off() {
-    let mut cook = Cook::default();
-    cook.write(0.0, set_out(1, 16.0));
-    cook.write(0.0, put_on(1));
-    let target = Some(Temperature::from_f(160.0));
-    cook.write(0.0, What::PullTargetSet { piece: None, target });
+    let mut cook = to_be_pulled_at(160.0, 16.0);
     cook.write(25.0, read(1, 160.0, 2));
     cook.write(25.2, pulled(1));
     assert!(asked(&cook, 25.2, 1, &Act::Prove).unwrap() >= at(27.0));
@@ -190,11 +192,7 @@ fn dinner_waits_for_what_is_eaten_at_it() {
 /// What was read and pulled in one minute, both typed in afterwards to the minute, was called off all the same.
 #[test]
 fn what_was_read_and_pulled_in_one_minute_was_called_off() {
-    let mut cook = Cook::default();
-    cook.write(0.0, set_out(1, 38.0));
-    cook.write(0.0, put_on(1));
-    let target = Some(Temperature::from_f(156.0));
-    cook.write(0.0, What::PullTargetSet { piece: None, target });
+    let mut cook = to_be_pulled_at(156.0, 38.0);
     cook.write(62.0, read(1, 156.0, 2));
     cook.write(62.0, pulled(1));
     assert_eq!(asked(&cook, 62.0, 1, &Act::PutBack), None);

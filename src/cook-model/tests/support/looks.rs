@@ -2,9 +2,9 @@
 
 use cook_model::cook::duties::{Act, Duty, duties, in_order};
 use cook_model::cook::{Seen, What};
-use cook_model::quantity::{Temperature, to_minutes};
+use cook_model::quantity::{Moment, Temperature, to_minutes};
 
-use super::{Cook, at, piece, put_on, set_out};
+use super::{Cook, at, piece, pulled, put_on, read, set_out};
 
 impl Cook {
     pub fn seen(&self) -> Seen {
@@ -29,6 +29,15 @@ impl Cook {
     }
 }
 
+/// One breast pulled where it was read so hot, when that is likely, and covered; and the minute of that reading.
+pub fn at_rest(mut cook: Cook, fahrenheit: f64) -> (Cook, f64) {
+    let minute = cook.likely_at(1, fahrenheit);
+    cook.write(minute, read(1, fahrenheit, 2));
+    cook.write(minute + 0.5, pulled(1));
+    cook.write(minute + 1.0, What::Covered { piece: piece(1) });
+    (cook, minute)
+}
+
 /// So many breasts of growing size, all on the pit since the start.
 pub fn on_the_pit(thickest_mm: &[f64]) -> Cook {
     let mut cook = Cook::default();
@@ -38,6 +47,11 @@ pub fn on_the_pit(thickest_mm: &[f64]) -> Cook {
     }
     cook.write(1.0, What::PitRead { temperature: Temperature::from_f(250.0) });
     cook
+}
+
+/// A moment some minutes after a look.
+pub fn after(seen: &Seen, minute: f64) -> Moment {
+    seen.at + (at(minute) - at(0.0))
 }
 
 pub fn acts(all: &[Duty]) -> Vec<&Act> {

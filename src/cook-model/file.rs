@@ -12,7 +12,7 @@
 //! ```
 //!
 //! `entries` holds every entry of the log in the order of the ids, each as it is stored (see
-//! [`Entry`](crate::log::Entry)); `set_aside` holds stored texts that could not be read, so that not
+//! [`Entry`]); `set_aside` holds stored texts that could not be read, so that not
 //! even these are lost. A reader ignores fields it does not know.
 
 use serde_json::Value;

@@ -1,6 +1,5 @@
 //! The card: the one instruction in sight.
 
-use cook_model::cook::Stage;
 use cook_model::cook::duties::{Act, Doing, Duty};
 use cook_model::quantity::Span;
 use leptos::prelude::*;
@@ -35,12 +34,8 @@ pub fn Card() -> impl IntoView {
             (words.what, words.why)
         })
     });
-    // Until the first forecast is there, pieces on the pit have no next step, and of a cook just begun
-    // no piece is known.
-    let all_done = move || {
-        let state = cook.state().read();
-        !state.pieces.is_empty() && state.pieces.iter().all(|piece| piece.stage == Stage::Packed)
-    };
+    // Until the first forecast is there, pieces on the pit have no next step.
+    let all_done = move || cook.state().read().is_all_packed();
     let why = move || {
         let overdue = duty.read().as_ref().and_then(|duty| describe::overdue(duty, cook.now()));
         overdue.or_else(|| words.get().map(|words| words.1).filter(|_| is_due.get()))

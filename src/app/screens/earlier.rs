@@ -51,16 +51,15 @@ async fn look_at(cook: OpenCook, id: CookId) -> CookState {
 /// How many pieces, and how many of them are where. Nothing is called proved here: no forecast has looked at
 /// the readings.
 fn standing(state: &CookState) -> String {
-    let all = state.pieces.len();
-    let pieces = say!("cook-pieces", count = all);
+    let pieces = say!("cook-pieces", count = state.pieces.len());
+    if state.is_all_packed() {
+        return format!("{pieces}: {}", say!("cook-all-packed"));
+    }
     let count = |stages: &[Stage]| {
         state.pieces.iter().filter(|piece| stages.contains(&piece.stage)).count()
     };
-    let packed = count(&[Stage::Packed]);
-    if all > 0 && packed == all {
-        return format!("{pieces}: {}", say!("cook-all-packed"));
-    }
     let (raw, on) = (count(&[Stage::Raw]), count(&[Stage::On]));
+    let packed = count(&[Stage::Packed]);
     let off = count(&[Stage::Resting, Stage::Proved]);
     let told = [
         (raw > 0).then(|| say!("cook-raw", count = raw)),

@@ -62,6 +62,11 @@ impl CookState {
         Some((self.pieces.get(place)?, self.history.pieces.get(place)?))
     }
 
+    /// Whether every piece was served or packed; not so while no piece is known.
+    pub fn is_all_packed(&self) -> bool {
+        !self.pieces.is_empty() && self.pieces.iter().all(|piece| piece.stage == Stage::Packed)
+    }
+
     /// The round under way at a moment, if one is.
     pub fn round(&self, at: Moment) -> Option<&Round> {
         self.rounds.last().filter(|round| round.takes(at))

@@ -168,6 +168,19 @@ proptest! {
 }
 
 #[test]
+fn all_is_packed_once_there_is_something_and_nothing_of_it_is_left() {
+    // A cook just begun has nothing on the table.
+    let pulled = |piece| [What::PutOn { piece }, What::Pulled { piece }, What::Packed { piece }];
+    let (one, two) = (pulled(PieceId(1)), pulled(PieceId(2)));
+    let all = |whats: &[&[What]]| fold(&log_of(&whats.concat())).is_all_packed();
+    assert!(!all(&[]));
+    assert!(!all(&[&[set_out(1)], &one[..2]]));
+    assert!(all(&[&[set_out(1)], &one]));
+    assert!(!all(&[&[set_out(1), set_out(2)], &one]));
+    assert!(all(&[&[set_out(1), set_out(2)], &one, &two]));
+}
+
+#[test]
 fn a_piece_goes_from_raw_to_packed() {
     let mut whats = vec![set_out(1)];
     let steps = [

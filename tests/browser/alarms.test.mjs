@@ -2,7 +2,7 @@
 
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { WAYS, drawing, setHidden, settle } from "./asleep.mjs";
+import { WAYS, drawing, setHidden, settle, untilItRings } from "./asleep.mjs";
 import { allOn } from "./begun.mjs";
 import { FOUR } from "./cook.mjs";
 import { started, until } from "./harness.mjs";
@@ -94,7 +94,7 @@ test("an alarm missed in sleep is shown on return, with how late it is", async (
 test("snooze calls again after five minutes, done never", async (t) => {
   const { phone, person, rings } = await fourOn(t);
   await person.goTo("Log");
-  await firstAlarm(phone, rings);
+  await untilItRings(phone, rings);
   const { tag } = rings[0];
   await answer(phone, "Snooze 5 min");
   await settle(phone);
@@ -114,7 +114,7 @@ test("snooze calls again after five minutes, done never", async (t) => {
 test("a button of its notification ends an alarm", async (t) => {
   const { phone, person, rings } = await fourOn(t);
   await person.goTo("Log");
-  await firstAlarm(phone, rings);
+  await untilItRings(phone, rings);
   const [worker] = phone.context.serviceWorkers();
   await bar(phone).waitFor();
   const before = await waiting(phone);
@@ -127,12 +127,12 @@ test("a button of its notification ends an alarm", async (t) => {
 
 test("the phone's clock set back an hour rings nothing twice, and is written down", async (t) => {
   const { phone, person, rings } = await fourOn(t);
-  await firstAlarm(phone, rings);
+  await untilItRings(phone, rings);
   const heard = rings.length;
   const now = await pageTime(phone);
   await phone.context.clock.setSystemTime(now - 60 * MINUTE);
   await setHidden(phone.page, false);
-  await WAYS.inFront({ phone }, 58);
+  await WAYS.throttled({ phone }, 58);
   await settle(phone);
   assert.equal(rings.length, heard, "nothing rings twice");
   const lines = await person.logLines();
@@ -171,15 +171,6 @@ function fewer(phone, before) {
     (before) => Number(/^\((\d+)\) /.exec(document.title)?.[1] ?? 0) < before,
     before,
   );
-}
-
-/** Goes on minute by minute until an alarm has rung. */
-async function firstAlarm(phone, rings) {
-  for (let minute = 0; rings.length === 0; minute += 1) {
-    assert.ok(minute < 200, "no alarm ever rang");
-    await WAYS.inFront({ phone }, 1);
-    await settle(phone);
-  }
 }
 
 function count(rings, tag) {

@@ -61,9 +61,9 @@ export async function goOnline({ site, phone }) {
 
 /** Waits until `holds` is true of something in the test itself. */
 export async function until(holds) {
-  for (let tries = 0; tries < 200; tries += 1) {
+  for (let tries = 0; tries < 1200; tries += 1) {
     if (holds()) return;
     await new Promise((resolve) => setTimeout(resolve, 25));
   }
-  throw new Error("it did not come about within five seconds");
+  throw new Error("it did not come about within half a minute");
 }

@@ -78,6 +78,7 @@ test("what calls is spoken once, in the card's words, and no more once it is ans
   const { what } = await person.nextStep();
   assert.deepEqual(await said(phone), [{ text: what, lang: "en-US", voice: "own" }]);
   await WAYS.inFront({ phone }, 2);
+  await phone.context.clock.runFor(AFTER_THE_TUNE);
   assert.equal((await said(phone)).length, new Set(rings.map(({ tag }) => tag)).size, "each call once");
   const before = await hushed(phone);
   await person.goTo("Log");

@@ -22,8 +22,15 @@ async function planned(t, dinner) {
   return person;
 }
 
+/** What the plan says at `place`. While it is worked out anew it is hidden, and would read as nothing. */
+async function told(person, place) {
+  const all = person.page.locator(place);
+  await all.first().waitFor();
+  return all.allInnerTexts();
+}
+
 /** The plan's lines, in order of time. */
-const lines = (person) => person.page.locator(".plan .entries li").allInnerTexts();
+const lines = (person) => told(person, ".plan .entries li");
 
 test("the plan names every time from the fridge to dinner, in words and drawn", async (t) => {
   const person = await planned(t, "20:30");
@@ -38,7 +45,7 @@ test("the plan names every time from the fridge to dinner, in words and drawn", 
 
 test("the way of loading is chosen by what it costs, and undone", async (t) => {
   const person = await planned(t, "20:30");
-  const costs = await person.page.locator(".costs dd").allInnerTexts();
+  const costs = await told(person, ".costs dd");
   assert.equal(costs.length, 2);
   for (const cost of costs) assert.match(cost, /Total hold .+ lid opened .+ pit going .+ in time \d+%/);
   const on = async () => (await lines(person)).filter((line) => /Put Pieces? .*on/.test(line));

@@ -13,20 +13,19 @@ pub(crate) const WANDERS: TemperatureDifference = TemperatureDifference::from_f(
 /// shows some 130 F (common practice, no source).
 const KEEPS: f64 = 0.3;
 
-/// Once it is down a good fire makes good what is missing with this time constant or sooner, half that of
-/// the walls: an offset is back in five to ten minutes (common practice, no source).
+/// Once it is down a good fire makes good what is missing with this time constant or sooner: an offset is back in five to ten minutes (common practice, no source).
 fn comes_back(kind: PitKind) -> Span {
-    kind.lid_recovery() / 2
+    kind.lid_recovery() * 4 / 5
 }
 
 /// After this nothing is missing any more: ten minutes for an offset (common practice, no source).
 fn is_back(kind: PitKind) -> Span {
-    kind.lid_recovery() * 5 / 4
+    kind.lid_recovery() * 2
 }
 
 /// After this the dial is worth reading again: five minutes for an offset (common practice, no source).
 fn worth_reading(kind: PitKind) -> Span {
-    kind.lid_recovery() * 5 / 8
+    kind.lid_recovery()
 }
 
 /// What a pit reading tells of the fire.

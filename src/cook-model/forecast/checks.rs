@@ -5,9 +5,9 @@
 //! warms it is often the openings that hold it: so the pause after a poke follows from how fast the
 //! piece has been seen to warm (simulated cooks, tests/twin: pits of 250 F held under 200 F for hours).
 
+use super::lateness;
 use super::normal::Normal;
 use super::outcome::{Check, past};
-use super::prior::DRIFT;
 use super::view::Run;
 use crate::history::{CoreReading, PieceHistory};
 use crate::piece::PieceId;
@@ -152,7 +152,7 @@ impl Waiting {
     /// What a reading as expected leaves: how well its time is known then, and when it is due next.
     fn read_at(&mut self, opening: f64, risk_z: f64) {
         let to_go = (self.pull.0 - opening).max(0.0);
-        self.pull.1 = self.pull.1.min(libm::hypot(AFTER_READING, DRIFT * to_go));
+        self.pull.1 = self.pull.1.min(libm::hypot(AFTER_READING, lateness::grows(to_go)));
         let by_risk = self.pull.0 + self.grace - risk_z * self.pull.1;
         self.due = by_risk.max(self.pull.0) - to_seconds(TO_ARRIVE);
         self.poked = Some(opening);

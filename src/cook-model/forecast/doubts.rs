@@ -5,30 +5,25 @@
 //! rare. How rare goes by what rests on it: one that proves by the rule in force, sooner than one that
 //! only stops a clock. That is so however long the piece has been on, and costs an honest cook a
 //! needless question, and a tap. Hot readings that do not fit are no witnesses for each other: who reads
-//! the wrong piece, or types in the wrong unit, does so again.
+//! the wrong piece, or types in the wrong unit, does so again. Nor is a piece at rest one for what it showed
+//! before: how it is kept, the forecast does not know.
 
-use super::evidence::{Evidence, Seen};
+use super::evidence::Evidence;
+use super::lateness::Expected;
 use super::normal::{Mixture, Normal, Part};
 use super::outcome::{Probability, Surprise};
 use super::posterior::Joint;
+use super::shown::Seen;
 use super::sorted::in_one_go;
 use super::view::{View, band};
 use crate::history::EntryId;
 use crate::quantity::Temperature;
 use crate::safety::ProofRule;
 
-/// How far a hot reading may be off what all others let expect besides what the forecast owns to, K: lids,
-/// fires and the shape of a breast do more than it knows (standard deviation; chosen with the study of
-/// conduct, `figures 8 2000000 12` and `3000000`: of a hundred honest readings 12 and 10 were asked about
-/// without it, 6 and 3 with it).
-const MISSES: f64 = 1.5;
-
-/// A reading that would prove its piece is asked about where an honest one so hot is rarer than this; one
-/// that only stops a clock where it is rarer than that (our choice, with the study of conduct: `figures 8
-/// 2000000 12`, `6 3000000 12` and `20 4000000 4`: of a hundred honest readings 4.9, 5.2 and 3.8 are
-/// asked about; with the chance of a slip, 0.02, for both 5.2, 5.2 and 3.0; with 0.06 and 0.01, 5.4, 5.0
-/// and 5.2).
-const RARE_PROOF: f64 = 0.035;
+/// A reading that would prove its piece is asked about where it is above the window of what is expected, for
+/// an honest one so hot is rarer than one in ten; one that only stops a clock where it is rarer than that
+/// (our choice; how often it asks honest cooks stands in the study of conduct).
+const RARE_PROOF: f64 = 0.10;
 const RARE_HOT: f64 = 0.01;
 
 /// What hot readings are judged by.
@@ -51,20 +46,44 @@ impl Judged {
         joint: impl Fn(&[Vec<f64>]) -> Joint,
     ) -> Option<Self> {
         evidence.iter().flat_map(|own| &own.seen).any(Seen::is_hot).then_some(())?;
-        let without = |leave_out: &dyn Fn(&Seen) -> bool| -> Vec<Vec<f64>> {
-            let logs: Vec<Vec<f64>> = evidence.iter().map(|own| own.log_but(leave_out)).collect();
+        let by = |keep: &dyn Fn(&Seen) -> bool| -> Vec<Vec<f64>> {
+            let logs: Vec<Vec<f64>> = evidence.iter().map(|own| own.by(keep).1).collect();
             let joint = joint(&logs);
             (0..logs.len()).map(|piece| joint.weights(piece)).collect()
         };
-        let cold = without(&|seen| seen.is_hot());
+        let cold = by(&|seen| !seen.is_hot() && !seen.at_rest);
         let hot = evidence.iter().zip(&cold).flat_map(|(own, weights)| {
-            own.seen.iter().filter(|seen| seen.is_hot()).map(move |seen| (seen, weights))
+            own.seen.iter().filter(|seen| seen.is_hot()).map(move |seen| (own, seen, weights))
         });
         let proves_from = rule.proves_from();
-        let unfit = hot.filter(|(seen, weights)| is_too_hot(seen, weights, proves_from, normal));
-        let unfit: Vec<EntryId> = unfit.map(|(seen, _)| seen.reading.entry).collect();
-        let weights = without(&|seen| unfit.contains(&seen.reading.entry));
+        let unfit = hot.filter(|(own, seen, weights)| {
+            let expected = own
+                .by(|other| !other.is_hot() && !other.at_rest && other.is_before(seen))
+                .0
+                .expected(seen);
+            is_too_hot(seen, &expected, weights, proves_from, normal)
+        });
+        let unfit: Vec<EntryId> = unfit.map(|(_, seen, _)| seen.reading.entry).collect();
+        let weights = by(&|seen| !unfit.contains(&seen.reading.entry) && !seen.at_rest);
         Some(Self { proves_from, weights, unfit })
+    }
+
+    /// The weights that a hot reading of a piece is judged by, and what it was expected to show: without
+    /// what does not fit, and without what was read hot of its piece in the same go, itself too, for the
+    /// same slip is made again.
+    fn of_one(&self, hot: &Seen, own: &Evidence, place: usize) -> (Vec<f64>, Expected) {
+        let fits = |seen: &Seen| !self.unfit.contains(&seen.reading.entry) && !seen.at_rest;
+        let in_this_go = |seen: &Seen| seen.is_hot() && in_one_go(seen.reading.at, hot.reading.at);
+        let with = own.by(fits).1;
+        let without = own.by(|seen| fits(seen) && !in_this_go(seen)).1;
+        let logs = without.iter().zip(&with);
+        let weights = self.weights[place].iter().zip(logs);
+        let mut weights: Vec<f64> =
+            weights.map(|(weight, (less, all))| weight * libm::exp(less - all)).collect();
+        let sum: f64 = weights.iter().sum();
+        weights.iter_mut().for_each(|weight| *weight /= sum);
+        let before = |seen: &Seen| fits(seen) && !in_this_go(seen) && seen.is_before(hot);
+        (weights, own.by(before).0.expected(hot))
     }
 }
 
@@ -75,26 +94,38 @@ impl View<'_> {
         let slips = seen.iter().filter(|seen| !seen.counts).map(|seen| self.surprise(seen));
         let mut asked: Vec<Surprise> = slips.collect();
         let Some(judged) = judged else { return asked };
-        let hot: Vec<(&Seen, Vec<f64>)> = seen
+        let hot: Vec<(&Seen, Vec<f64>, Expected)> = seen
             .iter()
             .filter(|seen| seen.is_hot())
-            .map(|hot| (hot, judged_by(hot, seen, &judged.weights[place], &judged.unfit)))
+            .map(|hot| {
+                let (weights, expected) = judged.of_one(hot, self.evidence, place);
+                (hot, weights, expected)
+            })
             .collect();
         let too_hot: Vec<&Seen> = hot
             .iter()
-            .filter(|(seen, weights)| is_too_hot(seen, weights, judged.proves_from, self.normal))
-            .map(|(seen, _)| *seen)
+            .filter(|(seen, weights, expected)| {
+                is_too_hot(seen, expected, weights, judged.proves_from, self.normal)
+            })
+            .map(|(seen, ..)| *seen)
             .collect();
         // What is read again until it would do is asked about too.
         let in_that_go =
             |seen: &Seen| too_hot.iter().any(|other| in_one_go(other.reading.at, seen.reading.at));
-        let doubted = hot.iter().filter(|(seen, _)| in_that_go(seen));
-        asked.extend(doubted.map(|(seen, weights)| View { weights, ..*self }.surprise(seen)));
+        let doubted = hot.iter().filter(|(seen, ..)| in_that_go(seen));
+        asked.extend(doubted.map(|(seen, weights, expected)| {
+            View { weights, ..*self }.surprise_beside(seen, &expected.mean, expected.spread)
+        }));
         asked
     }
 
     fn surprise(&self, seen: &Seen) -> Surprise {
-        let would_show = self.mixture(|cell| Some((seen.mean[cell], seen.spread)));
+        self.surprise_beside(seen, &seen.mean, seen.spread)
+    }
+
+    /// A reading beside what it was expected to show, by cell, and how far it might have been off that.
+    fn surprise_beside(&self, seen: &Seen, mean: &[f64], spread: f64) -> Surprise {
+        let would_show = self.mixture(|cell| Some((mean[cell], spread)));
         Surprise {
             piece: self.history.id,
             entry: seen.reading.entry,
@@ -105,28 +136,19 @@ impl View<'_> {
     }
 }
 
-/// The weights that a hot reading is judged by: without itself, and without what was read of its piece in
-/// the same go, for the same slip is made again.
-fn judged_by(hot: &Seen, of_piece: &[Seen], weights: &[f64], unfit: &[EntryId]) -> Vec<f64> {
-    let counted = |seen: &&Seen| seen.is_hot() && !unfit.contains(&seen.reading.entry);
-    let mut without = weights.to_vec();
-    let in_this_go = |seen: &&Seen| in_one_go(seen.reading.at, hot.reading.at);
-    for seen in of_piece.iter().filter(counted).filter(in_this_go) {
-        let cells = without.iter_mut().zip(&seen.mean);
-        cells.for_each(|(weight, mean)| *weight *= libm::exp(-seen.log_at(*mean)));
-    }
-    let sum: f64 = without.iter().sum();
-    without.iter_mut().for_each(|weight| *weight /= sum);
-    without
-}
-
 /// Whether an honest reading so hot is too rare to be taken unasked, the cells having these weights.
-fn is_too_hot(seen: &Seen, weights: &[f64], proves_from: Temperature, normal: &Normal) -> bool {
+fn is_too_hot(
+    seen: &Seen,
+    expected: &Expected,
+    weights: &[f64],
+    proves_from: Temperature,
+    normal: &Normal,
+) -> bool {
     let rare = if seen.reading.for_proof >= proves_from { RARE_PROOF } else { RARE_HOT };
-    let parts = weights.iter().zip(&seen.mean).map(|(weight, mean)| Part {
+    let parts = weights.iter().zip(&expected.mean).map(|(weight, mean)| Part {
         weight: *weight,
         mean: *mean,
-        spread: libm::hypot(seen.spread, MISSES),
+        spread: expected.spread,
     });
     let would_show = Mixture { normal, parts: parts.collect() };
     1.0 - would_show.below(seen.reading.temperature.c()) < rare

@@ -1,17 +1,20 @@
 //! What is likely to happen to each piece, and how sure that is.
 //!
 //! The heat model is run for a few speeds and offsets of every piece (`traces`); each reading
-//! says how likely each of them is (`evidence`); the part that all pieces share is learned from all
-//! (`posterior`); the weights that result give bands, chances and times (`view`, `curve`), the
-//! order, the checks, and the readings to ask about (`doubts`). Everything is summed over fixed
-//! grids: the same history gives the same forecast, bit for bit. What is uncertain and how much
-//! stands, with reasons, in `prior`.
+//! says how likely each of them is (`evidence`), and how late the meat is by then (`lateness`); the
+//! part that all pieces share is learned from all (`posterior`); the weights that result give bands,
+//! chances and times (`view`, `curve`), the order, the checks, and the readings to ask about
+//! (`doubts`). Everything is summed over fixed grids: the same history gives the same forecast, bit
+//! for bit. What is uncertain and how much stands, with reasons, in `prior`.
+//!
+#![doc = include_str!("model.md")]
 
 mod cells;
 mod checks;
 mod curve;
 mod doubts;
 mod evidence;
+mod lateness;
 mod normal;
 mod order;
 mod outcome;
@@ -21,6 +24,7 @@ mod posterior;
 pub(crate) mod prior;
 mod rests;
 mod seat;
+mod shown;
 mod sorted;
 mod traces;
 mod view;

@@ -30,7 +30,7 @@ const LID_FALL: Span = Span::seconds(120);
 /// The lid will be opened to check: no sooner than this after the first piece went on,
 const FIRST_CHECK: Span = Span::minutes(35);
 /// nor than this from now,
-const NEXT_CHECK: Span = Span::minutes(14);
+const NEXT_CHECK: Span = Span::minutes(5);
 /// and then about every quarter of an hour for three quarters of a minute (common practice, no
 /// source), which costs on average this share of what the air is above the air outside.
 const LOST_TO_CHECKS: f64 = 0.10;

@@ -7,10 +7,11 @@
 //! reading, for every cell and place; the filter itself is the same for all of them.
 
 use super::cells;
-use super::evidence::Seen;
+use super::lateness::Lateness;
 use super::prior;
+use super::shown::Seen;
 use super::traces::{Spot, Traces};
-use crate::quantity::{Length, Moment, to_seconds};
+use crate::quantity::{Length, to_seconds};
 
 /// Places looked at for a tip put in with care, all within what is called misplaced: the middles of so
 /// many equal steps.
@@ -18,6 +19,8 @@ const SEATED_PLACES: usize = 4;
 /// Likewise for one that missed, from there to just under the surface, in shares of the half-thickness.
 const MISSED_PLACES: usize = 5;
 const UNDER_SURFACE: f64 = 0.96;
+/// The span over which a rate of rise is taken, s.
+const RATE_OVER: f64 = 120.0;
 /// A reading further off than this, in standard deviations, moves the filter no more than one this
 /// far off: it is likely to be a slip.
 const MOVES: f64 = 3.5;
@@ -37,23 +40,29 @@ pub(super) struct Seat {
     pub places: Vec<Place>,
     /// By place: ln of prior times likelihood of every cell.
     logs: Vec<Vec<f64>>,
+    /// How far its last reading may be off for not knowing the place, in the piece as expected, K.
+    pub last_spread: f64,
 }
 
 impl Seat {
     /// Learns where the tip is, and tells the readings, which are in order of time, what it would show
-    /// there. `instrument` is the thermometer's own standard deviation, K.
+    /// there; `late` is how late the piece is by its instant-reads. `instrument` is the thermometer's own standard deviation, K.
     pub(super) fn of(
         readings: &mut [&mut Seen],
         traces: &Traces,
-        zero: Moment,
+        late: &Lateness,
         instrument: f64,
     ) -> Self {
         let places = places(traces.body.half_thickness());
         let shows = |seen: &Seen, place: &Place| {
-            let mut means =
-                traces.all_cells(Spot::Off(place.depth), to_seconds(seen.reading.at - zero));
-            means.iter_mut().for_each(|mean| *mean += seen.shift);
-            means
+            let (at, on) = (seen.since_zero, late.last_on(seen.since_zero));
+            let shown = |at| traces.all_cells(Spot::Off(place.depth), at);
+            let rates = shown(on).into_iter().zip(shown(on - RATE_OVER));
+            let rates = rates.map(|(to, from)| (to - from) / RATE_OVER);
+            // The tip is in the same meat as the pokes, which tell how late that is.
+            let behind = rates.zip(late.lates(at)).map(|(rate, late)| rate * late);
+            let means = shown(at).into_iter().zip(behind);
+            means.map(|(mean, behind)| mean - behind).collect()
         };
         // By place, then reading, then cell.
         let means: Vec<Vec<Vec<f64>>> = places
@@ -70,7 +79,7 @@ impl Seat {
                 (0..cells::COUNT).map(log).collect()
             })
             .collect();
-        let seat = Self { places, logs };
+        let mut seat = Self { places, logs, last_spread: 0.0 };
         for cell in 0..cells::COUNT {
             let sum = seat.log_sum(cell);
             let chances: Vec<f64> =
@@ -79,6 +88,14 @@ impl Seat {
                 let at_places = chances.iter().zip(&means);
                 seen.mean[cell] =
                     at_places.map(|(chance, means)| chance * means[number][cell]).sum();
+            }
+            if cell == cells::COUNT / 2 {
+                let last = readings.len() - 1;
+                let off = |means: &Vec<Vec<f64>>| means[last][cell] - readings[last].mean[cell];
+                let at_places = chances.iter().zip(&means);
+                let variance: f64 =
+                    at_places.map(|(chance, means)| chance * off(means) * off(means)).sum();
+                seat.last_spread = libm::sqrt(variance);
             }
         }
         seat

@@ -69,7 +69,7 @@ impl Traces {
     pub(super) fn new(history: &PieceHistory, setting: &Setting<'_>) -> Self {
         let body = Body::of_piece(&history.piece);
         let first = history.spells.first().copied();
-        let on = first.map_or(setting.now, |spell| spell.on) - setting.zero + minutes(prior::LAG);
+        let on = first.map_or(setting.now, |spell| spell.on) - setting.zero + prior::LOADING;
         let rest = Surroundings::new(Leg::steady(Surface::under_foil(), setting.ambient));
         let stretched = first.is_none_or(|spell| spell.off.is_none());
         let start = State::begin(&body, start(&history.piece)).at(on);
@@ -224,7 +224,7 @@ impl Traces {
     }
 
     fn rest_from(&self, begin: &State, pull: Temperature) -> Rise {
-        let tuning = Tuning { speed: prior::SPEED, ..Tuning::default() };
+        let tuning = Tuning::default();
         let rest = resume(&self.body, begin, &self.rest, REST, &tuning);
         let (peak_at, peak) = rest.core_peak(Span::zero());
         Rise { by: (peak - pull).c(), after: to_seconds(peak_at), rest }
@@ -277,7 +277,7 @@ fn share_of_offset(offset: f64) -> f64 {
 /// How the heat model departs from its defaults at a speed and an offset.
 fn tuning(speed: f64, offset: f64) -> Tuning {
     let offset = TemperatureDifference::from_c(offset);
-    Tuning { speed: prior::SPEED * libm::exp(speed), transfer: prior::TRANSFER, offset }
+    Tuning { speed: libm::exp(speed), offset }
 }
 
 /// The start, if its temperature makes sense; otherwise the nearest that does.

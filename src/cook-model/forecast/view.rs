@@ -1,12 +1,13 @@
 //! From the weights of one piece's cells to what is told of it.
 
 use super::checks::{ARRIVAL_SPREAD, TO_ARRIVE, looks};
-use super::evidence::{Evidence, Seen};
+use super::evidence::Evidence;
 use super::normal::{Mixture, Normal, Part};
 use super::outcome::{Band, Peak, PieceForecast, Probability, Seating, past};
 use super::prior;
 use super::rests::Pull;
 use super::seat::Seat;
+use super::shown::Seen;
 use super::traces::{HORIZON, REST, Rise, Setting, Spot, Traces};
 use super::{cells, curve};
 use crate::history::{CoreReading, Instrument, PieceHistory};
@@ -16,8 +17,11 @@ use crate::quantity::{Length, Moment, Temperature, TemperatureDifference, second
 const NEGLIGIBLE: f64 = 1e-5;
 /// No time is forecast better than this, s: nobody pulls to the second.
 const TIME_MISFIT: f64 = 20.0;
-/// A piece is mostly read twice when it may be past its pull: each check takes its part of the risk.
-const CHECKS_A_PIECE: f64 = 2.0;
+/// The span over which a rate of rise is taken, s.
+const RATE_OVER: f64 = 120.0;
+/// A piece that runs late is taken to be heated this many times as fast as its trace at the least and at the
+/// most: beyond that the trace is another piece's.
+const FASTER: (f64, f64) = (0.5, 2.0);
 /// A window with less than this chance of being reached within the horizon is not told.
 const REACHED: f64 = 0.5;
 
@@ -79,8 +83,8 @@ impl View<'_> {
         let Some(Pull { proving, goes_back, .. }) = self.pull else {
             return Told { forecast: self.resting(core, seating), run: None };
         };
-        let reaches = self.traces.reaches(self.history.pull_at);
-        let past = self.traces.reaches(past(self.history.pull_at));
+        let reaches = self.reaches(self.history.pull_at);
+        let past = self.reaches(past(self.history.pull_at));
         let pull = self.crossing(&reaches);
         let window = pull.as_ref().map(|pull| band(pull, |s| s));
         let check_by = self.check_by(&past, seating.as_ref());
@@ -127,7 +131,7 @@ impl View<'_> {
     /// pull temperature, and every now and then.
     fn check_by(&self, past: &[Option<f64>], seating: Option<&Seating>) -> f64 {
         let reached = self.reached(past);
-        let chance = self.risk / CHECKS_A_PIECE / reached.max(NEGLIGIBLE);
+        let chance = self.risk / reached.max(NEGLIGIBLE);
         let by_risk = (chance < 1.0).then(|| {
             self.times(past, to_seconds(ARRIVAL_SPREAD)).quantile(chance) - to_seconds(TO_ARRIVE)
         });
@@ -198,21 +202,54 @@ impl View<'_> {
         self.weights.iter().copied().enumerate().filter(|(_, weight)| *weight > NEGLIGIBLE)
     }
 
-    /// How much of the time since the reading that holds the model to the meat is in doubt, as a
-    /// standard deviation, s. Before any reading the doubt is in the cells themselves.
+    /// How much of the time is in doubt for the model's own error, as a standard deviation, s.
     fn drift(&self, at: f64) -> f64 {
-        self.evidence.last.map_or(0.0, |last| prior::DRIFT * (at - last).max(0.0))
+        libm::sqrt(self.evidence.late.variance(at))
     }
 
     /// How far the core may be off its cell's trace at a time, K.
     pub(super) fn misfit(&self, at: f64) -> f64 {
-        let rate = self.expected(at + 30.0) - self.expected(at - 30.0);
-        let drift = self.drift(at) * rate / 60.0;
-        libm::sqrt(prior::MISFIT * prior::MISFIT + drift * drift)
+        let on = self.evidence.late.last_on(at);
+        let expected = |at| self.traces.at(Spot::Core, self.typical(), at);
+        let rate = (expected(on) - expected(on - RATE_OVER)) / RATE_OVER;
+        libm::hypot(prior::MISFIT, self.drift(at) * rate)
     }
 
-    fn expected(&self, at: f64) -> f64 {
-        self.traces.at(Spot::Core, self.typical(), at)
+    /// The core at a time, by cell: as late as each is beside its trace, and at rest as far off it as it
+    /// was when it was pulled.
+    fn cores(&self, at: f64) -> Vec<f64> {
+        let late = &self.evidence.late;
+        let lates = late.lates(at);
+        let usual: f64 = self.cells().map(|(cell, weight)| weight * lates[cell]).sum();
+        // Straight over the lateness that is usual, and so right for it.
+        let over = if usual.abs() < RATE_OVER { RATE_OVER } else { usual };
+        let on = late.last_on(at);
+        let all = |at| self.traces.all_cells(Spot::Core, at);
+        let (upto, from) = (all(on), all(on - over));
+        if on >= at {
+            let rows = upto.into_iter().zip(from).zip(lates);
+            return rows.map(|((to, from), late)| to - (to - from) * late / over).collect();
+        }
+        let rows = all(at).into_iter().zip(upto).zip(from).zip(all(on - 2.0 * over)).zip(lates);
+        rows.map(|((((core, to), from), before), late)| {
+            let share = late / over;
+            let faster = 1.0 + ((from - before) / (to - from) - 1.0) * share;
+            to - (to - from) * share + carried(core - to, faster)
+        })
+        .collect()
+    }
+
+    /// The core of one cell at a time, likewise.
+    pub(super) fn core_of(&self, cell: usize, values: (f64, f64), at: f64) -> f64 {
+        let late = &self.evidence.late;
+        let on = late.last_on(at);
+        let at_trace = |at| self.traces.at(Spot::Core, values, at);
+        let when = on - late.late(cell, at);
+        if on >= at {
+            return at_trace(when);
+        }
+        let rate = |at| at_trace(at) - at_trace(at - RATE_OVER);
+        at_trace(when) + carried(at_trace(at) - at_trace(on), rate(when) / rate(on))
     }
 
     /// Mean ln(speed) and offset.
@@ -227,9 +264,16 @@ impl View<'_> {
 
     /// The core at a time.
     fn core(&self, at: f64) -> Mixture<'_> {
-        let all = self.traces.all_cells(Spot::Core, at);
+        let all = self.cores(at);
         let spread = self.misfit(at);
         self.mixture(|cell| Some((all[cell], spread)))
+    }
+
+    /// When the core gets to a temperature, by cell.
+    fn reaches(&self, temperature: Temperature) -> Vec<Option<f64>> {
+        let late = &self.evidence.late;
+        let on_trace = self.traces.reaches(temperature).into_iter().enumerate();
+        on_trace.map(|(cell, at)| at.map(|at| late.arrives(cell, at))).collect()
     }
 
     /// When the core gets somewhere, of the times by cell; none if it is not likely to.
@@ -291,10 +335,10 @@ impl View<'_> {
             }
             at += 60.0;
         }
-        let all = self.traces.all_cells(Spot::Core, best.0);
+        let all = self.cores(best.0);
         let before = self.evidence.last.map_or(off, |last| last.min(best.0));
         let since = best.1 - self.traces.at(Spot::Core, typical, before.max(off));
-        let spread = libm::hypot(prior::MISFIT, prior::RISE_SPREAD * since);
+        let spread = libm::hypot(self.misfit(best.0), prior::RISE_SPREAD * since);
         (best.0, self.mixture(|cell| Some((all[cell], spread))))
     }
 
@@ -318,6 +362,13 @@ impl View<'_> {
         }
         Seating { off_by: Length::from_mm(missed_by / missed), ..seating }
     }
+}
+
+/// How much a core rises at rest where its trace rises so much, having been heated so many times as fast as
+/// that when it was pulled: what carries it over is the heat on its way in.
+fn carried(rise: f64, faster: f64) -> f64 {
+    let (least, most) = FASTER;
+    if rise > 0.0 { rise * faster.clamp(least, most) } else { rise }
 }
 
 /// The central 80 % of a mixture.

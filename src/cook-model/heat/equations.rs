@@ -37,8 +37,6 @@ pub(super) struct Equations<'a> {
     grid: &'a Grid,
     medium: Medium,
     half: f64,
-    /// How many times more heat the surface exchanges than expected.
-    transfer: f64,
     /// Rates per conductance, 1/m2: speed over the half-thickness squared.
     scale: f64,
     /// At the last evaluation: conduction potential at each node, W/m; the medium's state at the
@@ -59,14 +57,13 @@ pub(super) struct Equations<'a> {
 }
 
 impl<'a> Equations<'a> {
-    pub(super) fn new(body: &'a Body, speed: f64, transfer: f64) -> Self {
+    pub(super) fn new(body: &'a Body, speed: f64) -> Self {
         let zeros = || vec![0.0; body.grid.nodes()];
         let out = body.grid.nodes() - body.grid.through();
         Self {
             grid: &body.grid,
             medium: body.medium,
             half: body.half,
-            transfer,
             scale: speed / (body.half * body.half),
             potential: zeros(),
             surface: Point::default(),
@@ -95,7 +92,7 @@ impl<'a> Equations<'a> {
         let last = column.x.len() - 1;
         self.surface = medium.at(heat[last]);
         let flux = surface.flux(self.surface.celsius, air, lost);
-        let entering = self.half * self.transfer * flux.net();
+        let entering = self.half * flux.net();
         let (potential, per_volume) = (&self.potential[..=last], &column.per_volume[..=last]);
         let (conductance, rates) = (&column.conductance[..last], &mut rate[..=last]);
         let mut inflow = 0.0;
@@ -114,7 +111,7 @@ impl<'a> Equations<'a> {
 
     /// Slope of the heat entering by surface temperature, W/mK; negative.
     fn entering_slope(&self, flux: &Flux) -> f64 {
-        self.half * self.transfer * flux.net_slope()
+        self.half * flux.net_slope()
     }
 
     /// The rates along the footprint, and what they bring to the middle.

@@ -22,7 +22,7 @@ pub struct System<'a> {
 impl<'a> System<'a> {
     /// The equations of a body in a leg.
     pub fn new(body: &'a Body, leg: &'a Leg, tuning: Tuning) -> Self {
-        Self { equations: Equations::new(body, tuning.speed, tuning.transfer), body, leg, tuning }
+        Self { equations: Equations::new(body, tuning.speed), body, leg, tuning }
     }
 
     /// The unknowns of a body that has just begun.
@@ -41,7 +41,7 @@ impl<'a> System<'a> {
         let offset = if self.leg.pit { self.tuning.offset.c() } else { 0.0 };
         let air = self.leg.air(to_seconds(at)) + offset;
         let exchange = self.equations.evaluate(heat, heat_rates, &self.leg.surface, air, *lost);
-        *lost_rate = self.tuning.transfer * self.tuning.speed * exchange.water();
+        *lost_rate = self.tuning.speed * exchange.water();
     }
 
     /// The core temperature of these unknowns.

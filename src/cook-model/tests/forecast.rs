@@ -95,12 +95,13 @@ fn an_icy_middle_takes_longer() {
 
 #[test]
 fn the_rise_told_before_a_pull_is_the_one_after_it() {
-    // The same piece in the same pit, and no reading that says more: the rise that was foretold is
-    // the one forecast once it is off, to a third of a degree.
+    // The same piece in the same pit, read at its pull temperature as it comes off: the rise that was
+    // foretold is the one forecast once it is off, to a third of a degree.
     for (grams, mm) in [(180.0, 25.0), (280.0, 40.0), (360.0, 45.0)] {
         let mut history = cook(vec![piece(1, grams, mm)]);
-        let before = forecast(&history, at(0.0));
-        let off = first(&before).pull.unwrap().middle;
+        let off = first(&forecast(&history, at(0.0))).pull.unwrap().middle;
+        history.pieces[0].readings.push(poked(to_minutes(off - at(0.0)), 160.0));
+        let before = forecast(&history, off);
         let told = first(&before).peak.unwrap().temperature.middle - history.pieces[0].pull_at;
         history.pieces[0].spells[0].off = Some(off);
         history.pieces[0].spells[0].covered = Some(off);

@@ -39,16 +39,9 @@ pub fn cook(size: (f64, f64)) -> Cook {
 /// # Panics
 /// As [`cook`] does.
 pub fn cook_in(kind: PitKind, (g, mm): (f64, f64)) -> Cook {
-    let piece = Piece {
-        weight: Mass::from_g(g),
-        thickest: Some(Length::from_mm(mm)),
-        shape: Shape::Natural,
-        start: Temperature::from_f(38.0),
-        icy: false,
-    };
+    let piece = breast(Mass::from_g(g), Some(Length::from_mm(mm)));
     let body = Body::of_piece(&piece);
-    let pit = Leg::pit(Surface::pit(kind), &[], Temperature::from_f(250.0));
-    let around = Surroundings::new(pit);
+    let around = pit(kind, 250.0);
     let start = Start::cooked(piece.start);
     let on = trace(&body, start, &around, minutes(150.0), &Tuning::default());
     let pull = on.core_reaches(PULL).expect("a breast is done in time");
@@ -58,7 +51,34 @@ pub fn cook_in(kind: PitKind, (g, mm): (f64, f64)) -> Cook {
     Cook { body, on, pull, rest }
 }
 
+/// Minutes until a breast of so many ounces, of a usual thickness, is at a temperature in a pit of a kind set
+/// to so many degrees F.
+///
+/// # Panics
+/// If it does not get there within three hours.
+pub fn minutes_to(temperature: Temperature, oz: f64, kind: PitKind, set_f: f64) -> f64 {
+    let piece = breast(Mass::from_ounces(oz), None);
+    let (body, start) = (Body::of_piece(&piece), Start::cooked(piece.start));
+    let on = trace(&body, start, &pit(kind, set_f), minutes(180.0), &Tuning::default());
+    to_minutes(on.core_reaches(temperature).expect("a breast is done in time"))
+}
+
+/// From the refrigerator.
+fn breast(weight: Mass, thickest: Option<Length>) -> Piece {
+    let start = Temperature::from_f(38.0);
+    Piece { weight, thickest, shape: Shape::Natural, start, icy: false }
+}
+
+fn pit(kind: PitKind, set_f: f64) -> Surroundings {
+    Surroundings::new(Leg::pit(Surface::pit(kind), &[], Temperature::from_f(set_f)))
+}
+
 impl Cook {
+    /// Rise of the core ten minutes after the pull, F.
+    pub fn risen_in_ten_minutes(&self) -> f64 {
+        (self.rest.core(self.pull + minutes(10.0)) - PULL).f()
+    }
+
     /// Rise of the core after the pull, F, and minutes until its peak.
     pub fn carryover(&self) -> (f64, f64) {
         let (when, peak) = self.rest.core_peak(self.pull);

@@ -2,9 +2,10 @@
 
 use super::cells;
 use super::outcome::Band;
-use super::traces::{REST, Rise};
+use super::rests::Rise;
+use super::traces::REST;
 use super::view::View;
-use crate::quantity::{Moment, Span, Temperature, seconds, to_seconds};
+use crate::quantity::{Moment, Temperature, seconds, to_seconds};
 
 /// Between the points of a curve, s.
 const STEP: f64 = 180.0;
@@ -23,15 +24,14 @@ pub(super) fn on_the_pit(
 ) -> Vec<Point> {
     let on = view.traces.on;
     let now = to_seconds(view.setting.now - view.setting.zero);
-    let end = window.map_or(now + 3600.0, |window| window.middle).max(on);
+    let end = window.map_or(now + 3600.0, |window| window.middle.max(now)).max(on);
     let mut points = heating(view, on, end);
     let (Some(&(_, last)), Some(rise)) = (points.last(), rise) else { return points };
     let (speed, _) = view.typical();
     let slower = libm::exp(-speed);
-    let pull = rise.rest.core(Span::zero());
     let mut after = STEP;
     while after < rise.after * slower + AFTER_PEAK {
-        let risen = rise.rest.core(seconds(after / slower)) - pull;
+        let risen = rise.risen(seconds(after / slower));
         let raised = |edge: Temperature| edge + risen;
         let band =
             Band { low: raised(last.low), middle: raised(last.middle), high: raised(last.high) };

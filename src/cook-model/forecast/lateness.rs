@@ -121,6 +121,16 @@ impl Lateness {
         self.way(at).of(cell).late
     }
 
+    /// How many times as fast as its trace at the same height each cell is heated at a moment.
+    pub(super) fn paces(&self, at: f64) -> Vec<f64> {
+        self.means(at).into_iter().map(|mean| 1.0 - mean.pace).collect()
+    }
+
+    /// The same of one cell.
+    pub(super) fn pace(&self, cell: usize, at: f64) -> f64 {
+        1.0 - self.way(at).of(cell).pace
+    }
+
     fn means(&self, at: f64) -> Vec<Mean> {
         let way = self.way(at);
         (0..cells::COUNT).map(|cell| way.of(cell)).collect()

@@ -17,7 +17,7 @@ pub(super) const LOADING: Span = Span::seconds(90);
 /// Shared part of ln(speed): heat transfer coefficient (10 W/m2K give or take 2 is 5 % of the
 /// time), wetness (6 %), humidity, and the model's own bias. Like the shared offset, the pace and the
 /// piece's own part chosen by how often windows hold in the worlds (`worlds table 10 600`).
-const SHARED_SPEED: f64 = 0.10;
+const SHARED_SPEED: f64 = 0.09;
 /// Of the doubt about a thickness guessed from the weight, the part (as a variance) that all pieces
 /// share: a pack is bred, cut and trimmed alike.
 const PACK: f64 = 0.6;
@@ -35,8 +35,8 @@ const THICKNESS_POWER: f64 = 1.2;
 
 /// How much faster or slower than its trace a piece goes for a while, as a standard deviation of its pace,
 /// and the time over which that is forgotten, s (chosen by how often windows hold in the worlds, `worlds table
-/// 10 600`: with 0.19 73 and 71 % after one and two readings, with 0.21 74 and 73).
-pub(super) const PACE: (f64, f64) = (0.20, 1500.0);
+/// 10 600`: 78 and 74 % after one and two readings; with 0.19 and 1500 s 73 and 71).
+pub(super) const PACE: (f64, f64) = (0.22, 1000.0);
 /// What an opened lid costs is known to this part; it is about a minute, and so many more for each
 /// minute that the lid was open.
 pub(super) const LID_DOUBT: f64 = 0.3;

@@ -206,14 +206,21 @@ impl Traces {
         Some(sums)
     }
 
-    /// The rise of the core after a pull at a temperature, K, and how long after the pull it is at
-    /// its peak, s, for the expected speed and an offset of the air: straight between the states at
-    /// the pull at both offsets computed.
-    pub(super) fn rise(&self, pull: Temperature, offset: f64) -> Option<Rise> {
+    /// The rest after a pull at a temperature, counted from the pull, for the expected speed and an offset
+    /// of the air: straight between the states at the pull at both offsets computed.
+    pub(super) fn rest_after(&self, pull: Temperature, offset: f64) -> Option<Trace> {
         let warm = self.state_at(pull, 1)?;
         let share = share_of_offset(offset);
         let state = self.state_at(pull, 0).map_or(warm.clone(), |cold| cold.towards(&warm, share));
-        Some(self.rest_from(&state, pull))
+        Some(self.rest_from(&state))
+    }
+
+    /// About when one cell gets to a temperature in this spell on the pit, s since the clock's zero: by its
+    /// speed, at the warmer offset computed.
+    pub(super) fn about(&self, temperature: Temperature, speed: f64) -> Option<f64> {
+        let at = self.nodes[2 * (self.speeds.len() / 2) + 1].core_reaches(temperature)?;
+        let stretch = if self.stretched { libm::exp(-speed) } else { 1.0 };
+        Some(self.on + (to_seconds(at) - self.on) * stretch)
     }
 
     /// The piece when its core reaches a temperature, at the expected speed and one of the offsets
@@ -223,22 +230,9 @@ impl Traces {
         Some(trace.state(trace.core_reaches(core)?).at(Span::zero()))
     }
 
-    fn rest_from(&self, begin: &State, pull: Temperature) -> Rise {
-        let tuning = Tuning::default();
-        let rest = resume(&self.body, begin, &self.rest, REST, &tuning);
-        let (peak_at, peak) = rest.core_peak(Span::zero());
-        Rise { by: (peak - pull).c(), after: to_seconds(peak_at), rest }
+    fn rest_from(&self, begin: &State) -> Trace {
+        resume(&self.body, begin, &self.rest, REST, &Tuning::default())
     }
-}
-
-/// What happens after a pull.
-pub(super) struct Rise {
-    /// K.
-    pub by: f64,
-    /// s.
-    pub after: f64,
-    /// From the pull on.
-    pub rest: Trace,
 }
 
 /// How a value at some speed is found from those at the speeds computed: by the polynomial in

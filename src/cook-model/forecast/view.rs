@@ -5,10 +5,10 @@ use super::evidence::Evidence;
 use super::normal::{Mixture, Normal, Part};
 use super::outcome::{Band, Peak, PieceForecast, Probability, Seating, past};
 use super::prior;
-use super::rests::Pull;
+use super::rests::{Pull, Rise, carried};
 use super::seat::Seat;
 use super::shown::Seen;
-use super::traces::{HORIZON, REST, Rise, Setting, Spot, Traces};
+use super::traces::{HORIZON, REST, Setting, Spot, Traces};
 use super::{cells, curve};
 use crate::history::{CoreReading, Instrument, PieceHistory};
 use crate::quantity::{Length, Moment, Temperature, TemperatureDifference, seconds, to_seconds};
@@ -19,9 +19,6 @@ const NEGLIGIBLE: f64 = 1e-5;
 const TIME_MISFIT: f64 = 20.0;
 /// The span over which a rate of rise is taken, s.
 const RATE_OVER: f64 = 120.0;
-/// A piece that runs late is taken to be heated this many times as fast as its trace at the least and at the
-/// most: beyond that the trace is another piece's.
-const FASTER: (f64, f64) = (0.5, 2.0);
 /// A window with less than this chance of being reached within the horizon is not told.
 const REACHED: f64 = 0.5;
 
@@ -94,8 +91,13 @@ impl View<'_> {
             let grace = past.quantile(0.5) - middle;
             Timing { pull: (middle, spread), grace, drift: self.drift(middle) }
         });
-        let rise = self.rise(self.history.pull_at);
-        let peak = rise.as_ref().zip(window).map(|(rise, window)| self.peak(rise, window.middle));
+        // Past its pull already it comes off as it is.
+        let comes_off = core.middle.max(self.history.pull_at);
+        let rise = self.rise(comes_off).or_else(|| self.rise(self.history.pull_at));
+        let peak = rise
+            .as_ref()
+            .zip(window)
+            .map(|(rise, window)| self.peak(comes_off, rise, window.middle.max(now)));
         let forecast = PieceForecast {
             piece,
             core,
@@ -231,12 +233,13 @@ impl View<'_> {
             return rows.map(|((to, from), late)| to - (to - from) * late / over).collect();
         }
         let rows = all(at).into_iter().zip(upto).zip(from).zip(all(on - 2.0 * over)).zip(lates);
-        rows.map(|((((core, to), from), before), late)| {
-            let share = late / over;
-            let faster = 1.0 + ((from - before) / (to - from) - 1.0) * share;
-            to - (to - from) * share + carried(core - to, faster)
-        })
-        .collect()
+        rows.zip(late.paces(on))
+            .map(|(((((core, to), from), before), late), pace)| {
+                let share = late / over;
+                let faster = pace * (1.0 + ((from - before) / (to - from) - 1.0) * share);
+                to - (to - from) * share + carried(core - to, faster)
+            })
+            .collect()
     }
 
     /// The core of one cell at a time, likewise.
@@ -249,7 +252,8 @@ impl View<'_> {
             return at_trace(when);
         }
         let rate = |at| at_trace(at) - at_trace(at - RATE_OVER);
-        at_trace(when) + carried(at_trace(at) - at_trace(on), rate(when) / rate(on))
+        at_trace(when)
+            + carried(at_trace(at) - at_trace(on), late.pace(cell, on) * rate(when) / rate(on))
     }
 
     /// Mean ln(speed) and offset.
@@ -312,10 +316,10 @@ impl View<'_> {
         Mixture { normal: self.normal, parts }
     }
 
-    /// The peak after a pull at the pull temperature at a time.
-    fn peak(&self, rise: &Rise, pull: f64) -> Peak {
+    /// The peak after a pull at a temperature and a time.
+    fn peak(&self, pull_at: Temperature, rise: &Rise, pull: f64) -> Peak {
         let (speed, _) = self.typical();
-        let high = self.history.pull_at + TemperatureDifference::from_c(rise.by);
+        let high = pull_at + TemperatureDifference::from_c(rise.by);
         let spread = 1.2816 * libm::hypot(prior::RISE_SPREAD * rise.by, prior::MISFIT);
         let spread = TemperatureDifference::from_c(spread);
         let temperature = Band { low: high - spread, middle: high, high: high + spread };
@@ -362,13 +366,6 @@ impl View<'_> {
         }
         Seating { off_by: Length::from_mm(missed_by / missed), ..seating }
     }
-}
-
-/// How much a core rises at rest where its trace rises so much, having been heated so many times as fast as
-/// that when it was pulled: what carries it over is the heat on its way in.
-fn carried(rise: f64, faster: f64) -> f64 {
-    let (least, most) = FASTER;
-    if rise > 0.0 { rise * faster.clamp(least, most) } else { rise }
 }
 
 /// The central 80 % of a mixture.

@@ -15,7 +15,7 @@ const AHEAD: f64 = GAMMA / (1.0 - 2.0 * GAMMA);
 /// The same, of the whole step.
 const STEP_AHEAD: f64 = 1.0 / (1.0 - 2.0 * GAMMA);
 /// The longest step, as a Fourier number over the half-thickness.
-const LONGEST_STEP: f64 = 0.042;
+const LONGEST_STEP: f64 = 0.037;
 /// The first step after the surroundings jump, in the same measure.
 const FIRST_STEP: f64 = 0.002;
 /// A step in which the air is further than this off the straight line that stands for it, K, is

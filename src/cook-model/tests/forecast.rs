@@ -94,6 +94,49 @@ fn an_icy_middle_takes_longer() {
 }
 
 #[test]
+fn a_piece_taken_off_as_soon_as_it_went_on_has_a_peak() {
+    // Its trace stood still when it was pulled, and tells no rate.
+    for minute in [0.0, 0.2, 1.0] {
+        let mut history = cook(vec![piece(1, 280.0, 40.0)]);
+        history.pieces[0].spells[0].off = Some(at(minute));
+        for now in [minute, 3.0, 12.0] {
+            let forecast = forecast(&history, at(now));
+            let peak = first(&forecast).peak.unwrap().temperature;
+            let all = [peak.low, peak.middle, peak.high, first(&forecast).core.middle];
+            assert!(
+                all.iter().all(|t| (20.0..100.0).contains(&t.f())),
+                "{minute}, {now}: {peak:?}"
+            );
+        }
+    }
+}
+
+#[test]
+fn what_is_read_at_the_pull_that_was_told_comes_off() {
+    // Told "pull at 164" and read at 164, a cook must not be told "pull at 165", nor two minutes later. The
+    // reading comes before the time it was expected at, or after, and the one before it was as expected or
+    // not.
+    for (grams, mm) in [(150.0, 25.0), (280.0, 38.0), (360.0, 45.0)] {
+        for before in [-8.0, 0.0, 8.0] {
+            for off in [-9.0, -4.0, 0.0, 4.0, 9.0] {
+                let mut history = cook(vec![piece(1, grams, mm), piece(2, 300.0, 40.0)]);
+                history.pieces.iter_mut().for_each(|piece| piece.pull_choice = None);
+                let shown = first(&forecast(&history, at(20.0))).core.middle;
+                history.pieces[0].readings.push(poked(20.0, shown.f().round() + before));
+                let minute = pull(&forecast(&history, at(25.0))) + off;
+                let told = first(&forecast(&history, at(minute))).pull_at;
+                history.pit.lid.push(LidOpening { at: at(minute - 0.3), lasted: seconds(60.0) });
+                history.pieces[0].readings.push(poked(minute, told.f()));
+                for now in [minute, minute + 2.0] {
+                    let after = first(&forecast(&history, at(now))).pull_at;
+                    assert!(after <= told, "{mm} mm, {before}, {off}: {told:?}, then {after:?}");
+                }
+            }
+        }
+    }
+}
+
+#[test]
 fn the_rise_told_before_a_pull_is_the_one_after_it() {
     // The same piece in the same pit, read at its pull temperature as it comes off: the rise that was
     // foretold is the one forecast once it is off, to a third of a degree.

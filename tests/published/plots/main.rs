@@ -66,7 +66,7 @@ are printed to five minutes under an hour and to fifteen above.
 
 const TRADE: &str = "Four breasts of 25, 32, 38 and 45 mm from the refrigerator at 250 F indirect to \
 160 F, then under loose foil, by the defaults. Common practice, no source: the three thicker ones \
-take 45 to 80 minutes, their last 20 F about 15 to 20, and they carry over 3 to 5 F, a thin one less.
+take 45 to 80 minutes, their last 20 F about 15 to 20, and they carry over some 3 to 5 F in ten minutes, a thin one less.
 ";
 
 /// The largest departure of each line from the diagonal, as a table.

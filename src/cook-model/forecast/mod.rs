@@ -18,6 +18,7 @@ mod lateness;
 mod normal;
 mod order;
 mod outcome;
+mod over_cells;
 mod pit_air;
 mod points;
 mod posterior;

@@ -1,6 +1,8 @@
 //! `cargo run -p published --release --example plots`: the heat model beside the series, tables and
 //! facts it is checked against, as a page with plots in `tests/published/results`.
 
+mod sensitivities;
+
 use std::path::Path;
 use std::{fs, io};
 
@@ -34,7 +36,9 @@ fn main() -> io::Result<()> {
             &format!("\n## {}\n\n{words}\n{worst}\n![{}]({name}.svg)\n", chart.title, chart.title);
     }
     fs::write(folder.join("checks.md"), &page)?;
-    println!("{page}");
+    let moved = sensitivities::page();
+    fs::write(folder.join("sensitivities.md"), &moved)?;
+    println!("{page}\n{moved}");
     Ok(())
 }
 
@@ -66,7 +70,8 @@ are printed to five minutes under an hour and to fifteen above.
 
 const TRADE: &str = "Four breasts of 25, 32, 38 and 45 mm from the refrigerator at 250 F indirect to \
 160 F, then under loose foil, by the defaults. Common practice, no source: the three thicker ones \
-take 45 to 80 minutes, their last 20 F about 15 to 20, and they carry over some 3 to 5 F in ten minutes, a thin one less.
+take 45 to 80 minutes, their last 20 F about 15 to 20, and they carry over some 3 to 5 F in ten minutes, a \
+thin one less.
 ";
 
 /// The largest departure of each line from the diagonal, as a table.

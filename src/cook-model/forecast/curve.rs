@@ -1,5 +1,6 @@
 //! The core over time as a curve with its band, for drawing.
 
+use super::bounds::wet;
 use super::cells;
 use super::outcome::Band;
 use super::rests::Rise;
@@ -32,7 +33,7 @@ pub(super) fn on_the_pit(
     let mut after = STEP;
     while after < rise.after * slower + AFTER_PEAK {
         let risen = rise.risen(seconds(after / slower));
-        let raised = |edge: Temperature| edge + risen;
+        let raised = |edge: Temperature| wet((edge + risen).c());
         let band =
             Band { low: raised(last.low), middle: raised(last.middle), high: raised(last.high) };
         points.push((view.moment(end + after), band));
@@ -74,8 +75,7 @@ fn heating(view: &View<'_>, from: f64, to: f64) -> Vec<Point> {
 
 impl Band<f64> {
     fn celsius(self) -> Band<Temperature> {
-        let t = Temperature::from_c;
-        Band { low: t(self.low), middle: t(self.middle), high: t(self.high) }
+        self.map(wet)
     }
 }
 

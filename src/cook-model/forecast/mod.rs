@@ -9,6 +9,7 @@
 //!
 #![doc = include_str!("model.md")]
 
+mod bounds;
 mod cells;
 mod checks;
 mod curve;

@@ -1,5 +1,6 @@
 //! From the weights of one piece's cells to what is told of it.
 
+use super::bounds::{ready, wet};
 use super::checks::{ARRIVAL_SPREAD, TO_ARRIVE, looks};
 use super::curve;
 use super::evidence::Evidence;
@@ -66,7 +67,7 @@ impl View<'_> {
     /// Everything told of the piece.
     pub(super) fn told(&self) -> Told {
         let now = to_seconds(self.setting.now - self.setting.zero);
-        let core = band(&self.core(now), Temperature::from_c);
+        let core = band(&self.core(now), wet);
         let seating = self.evidence.seat.as_ref().map(|seat| self.seating(seat));
         let piece = self.history.id;
         let Some(Pull { proving, goes_back, .. }) = self.pull else {
@@ -76,6 +77,7 @@ impl View<'_> {
         let past = self.reaches(past(self.history.pull_at));
         let pull = self.crossing(&reaches);
         let window = pull.as_ref().map(|pull| band(pull, |s| s));
+        let (core, window) = self.with_what_was_low(core, window);
         let check_by = self.check_by(&past, seating.as_ref());
         let timing = pull.as_ref().zip(self.crossing(&past)).map(|(pull, past)| {
             let middle = pull.quantile(0.5);
@@ -97,7 +99,7 @@ impl View<'_> {
             proving: *proving,
             goes_back: Some(*goes_back),
             pull: window.map(|window| window.map(|s| self.moment(s))),
-            ready: Probability::new(pull.as_ref().map_or(0.0, |pull| pull.below(now))),
+            ready: ready(self.history, pull.as_ref().map_or(0.0, |pull| pull.below(now))),
             check_by: Some(self.moment(check_by)),
             peak,
             seating,
@@ -179,7 +181,7 @@ impl View<'_> {
             pull: None,
             ready: Probability::new(0.0),
             check_by: None,
-            peak: Some(Peak { at: self.moment(at), temperature: band(&peak, Temperature::from_c) }),
+            peak: Some(Peak { at: self.moment(at), temperature: band(&peak, wet) }),
             seating,
             curve: curve::resting(self, off),
             left_on: Vec::new(),
@@ -198,6 +200,7 @@ impl View<'_> {
         let spread = 1.2816 * libm::hypot(prior::RISE_SPREAD * rise.by, prior::MISFIT);
         let spread = TemperatureDifference::from_c(spread);
         let temperature = Band { low: high - spread, middle: high, high: high + spread };
+        let temperature = temperature.map(|core| wet(core.c()));
         Peak { at: self.moment(pull + rise.after * libm::exp(-speed)), temperature }
     }
 

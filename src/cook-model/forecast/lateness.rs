@@ -182,6 +182,11 @@ impl Lateness {
     pub(super) fn last_on(&self, at: f64) -> f64 {
         self.stays.last_on(at)
     }
+
+    /// Whether the piece is on the pit at a moment; before it went on too.
+    pub(super) fn is_on(&self, at: f64) -> bool {
+        self.last_on(at) >= at
+    }
 }
 
 /// Turns until an arrival stands to the second.

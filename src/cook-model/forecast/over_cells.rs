@@ -42,9 +42,11 @@ impl View<'_> {
         let late = &self.evidence.late;
         let lates = late.lates(at);
         let usual: f64 = self.cells().map(|(cell, weight)| weight * lates[cell]).sum();
-        // Straight over the lateness that is usual, and so right for it.
-        let over = if usual.abs() < RATE_OVER { RATE_OVER } else { usual };
         let on = late.last_on(at);
+        // Straight over the lateness that is usual, and so right for it; of a piece ahead of its trace as
+        // it rose before, where the trace had come off by then.
+        let small = usual.abs() < RATE_OVER || !late.is_on(on - usual);
+        let over = if small { RATE_OVER } else { usual };
         let all = |at| self.traces.all_cells(Spot::Core, at);
         let (upto, from) = (all(on), all(on - over));
         if on >= at {
@@ -66,13 +68,18 @@ impl View<'_> {
         let late = &self.evidence.late;
         let on = late.last_on(at);
         let at_trace = |at| self.traces.at(Spot::Core, values, at);
-        let when = on - late.late(cell, at);
-        if on >= at {
-            return at_trace(when);
-        }
         let rate = |at| at_trace(at) - at_trace(at - RATE_OVER);
-        at_trace(when)
-            + carried(at_trace(at) - at_trace(on), late.pace(cell, on) * rate(when) / rate(on))
+        let behind = late.late(cell, at);
+        let when = on - behind;
+        let (pulled, faster) = if late.is_on(when) {
+            (at_trace(when), rate(when) / rate(on))
+        } else {
+            (at_trace(on) - rate(on) * behind / RATE_OVER, 1.0)
+        };
+        if on >= at {
+            return pulled;
+        }
+        pulled + carried(at_trace(at) - at_trace(on), late.pace(cell, on) * faster)
     }
 
     /// Mean ln(speed) and offset.

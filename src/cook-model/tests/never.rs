@@ -123,3 +123,20 @@ fn a_surprise_borne_out_by_the_next_reading_stays_out() {
     assert!(told.surprises.is_empty(), "{:?}", told.surprises);
     assert!((pull(&told) - (unread - 13.0)).abs() < 4.0, "{} of {unread} min", pull(&told));
 }
+
+#[test]
+fn coming_off_changes_what_was_read() {
+    // Well ahead of or behind what was expected, and as it: half a minute after the pull the core is about as it was
+    // read, and its peak is no lower than that.
+    for minute in [42.0, 46.0, 52.0, 62.0] {
+        let mut history = cook(vec![piece(1, 230.0, 36.0)]);
+        history.pieces[0].readings.push(poked(minute, 164.0));
+        history.pieces[0].spells[0].off = Some(at(minute + 0.3));
+        let told = forecast(&history, at(minute + 0.5));
+        let (core, peak) = (first(&told).core, first(&told).peak.unwrap().temperature);
+        let ends = (core.low.f(), core.middle.f(), core.high.f());
+        assert!((core.middle.f() - 164.0).abs() <= 1.5, "minute {minute}: {ends:?}");
+        assert!(core.high.f() - core.low.f() <= 8.0, "minute {minute}: {ends:?}");
+        assert!(peak.middle.f() >= 163.5, "minute {minute}: a peak of {} F", peak.middle.f());
+    }
+}

@@ -31,8 +31,13 @@ fn no_duty_goes_away_by_itself() {
 
 #[test]
 fn nothing_is_called_proved_that_was_not_hot() {
-    // Of so few pieces none: at most one in two hundred is.
-    assert_eq!(Figures::of(&COOKS).falsely_proved, 0);
+    // Of pieces whose readings were all their own none. Who types a neighbour's 165 F where 163 F was expected
+    // is caught by nothing: the study holds that to one in two hundred, and so few pieces to one.
+    let pieces = COOKS.iter().flat_map(|cook| &cook.pieces);
+    let (slipped, honest): (Vec<_>, Vec<_>) =
+        pieces.filter(|piece| piece.is_falsely_proved()).partition(|piece| piece.slips > 0);
+    assert!(honest.is_empty(), "{honest:#?}");
+    assert!(slipped.len() <= 1, "{slipped:#?}");
 }
 
 #[test]

@@ -95,7 +95,6 @@ impl Figures {
             1.8 * rises.iter().map(|rise| rise[which]).sum::<f64>() / rises.len().max(1) as f64
         };
         let told: Vec<f64> = cooks.iter().filter_map(|cook| cook.told_in_time).collect();
-        let falsely = |piece: &&&OfPiece| piece.proved.is_some() && piece.hottest < f(163.0);
         Self {
             cooks: cooks.len(),
             pieces: pieces.len(),
@@ -104,7 +103,7 @@ impl Figures {
             proof_readings: mean(|piece| piece.proof_readings),
             checks: mean(|piece| piece.checks),
             above: [above(f(165.0)), above(f(167.0))],
-            falsely_proved: pieces.iter().filter(falsely).count(),
+            falsely_proved: pieces.iter().filter(|piece| piece.is_falsely_proved()).count(),
             vanished: sum(|cook| cook.vanished),
             ran_out: sum(|cook| cook.ran_out),
             in_vain: sum(|cook| cook.in_vain),

@@ -202,6 +202,7 @@ impl<W: World> Person<W> {
         let outcome = &mut self.outcome.pieces[place];
         let is_off = outcome.is_off();
         outcome.checks += usize::from(!is_off);
+        outcome.slips += usize::from(slip.is_some());
         outcome.proof_readings += usize::from(is_off && outcome.proved.is_none());
         let temperature = Temperature::from_f(f64::from(figure));
         let instrument = Instrument::InstantRead;

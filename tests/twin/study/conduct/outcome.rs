@@ -59,6 +59,8 @@ pub struct OfPiece {
     pub proof_readings: usize,
     /// Readings typed while it was on the pit.
     pub checks: usize,
+    /// Readings typed as its own that were another piece's, or another figure than was shown.
+    pub slips: usize,
     /// When it was first called proved, s.
     pub proved: Option<f64>,
     /// When it last came off, s.
@@ -77,7 +79,15 @@ pub struct OfPiece {
     pub done: Option<f64>,
 }
 
+/// Called proved though it never got so hot, C, is false: 163 F, two below what proves at once.
+const HOT_ENOUGH: f64 = (163.0 - 32.0) / 1.8;
+
 impl OfPiece {
+    /// Whether it was called proved though its coldest spot never was hot enough.
+    pub fn is_falsely_proved(&self) -> bool {
+        self.proved.is_some() && self.hottest < HOT_ENOUGH
+    }
+
     /// How far it rose in its first rest, and how far it was told to; K.
     pub fn rises(&self) -> Option<[f64; 2]> {
         let true_rise = self.rest.peak()? - self.pulled.first()?;

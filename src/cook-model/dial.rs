@@ -13,7 +13,8 @@ pub(crate) const WANDERS: TemperatureDifference = TemperatureDifference::from_f(
 /// shows some 130 F (common practice, no source).
 const KEEPS: f64 = 0.3;
 
-/// Once it is down a good fire makes good what is missing with this time constant or sooner: an offset is back in five to ten minutes (common practice, no source).
+/// Once it is down a good fire makes good what is missing with this time constant or sooner: an offset is
+/// back in five to ten minutes (common practice, no source).
 fn comes_back(kind: PitKind) -> Span {
     kind.lid_recovery() * 4 / 5
 }

@@ -63,8 +63,8 @@ pub fn minutes_to(temperature: Temperature, oz: f64, kind: PitKind, set_f: f64) 
     to_minutes(on.core_reaches(temperature).expect("a breast is done in time"))
 }
 
-/// From the refrigerator.
-fn breast(weight: Mass, thickest: Option<Length>) -> Piece {
+/// A breast from the refrigerator.
+pub fn breast(weight: Mass, thickest: Option<Length>) -> Piece {
     let start = Temperature::from_f(38.0);
     Piece { weight, thickest, shape: Shape::Natural, start, icy: false }
 }

@@ -20,9 +20,9 @@ use crate::history::EntryId;
 use crate::quantity::Temperature;
 use crate::safety::ProofRule;
 
-/// A reading that would prove its piece is asked about where it is above the window of what is expected, for
-/// an honest one so hot is rarer than one in fourteen; one that only stops a clock where it is rarer than that
-/// (our choice; how often it asks honest cooks stands in the study of conduct).
+/// A reading that would prove its piece is asked about where an honest one so hot is rarer than this, one in
+/// fourteen; one that only stops a clock where it is rarer than that (our choice; how often it asks honest
+/// cooks stands in the study of conduct).
 const RARE_PROOF: f64 = 0.07;
 const RARE_HOT: f64 = 0.01;
 

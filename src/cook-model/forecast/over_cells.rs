@@ -4,7 +4,7 @@ use super::cells;
 use super::normal::{Mixture, Part};
 use super::prior;
 use super::rests::carried;
-use super::traces::Spot;
+use super::traces::{RATE_OVER, Spot};
 use super::view::View;
 use crate::quantity::Temperature;
 
@@ -12,8 +12,6 @@ use crate::quantity::Temperature;
 pub(super) const NEGLIGIBLE: f64 = 1e-5;
 /// No time is forecast better than this, s: nobody pulls to the second.
 const TIME_MISFIT: f64 = 20.0;
-/// The span over which a rate of rise is taken, s.
-const RATE_OVER: f64 = 120.0;
 /// A window with less than this chance of being reached within the horizon is not told.
 pub(super) const REACHED: f64 = 0.5;
 

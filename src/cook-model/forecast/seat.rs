@@ -10,7 +10,7 @@ use super::cells;
 use super::lateness::Lateness;
 use super::prior;
 use super::shown::Seen;
-use super::traces::{Spot, Traces};
+use super::traces::{RATE_OVER, Spot, Traces};
 use crate::quantity::{Length, to_seconds};
 
 /// Places looked at for a tip put in with care, all within what is called misplaced: the middles of so
@@ -19,8 +19,6 @@ const SEATED_PLACES: usize = 4;
 /// Likewise for one that missed, from there to just under the surface, in shares of the half-thickness.
 const MISSED_PLACES: usize = 5;
 const UNDER_SURFACE: f64 = 0.96;
-/// The span over which a rate of rise is taken, s.
-const RATE_OVER: f64 = 120.0;
 /// A reading further off than this, in standard deviations, moves the filter no more than one this
 /// far off: it is likely to be a slip.
 const MOVES: f64 = 3.5;
@@ -46,7 +44,8 @@ pub(super) struct Seat {
 
 impl Seat {
     /// Learns where the tip is, and tells the readings, which are in order of time, what it would show
-    /// there; `late` is how late the piece is by its instant-reads. `instrument` is the thermometer's own standard deviation, K.
+    /// there; `late` is how late the piece is by its instant-reads. `instrument` is the thermometer's own
+    /// standard deviation, K.
     pub(super) fn of(
         readings: &mut [&mut Seen],
         traces: &Traces,

@@ -85,7 +85,7 @@ impl Seen {
         Self {
             reading: *reading,
             since_zero: at,
-            slopes: slopes.map(|(to_, from_)| (to_ - from_) / (to - from)).collect(),
+            slopes: slopes.map(|(after, before)| (after - before) / (to - from)).collect(),
             slope,
             noise,
             mean: on_trace.clone(),

@@ -28,6 +28,8 @@ const BEYOND_NOW: f64 = 1.25;
 const AGAIN_STEP: f64 = 60.0;
 /// A rest is followed this long, and so is a piece that was put back.
 pub(super) const REST: Span = Span::minutes(60);
+/// The span over which a rate of rise is taken from a trace, s.
+pub(super) const RATE_OVER: f64 = 120.0;
 
 /// Where in the piece a temperature is asked for.
 #[derive(Clone, Copy, Debug)]

@@ -78,10 +78,11 @@ impl PitKind {
 
     /// The time constant with which what the meat feels comes back once the lid is down.
     ///
-    /// Common practice, no source: an offset is back within five to ten minutes by its dial; walls of clay hold their heat, a burner is turned up, fresh air fans a drum's coals; a
-    /// pan of water takes heat too, and a cabinet's element of some 800 W takes a quarter of an hour or more.
-    /// The figure of an offset was chosen by the worlds
-    /// of `tests/worlds` (`worlds table 10 600`), the others are this project's own estimates beside it.
+    /// Common practice, no source: an offset is back within five to ten minutes by its dial; walls of clay
+    /// hold their heat, a burner is turned up, fresh air fans a drum's coals; a pan of water takes heat too, and
+    /// a cabinet's element of some 800 W takes a quarter of an hour or more. The figure of an offset was chosen
+    /// by the worlds of `tests/worlds` (`worlds table 10 600`), the others are this project's own estimates
+    /// beside it.
     pub const fn lid_recovery(self) -> Span {
         match self {
             Self::Indirect | Self::Kettle => Span::minutes(5),

@@ -126,8 +126,8 @@ fn a_surprise_borne_out_by_the_next_reading_stays_out() {
 
 #[test]
 fn coming_off_changes_what_was_read() {
-    // Well ahead of or behind what was expected, and as it: half a minute after the pull the core is about as it was
-    // read, and its peak is no lower than that.
+    // Well ahead of or behind what was expected, and as it: half a minute after the pull the core is about as
+    // it was read, and its peak is no lower than that.
     for minute in [42.0, 46.0, 52.0, 62.0] {
         let mut history = cook(vec![piece(1, 230.0, 36.0)]);
         history.pieces[0].readings.push(poked(minute, 164.0));

@@ -7,9 +7,9 @@ use cook_model::heat::{
     AreaMass, Body, Evaporation, HeatTransferCoefficient, Leg, PitKind, Start, Surface,
     Surroundings, Tuning, VapourPressure, resume, trace,
 };
-use cook_model::piece::{Piece, Shape};
+use cook_model::piece::Piece;
 use cook_model::quantity::{Length, Mass, Temperature, TemperatureDifference, minutes, to_minutes};
-use published::trade::{PULL, USUAL};
+use published::trade::{PULL, USUAL, breast};
 
 const PREFACE: &str = "# How far each constant moves a pull
 
@@ -86,13 +86,7 @@ fn row(page: &mut String, name: &str, figures: &[(f64, f64)], signed: bool) {
 
 impl Setup {
     fn usual(g: f64, mm: f64) -> Self {
-        let piece = Piece {
-            weight: Mass::from_g(g),
-            thickest: Some(Length::from_mm(mm)),
-            shape: Shape::Natural,
-            start: Temperature::from_f(38.0),
-            icy: false,
-        };
+        let piece = breast(Mass::from_g(g), Some(Length::from_mm(mm)));
         let (pit, foil) = (Surface::pit(PitKind::Indirect), Surface::under_foil());
         Self { piece, pit, foil, tuning: Tuning::default() }
     }

@@ -1,5 +1,6 @@
 //! What came of one cook.
 
+use cook_model::quantity::Temperature;
 use serde::{Deserialize, Serialize};
 
 /// The first rest of a piece, until it is warmed again on purpose. Temperatures in C.
@@ -79,13 +80,13 @@ pub struct OfPiece {
     pub done: Option<f64>,
 }
 
-/// Called proved though it never got so hot, C, is false: 163 F, two below what proves at once.
-const HOT_ENOUGH: f64 = (163.0 - 32.0) / 1.8;
+/// Called proved though it never got so hot is false: two degrees below what proves at once.
+const HOT_ENOUGH: Temperature = Temperature::from_f(163.0);
 
 impl OfPiece {
     /// Whether it was called proved though its coldest spot never was hot enough.
     pub fn is_falsely_proved(&self) -> bool {
-        self.proved.is_some() && self.hottest < HOT_ENOUGH
+        self.proved.is_some() && Temperature::from_c(self.hottest) < HOT_ENOUGH
     }
 
     /// How far it rose in its first rest, and how far it was told to; K.

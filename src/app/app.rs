@@ -7,8 +7,8 @@ use leptos::task::spawn_local;
 
 use crate::beside::Beside;
 use crate::demo;
-use crate::device::clock;
 use crate::device::storage::{CookId, Store, Trouble as Found};
+use crate::device::{clock, finger};
 use crate::journal::pending::Pending;
 use crate::kitchen::OpenKitchen;
 use crate::navigate::{Navigation, Screen};
@@ -26,6 +26,7 @@ pub const OVER_AFTER: Span = Span::hours(18);
 #[component]
 pub fn App() -> impl IntoView {
     preferences::start();
+    finger::watch();
     let navigation = Navigation::start();
     let pending = Pending::new();
     let cook = OpenCook::start(pending);

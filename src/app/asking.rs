@@ -10,6 +10,7 @@ use futures::channel::oneshot;
 use gloo_timers::callback::Timeout;
 use leptos::prelude::*;
 
+use crate::device::finger;
 use crate::device::second_thread::SecondThread;
 
 /// A thread that has said nothing for so long, in milliseconds, is taken for dead: some tens of times what
@@ -147,8 +148,12 @@ impl Asking {
         if ended { self.put() } else { self.tell(answer) }
     }
 
-    /// Tells whoever asked, and goes on to the next.
+    /// Tells whoever asked, once nothing can move away from under a finger, and goes on to the next.
     fn tell(self, answer: Option<Answer>) {
+        finger::once_it_left(move || self.tell_now(answer));
+    }
+
+    fn tell_now(self, answer: Option<Answer>) {
         let asked = self.change(|inner| inner.under_way.take());
         if let Some((asked, answer)) = asked.zip(answer) {
             (asked.then)(answer);

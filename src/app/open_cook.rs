@@ -6,7 +6,7 @@ mod writing;
 
 use cook_model::cook::duties::{Duty, duties, in_order, untold};
 use cook_model::cook::{
-    CookState, Log, Seen, What, hold_may_be_under_way, was_set_back, was_unwatched,
+    CookState, Log, Seen, What, fold, hold_may_be_under_way, was_set_back, was_unwatched,
 };
 use cook_model::forecast::{Forecast, PieceForecast};
 use cook_model::piece::PieceId;
@@ -29,6 +29,7 @@ pub struct OpenCook {
     journal: Journal<What>,
     pending: Pending,
     seen: RwSignal<Seen>,
+    facts: Derived<CookState>,
     state: Derived<CookState>,
     forecast: Derived<Forecast>,
     plan: Derived<Option<Plan>>,
@@ -47,6 +48,7 @@ impl OpenCook {
         let journal = Journal::new(pending, tap_words::done);
         let log = journal.log();
         let seen = RwSignal::new(Seen::facts(&Log::default(), clock::now()));
+        let facts = Derived::new(move || fold(&log.read()));
         let state = Derived::new(move || seen.read().state_at(ticking.now()));
         let forecast = Derived::new(move || {
             let seen = seen.read();
@@ -59,6 +61,7 @@ impl OpenCook {
             journal,
             pending,
             seen,
+            facts,
             state,
             forecast,
             plan,
@@ -82,6 +85,17 @@ impl OpenCook {
     /// The latest look at the cook, whole; a moment behind the log after an entry. Reactive.
     pub fn seen(self) -> ReadSignal<Seen> {
         self.seen.read_only()
+    }
+
+    /// What the log says by itself, with nothing foreseen: what a form shows that changes it. Unlike
+    /// [`Self::state`] it waits for no look. Reactive.
+    pub fn facts(self) -> Derived<CookState> {
+        self.facts
+    }
+
+    /// The same with what is still being stored: what a tap changes, which must build on the tap before.
+    pub fn facts_as_tapped(self) -> CookState {
+        fold(&self.journal.with_told())
     }
 
     /// What the log adds up to, as last seen. Reactive.

@@ -5,7 +5,7 @@ use std::time::Duration;
 use cook_model::quantity::Moment;
 use leptos::prelude::*;
 
-use crate::device::{clock, visibility};
+use crate::device::{clock, finger, visibility};
 
 const SECOND: Duration = Duration::from_secs(1);
 /// A timer comes so much later, lest it comes just before the turn.
@@ -58,7 +58,8 @@ impl Ticking {
             let turns = ticking.turns.read();
             let turns = turns.iter().filter_map(|turn| until(now, *turn));
             let tick = turns.min().unwrap_or(Duration::MAX).min(until_next(now, each_second));
-            set_timeout_with_handle(move || ticking.look(), tick).ok()
+            let look = move || finger::once_it_left(move || ticking.look());
+            set_timeout_with_handle(look, tick).ok()
         });
         ticking
     }

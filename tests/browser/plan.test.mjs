@@ -132,9 +132,8 @@ test("fewer places than pieces means waves, and the times around the cook are th
   const person = await planned(t, "21:30");
   await person.tap("Pit, grate and times");
   await person.tap("One spot more");
-  await person.stored(/Spots on the grate/);
   await person.tap("One spot more");
-  await person.page.locator(".rack button").nth(1).waitFor();
+  await person.page.locator(".stepped", { hasText: /^2$/ }).waitFor();
   await person.page.getByLabel("Slicing and sides (min)").fill("999");
   await person.page.getByLabel("Slicing and sides (min)").blur();
   await person.page.getByText(/is accepted/).waitFor();

@@ -134,3 +134,52 @@ test("a call that was answered by what was told goes at once", async (t) => {
   const left = await page.locator(".alarm").allInnerTexts();
   assert.ok(!left.some((words) => /put/i.test(words)), left.join());
 });
+
+test("two taps on a number count as two, and two figures are both kept, however long the next look takes", async (t) => {
+  const { person, page } = await slowThread(t);
+  await show(page, "habits");
+  await hold(page);
+  // Faster than any finger: nothing is stored or drawn in between.
+  await page.evaluate(() => {
+    const more = document.querySelector("[aria-label='One spot more']");
+    more.click();
+    more.click();
+  });
+  await page.locator(".stepped", { hasText: /^2$/ }).waitFor();
+  await page.evaluate(() => {
+    for (const [id, typed] of [["rest", "12"], ["carving", "25"]]) {
+      const field = document.getElementById(id);
+      field.value = typed;
+      for (const event of ["input", "change"]) field.dispatchEvent(new Event(event, { bubbles: true }));
+    }
+  });
+  await person.stored(/Cook times/);
+  await letGo(page);
+  await person.goTo("Cook");
+  await person.nextStep();
+  await show(page, "habits");
+  assert.equal(await page.locator("#rest").inputValue(), "12");
+  assert.equal(await page.locator("#carving").inputValue(), "25");
+});
+
+test("nothing moves from under a finger, and a finger that rests keeps nothing waiting for long", async (t) => {
+  const { person, page } = await slowThread(t);
+  const finger = (what) => page.locator(".piece .open").first().dispatchEvent(what);
+  const thinks = () => page.locator(".next").getAttribute("aria-busy");
+  const pause = (ms) => new Promise((resolve) => setTimeout(resolve, ms));
+  await hold(page);
+  await person.tap("Put on: Piece 2");
+  await person.stored("Piece 2 on");
+  await finger("pointerdown");
+  await letGo(page);
+  await pause(1000);
+  assert.equal(await thinks(), "true", "the next step waits for the finger");
+  await finger("pointerup");
+  await page.locator(".next[aria-busy=false]").waitFor();
+  await hold(page);
+  await person.tap("Put on: Piece 1");
+  await person.stored("Piece 1 on");
+  await finger("pointerdown");
+  await letGo(page);
+  await page.locator(".next[aria-busy=false]").waitFor();
+});

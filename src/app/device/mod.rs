@@ -7,6 +7,7 @@ pub mod clock;
 pub mod drafts;
 pub mod feature;
 pub mod files;
+pub mod finger;
 pub mod identity;
 pub mod media;
 pub mod notify;

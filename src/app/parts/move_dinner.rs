@@ -21,7 +21,15 @@ pub fn MoveDinner(
 ) -> impl IntoView {
     let cook = open_cook();
     let navigation = navigation();
-    let moved = move |by: Span| cook.state().read().settings.dinner.map(|dinner| dinner + by);
+    let is_past = move |by: Span| {
+        let dinner = cook.facts().read().settings.dinner;
+        dinner.is_none_or(|dinner| dinner + by <= cook.now())
+    };
+    let move_by = move |by: Span| {
+        if let Some(dinner) = cook.facts_as_tapped().settings.dinner {
+            cook.record(What::DinnerSet { at: Some(dinner + by) });
+        }
+    };
     let button = move |minutes: i64| {
         let by = Span::minutes(minutes);
         let words = move || {
@@ -34,9 +42,9 @@ pub fn MoveDinner(
         };
         view! {
             <button
-                disabled=move || moved(by).is_none_or(|at| at <= cook.now())
+                disabled=move || is_past(by)
                 on:click=move |_| {
-                    cook.record(What::DinnerSet { at: untrack(|| moved(by)) });
+                    move_by(by);
                     on_end.run(());
                 }
             >

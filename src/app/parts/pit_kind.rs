@@ -19,9 +19,9 @@ pub fn PitKindField() -> impl IntoView {
             name="pit-kind"
             label=wording("habits-pit")
             options=PitKind::ALL.into_iter().map(option).collect()
-            chosen=move || cook.state().read().settings.pit_kind
+            chosen=move || cook.facts().read().settings.pit_kind
             on_choose=move |kind| {
-                let chosen = pit_chosen(&cook.state().read_untracked().settings, kind);
+                let chosen = pit_chosen(&cook.facts_as_tapped().settings, kind);
                 cook.record_all(chosen);
             }
         />

@@ -60,17 +60,17 @@ type Part = (fn(&Habits) -> Span, fn(&mut Habits, Span));
 #[component]
 fn Times() -> impl IntoView {
     let cook = open_cook();
-    let is_fed = move || cook.state().read().settings.pit_kind.is_fed();
+    let is_fed = move || cook.facts().read().settings.pit_kind.is_fed();
     let field = move |name: &'static str, label: Words, (get, set): Part| {
         let raw = name == OUT;
         view! {
             <SettingField
                 name=name
                 label=label
-                value=move || get(&cook.state().read().settings.habits)
+                value=move || get(&cook.facts().read().settings.habits)
                 limits=if raw { limits::OUT_OF_FRIDGE } else { limits::HABIT }
                 on_set=move |span: Span| {
-                    let mut habits = cook.state().read_untracked().settings.habits;
+                    let mut habits = cook.facts_as_tapped().settings.habits;
                     set(&mut habits, span);
                     cook.record(What::HabitsSet { habits });
                 }
@@ -121,23 +121,24 @@ fn Times() -> impl IntoView {
 #[component]
 fn Rack() -> impl IntoView {
     let cook = open_cook();
-    let rack = move || cook.state().read().settings.rack.clone();
+    let rack = move || cook.facts().read().settings.rack.clone();
+    let as_tapped = move || cook.facts_as_tapped().settings.rack;
     let set = move |places_c: Vec<TemperatureDifference>| cook.record(What::RackSet { places_c });
     let fewer = move |_| {
-        let mut places = untrack(rack);
+        let mut places = as_tapped();
         if places.pop().is_some() {
             set(places);
         }
     };
     let more = move |_| {
-        let mut places = untrack(rack);
+        let mut places = as_tapped();
         if places.len() < limits::PLACES {
             places.push(TemperatureDifference::ZERO);
             set(places);
         }
     };
     let turn = move |place: usize| {
-        let mut places = untrack(rack);
+        let mut places = as_tapped();
         if let Some(heat) = places.get_mut(place) {
             *heat = next_heat(*heat);
             set(places);
@@ -201,10 +202,10 @@ fn heat_words(heat: TemperatureDifference) -> String {
 fn Tonight() -> impl IntoView {
     let cook = open_cook();
     let rows = move || {
-        let state = cook.state().read();
-        let rows = state.history.pieces.iter().map(|piece| {
+        let facts = cook.facts().read();
+        let rows = facts.history.pieces.iter().map(|piece| {
             let (id, tonight) = (piece.id, piece.tonight);
-            let name = show::piece(&state, id);
+            let name = show::piece(&facts, id);
             view! {
                 <li>
                     <button

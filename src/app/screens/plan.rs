@@ -220,7 +220,7 @@ fn Ways() -> impl IntoView {
                     (Style::OnTogether, wording("plan-on-together")),
                     (Style::OffTogether, wording("plan-off-together")),
                 ]
-                chosen=move || cook.state().read().settings.style
+                chosen=move || cook.facts().read().settings.style
                 on_choose=move |style| cook.record(What::StyleSet { style })
             />
             <dl class="costs">

@@ -40,10 +40,10 @@ pub fn Safety() -> impl IntoView {
 #[component]
 fn ToleranceFields() -> impl IntoView {
     let cook = open_cook();
-    let held = Derived::new(move || cook.state().read().settings.tolerances);
+    let held = Derived::new(move || cook.facts().read().settings.tolerances);
     let set = move |change: fn(&mut Tolerances, TemperatureDifference)| {
         move |typed| {
-            let mut tolerances = held.get_untracked();
+            let mut tolerances = cook.facts_as_tapped().settings.tolerances;
             change(&mut tolerances, typed);
             cook.record(What::TolerancesSet { tolerances });
         }
@@ -84,7 +84,7 @@ fn ToleranceFields() -> impl IntoView {
 #[component]
 fn Checks() -> impl IntoView {
     let cook = open_cook();
-    let state = cook.state();
+    let facts = cook.facts();
     let (least, most) = (*limits::CHECK_RISK.start(), *limits::CHECK_RISK.end());
     view! {
         <div class="card">
@@ -92,7 +92,7 @@ fn Checks() -> impl IntoView {
             <SettingField
                 name="check-risk"
                 label=|| say!("safety-risk", unit = Percent::unit())
-                value=move || Percent(state.read().settings.check_risk_percent)
+                value=move || Percent(facts.read().settings.check_risk_percent)
                 limits=Percent(least)..=Percent(most)
                 hint=wording("safety-risk-hint")
                 on_set=move |typed: Percent| cook.record(What::CheckRiskSet { percent: typed.0 })
@@ -104,7 +104,7 @@ fn Checks() -> impl IntoView {
                     (true, wording("on")),
                     (false, wording("off")),
                 ]
-                chosen=move || state.read().settings.prompts_shown
+                chosen=move || facts.read().settings.prompts_shown
                 on_choose=move |shown| cook.record(What::PromptsSet { shown })
             />
         </div>

@@ -40,7 +40,7 @@ impl Kind {
 #[component]
 pub fn RuleChoice() -> impl IntoView {
     let cook = open_cook();
-    let rule = Derived::new(move || cook.state().read().settings.proof_rule);
+    let rule = Derived::new(move || cook.facts().read().settings.proof_rule);
     let looked_at = RwSignal::new(Kind::Instant);
     // Follows a choice made, and an undo.
     Effect::new(move || looked_at.set(Kind::of(rule.get())));

@@ -25,8 +25,7 @@ pub fn Dinner(
     now: Moment,
 ) -> impl IntoView {
     let cook = open_cook();
-    let state = cook.state();
-    let dinner = Derived::new(move || state.read().settings.dinner);
+    let dinner = Derived::new(move || cook.facts().read().settings.dinner);
     let text = RwSignal::new(String::new());
     let tomorrow = RwSignal::new(false);
     let bad = RwSignal::new(None);

@@ -20,11 +20,11 @@ pub fn PitSettings(
     start: RwSignal<Temperature>,
 ) -> impl IntoView {
     let cook = open_cook();
-    let state = cook.state();
+    let facts = cook.facts();
     let set_start = move |typed: Temperature| {
         start.set(typed);
-        let state = cook.state().read_untracked();
-        let raw = state.each_piece().filter(|(standing, _)| standing.stage == Stage::Raw);
+        let now = cook.facts_as_tapped();
+        let raw = now.each_piece().filter(|(standing, _)| standing.stage == Stage::Raw);
         let again = raw.map(|(standing, history)| What::PieceSetOut {
             piece: history.id,
             facts: Piece { start: typed, ..history.piece },
@@ -41,14 +41,14 @@ pub fn PitSettings(
                 <SettingField
                     name="pit"
                     label=move || say!("set-out-pit", unit = unit())
-                    value=move || state.read().settings.pit_target
+                    value=move || facts.read().settings.pit_target
                     limits=limits::PIT_TARGET
                     on_set=move |target| cook.record(What::PitTargetSet { target })
                 />
                 <OptionalField
                     name="pull"
                     label=move || say!("set-out-pull", unit = unit())
-                    value=move || state.read().settings.pull_target
+                    value=move || facts.read().settings.pull_target
                     limits=limits::PULL_TARGET
                     example=USUAL_PULL
                     on_set=move |target| cook.record(What::PullTargetSet { piece: None, target })
@@ -66,7 +66,7 @@ pub fn PitSettings(
                 <SettingField
                     name="ambient"
                     label=move || say!("set-out-ambient", unit = unit())
-                    value=move || state.read().settings.ambient
+                    value=move || facts.read().settings.ambient
                     limits=limits::AMBIENT
                     on_set=move |ambient| cook.record(What::AmbientSet { ambient })
                 />

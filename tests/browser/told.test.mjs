@@ -183,3 +183,16 @@ test("nothing moves from under a finger, and a finger that rests keeps nothing w
   await letGo(page);
   await page.locator(".next[aria-busy=false]").waitFor();
 });
+
+test("a piece just added is on the list and goes on with the others, however long the next look takes", async (t) => {
+  const { person, page } = await slowThread(t);
+  await show(page, "set-out");
+  await hold(page);
+  await person.setOut({ weight: "7", thickest: "1.3" });
+  await page.getByText("Piece 5", { exact: true }).waitFor();
+  await person.tap("Put all 5 on");
+  await person.stored("Pieces 1, 2, 3, 4 and 5 on");
+  await letGo(page);
+  await person.nextStep();
+  assert.equal(await page.locator(".piece.on").count(), 5);
+});

@@ -37,7 +37,7 @@ pub fn Dock() -> impl IntoView {
         true => open_kitchen().journal().done().read().is_some(),
         false => cook.journal().done().read().is_some(),
     };
-    let any_raw = Derived::new(move || !cook.state().read().at_stage(Stage::Raw).is_empty());
+    let any_raw = Derived::new(move || !cook.facts().read().at_stage(Stage::Raw).is_empty());
     let setting_up = move || navigation.screen() == Screen::SetOut && any_raw.get();
     let one_row = move || at_the_cook() || setting_up();
     let shared = move || !one_row() && crowded() && undoes();
@@ -128,13 +128,14 @@ fn CardButton() -> impl IntoView {
 fn SetUpButtons() -> impl IntoView {
     let cook = open_cook();
     let navigation = navigation();
-    let raw = Derived::new(move || cook.state().read().at_stage(Stage::Raw));
+    let raw = Derived::new(move || cook.facts().read().at_stage(Stage::Raw));
     let is_to_plan = Derived::new(move || {
-        let state = cook.state().read();
-        state.began.is_none() && state.settings.dinner.is_some()
+        let facts = cook.facts().read();
+        facts.began.is_none() && facts.settings.dinner.is_some()
     });
     let all_on = move |_| {
-        let put_on = raw.get_untracked().into_iter().map(|piece| What::PutOn { piece });
+        let raw = cook.facts_as_tapped().at_stage(Stage::Raw);
+        let put_on = raw.into_iter().map(|piece| What::PutOn { piece });
         cook.record_all(put_on.collect());
         navigation.go(Screen::Live);
     };

@@ -47,7 +47,7 @@ pub fn PiecePad(
             Err(message) => return bad.set(Some(message)),
         };
         let piece = piece.get_untracked();
-        if let Some(message) = takes_no_reading(&state.read_untracked(), piece) {
+        if let Some(message) = takes_no_reading(&cook.facts_as_tapped(), piece) {
             return bad.set(Some(message));
         }
         let places = if two_places.get_untracked() { 2 } else { 1 };

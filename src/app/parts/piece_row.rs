@@ -63,11 +63,10 @@ pub fn PieceRow(
 /// A piece's size beside the largest one's, as the ratio of lengths in a drawing whose areas go
 /// with the weights.
 pub fn relative_size(piece: PieceId) -> f64 {
-    let state = open_cook().state();
-    let state = state.read();
+    let facts = open_cook().facts().read();
     let weight = |of: &PieceHistory| of.piece.weight.g();
-    let largest = state.history.pieces.iter().map(weight).fold(Mass::ZERO.g(), f64::max);
-    let own = state.history.piece(piece).map_or(0.0, weight);
+    let largest = facts.history.pieces.iter().map(weight).fold(Mass::ZERO.g(), f64::max);
+    let own = facts.history.piece(piece).map_or(0.0, weight);
     if largest > 0.0 { (own / largest).sqrt() } else { 1.0 }
 }
 

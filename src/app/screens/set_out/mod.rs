@@ -29,7 +29,7 @@ pub fn SetOut() -> impl IntoView {
     let cook = open_cook();
     let start = RwSignal::new(FROM_THE_FRIDGE);
     // Pieces set out earlier say what the person means by it.
-    if let Some(last) = cook.state().read_untracked().history.pieces.last() {
+    if let Some(last) = cook.facts().read_untracked().history.pieces.last() {
         start.set(last.piece.start);
     }
     let changing = RwSignal::new(None);
@@ -45,8 +45,8 @@ pub fn SetOut() -> impl IntoView {
                     <ul class="rows pieces">
                         <Each
                             each=move || {
-                                let state = cook.state().read();
-                                state.history.pieces.iter().map(|piece| piece.id).collect::<Vec<_>>()
+                                let facts = cook.facts().read();
+                                facts.history.pieces.iter().map(|piece| piece.id).collect::<Vec<_>>()
                             }
                             key=|id| *id
                             let:id

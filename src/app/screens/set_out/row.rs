@@ -23,11 +23,11 @@ pub fn SetOutRow(
 ) -> impl IntoView {
     let cook = open_cook();
     let facts = Derived::new(move || {
-        let state = cook.state().read();
-        state.piece(piece).map(|(standing, history)| (standing.stage, history.piece))
+        let facts = cook.facts().read();
+        facts.piece(piece).map(|(standing, history)| (standing.stage, history.piece))
     });
-    let name = move || show::piece(&cook.state().read(), piece);
-    let in_sentence = move || show::the_piece(&cook.state().read(), piece);
+    let name = move || show::piece(&cook.facts().read(), piece);
+    let in_sentence = move || show::the_piece(&cook.facts().read(), piece);
     let stage = Derived::new(move || facts.get().map_or(Stage::Raw, |facts| facts.0));
     // What is off the pit is what it was.
     let may_change = move || matches!(stage.get(), Stage::Raw | Stage::On);
@@ -77,8 +77,8 @@ fn Changing(
 ) -> impl IntoView {
     let cook = open_cook();
     let (name, facts) = {
-        let state = cook.state().read_untracked();
-        let Some((standing, history)) = state.piece(piece) else { return ().into_any() };
+        let facts = cook.facts_as_tapped();
+        let Some((standing, history)) = facts.piece(piece) else { return ().into_any() };
         (RwSignal::new(standing.name.clone()), history.piece)
     };
     let weight = Typing::holding(&facts.weight.in_field());

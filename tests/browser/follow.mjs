@@ -67,7 +67,7 @@ export class Follower {
     if (/^Check Piece(?!.*at rest)/.test(what)) this.openings += 1;
     if (/back on$/.test(what)) this.putBack += 1;
     const piece = Number(/Pieces? (\d+)/.exec(what)?.[1]);
-    if (/^Pull/.test(what)) this.note(piece);
+    if (/^Pull/.test(what)) await this.note(piece, ".next");
     await this.page.locator(".dock .main-action").tap();
     this.person.taps += 1;
     if (/^Check the pit|^Tend the fire/.test(what)) {
@@ -96,7 +96,7 @@ export class Follower {
         // The title may have been read before the look that the button is of.
         const asked = await this.page.locator(".round h1").innerText();
         const piece = Number(/Piece (\d+)/.exec(asked)?.[1]);
-        if (/^Pull/.test(asked)) this.note(piece);
+        if (/^Pull/.test(asked)) await this.note(piece, ".round");
         await action.tap();
         this.person.taps += 1;
         await this.wait(0.1);
@@ -105,7 +105,11 @@ export class Follower {
     await this.settled();
   }
 
-  note(piece) {
+  /** A piece comes off; what says so tells at what reading, and from what temperature on. */
+  async note(piece, where) {
+    const why = await this.page.locator(where).innerText();
+    const told = /It read (\d+)\s°F\. It comes off at (\d+)\s°F\./.exec(why);
+    assert.ok(told && Number(told[1]) >= Number(told[2]), why);
     this.pulled.set(piece, { minute: this.minute, core: this.core(piece) });
   }
 

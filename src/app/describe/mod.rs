@@ -61,9 +61,11 @@ pub fn duty(seen: &Seen, duty: &Duty) -> DutyWords {
     };
     let (what, why, button) = match &duty.act {
         Act::Answer { .. } => (say!("do-answer", piece = first), why(duty), say!("act-answer")),
-        Act::Pull => {
-            (say!("do-pull", pieces = pieces), why(duty), say!("act-pulled", piece = first))
-        }
+        Act::Pull => (
+            say!("do-pull", pieces = pieces),
+            why_pull(seen, duty),
+            say!("act-pulled", piece = first),
+        ),
         Act::Reseat => {
             (say!("do-reseat", pieces = pieces), say!("why-reseat"), say!("act-reseated"))
         }
@@ -145,6 +147,17 @@ fn why(duty: &Duty) -> String {
         }
         Why::Unproved => say!("why-unproved"),
         Why::Usual | Why::Forecast { .. } => String::new(),
+    }
+}
+
+/// Why a piece comes off. A reading moves the temperature at which it does, so both are told.
+fn why_pull(seen: &Seen, duty: &Duty) -> String {
+    let known = duty.pieces.first().and_then(|piece| seen.piece_forecast(*piece));
+    match (&duty.why, known) {
+        (Why::Reading { shown, .. }, Some(forecast)) => {
+            say!("why-pull", temperature = show::reading(*shown), pull = pull_at(forecast))
+        }
+        _ => why(duty),
     }
 }
 

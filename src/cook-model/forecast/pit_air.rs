@@ -22,11 +22,6 @@ const UNTOLD: Span = Span::seconds(40);
 /// Things done this close together were done with the lid open once.
 const ONE_OPENING: Span = Span::minutes(3);
 
-/// With the lid open what the meat feels heads for this share of what it was above the air outside,
-/// with this time constant: the air falls within seconds, but the walls, which give half of the heat,
-/// cool slowly. How it comes back is [`PitKind::lid_recovery`](crate::heat::PitKind::lid_recovery)'s.
-const LID_KEEPS: f64 = 0.55;
-const LID_FALL: Span = Span::seconds(120);
 /// The lid will be opened to check: no sooner than this after the first piece went on,
 const FIRST_CHECK: Span = Span::minutes(35);
 /// nor than this from now,
@@ -77,11 +72,7 @@ pub(super) fn leg(history: &History, zero: Moment, now: Moment) -> Leg {
     sort_by_key(&mut read, |(at, _)| *at);
     let fire = Fire::new(Aims::new(&history.pit, zero), read);
     let outside = history.pit.ambient.c();
-    let response = LidResponse {
-        floor: Temperature::from_c(outside + LID_KEEPS * (history.pit.target.c() - outside)),
-        fall: LID_FALL,
-        recovery: history.pit.kind.lid_recovery(),
-    };
+    let response = LidResponse::of(history.pit.kind, history.pit.target, history.pit.ambient);
     let checks_from = (zero + FIRST_CHECK).max(now + NEXT_CHECK);
     let knots: Vec<(Span, Temperature)> = fire
         .knots(&[checks_from, checks_from + CHECKS_SET_IN])

@@ -1,9 +1,10 @@
 //! What is around a piece, over time: the pit, its lid, and where the piece goes after the pull.
 
+use super::pit::PitKind;
 use super::surface::Surface;
-use crate::quantity::{Span, Temperature, seconds, to_seconds};
+use crate::quantity::{Span, Temperature, to_seconds};
 
-/// How the pit's air answers an opened lid.
+/// How what the meat feels answers an opened lid.
 ///
 /// No measured record of a pit was found. An oven opened for a minute at 350 F falls by 100 F or
 /// more and is back within minutes of closing (kitchen-science writing); a pit has less stored heat
@@ -18,9 +19,17 @@ pub struct LidResponse {
     pub recovery: Span,
 }
 
-impl Default for LidResponse {
-    fn default() -> Self {
-        Self { floor: Temperature::from_c(70.0), fall: seconds(30.0), recovery: seconds(180.0) }
+/// With the lid open what the meat feels heads for this share of what it was above the air outside,
+/// with this time constant: the air falls within seconds, but the walls, which give half of the heat,
+/// cool slowly (this project's own estimates, no source).
+const LID_KEEPS: f64 = 0.55;
+const LID_FALL: Span = Span::seconds(120);
+
+impl LidResponse {
+    /// That of a pit set to a temperature, with air of another outside.
+    pub fn of(kind: PitKind, target: Temperature, outside: Temperature) -> Self {
+        let floor = outside + (target - outside) * LID_KEEPS;
+        Self { floor, fall: LID_FALL, recovery: kind.lid_recovery() }
     }
 }
 
@@ -208,14 +217,15 @@ impl Surroundings {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::heat::PitKind;
+    use crate::quantity::seconds;
 
     #[test]
     fn a_line_has_the_mean_and_the_first_moment_of_the_air() {
         const PARTS: u32 = 100_000;
         let hot = Temperature::from_f(250.0);
         let leg = Leg::pit(Surface::pit(PitKind::Indirect), &[], hot);
-        let leg = leg.lid_open(seconds(600.0), seconds(40.0), &LidResponse::default());
+        let lid = LidResponse::of(PitKind::Indirect, hot, Temperature::from_f(70.0));
+        let leg = leg.lid_open(seconds(600.0), seconds(40.0), &lid);
         for (from, to) in [(0.0, 500.0), (560.0, 700.0), (590.0, 620.0), (650.0, 900.0)] {
             let line = leg.line(from, to);
             let (mut mean, mut moment, mut off) = (0.0, 0.0, 0.0_f64);

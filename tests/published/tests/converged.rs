@@ -26,9 +26,11 @@ const OPENED: [&[f64]; 2] = [&[], &[20.0, 27.0, 35.0, 40.0, 43.0, 55.0]];
 
 /// Seconds until a body pulled at 160 F is there.
 fn pull(body: &Body, pit: PitKind, air: f64, opened: &[f64]) -> f64 {
-    let mut leg = Leg::pit(Surface::pit(pit), &[], Temperature::from_f(air));
+    let (air, outside) = (Temperature::from_f(air), Temperature::from_f(70.0));
+    let lid = LidResponse::of(pit, air, outside);
+    let mut leg = Leg::pit(Surface::pit(pit), &[], air);
     for at in opened {
-        leg = leg.lid_open(minutes(*at), seconds(40.0), &LidResponse::default());
+        leg = leg.lid_open(minutes(*at), seconds(40.0), &lid);
     }
     let begin = State::begin(body, Start::cooked(Temperature::from_f(38.0)));
     let around = Surroundings::new(leg);

@@ -85,13 +85,13 @@ export class Person {
     return { what, due };
   }
 
-  /** Types in three cooked pieces of no cook here and packs each for the freezer. */
-  async packThreeTyped() {
+  /** Types in three cooked pieces of no cook here, so many hours off the heat, and packs each for the freezer. */
+  async packThreeTyped(hours = "1") {
     await this.goTo("Portions");
     await this.tap("Type in cooked pieces");
     await this.page.getByLabel("How many").fill("3");
     await this.page.getByLabel("Cooked weight each").fill("6.4");
-    await this.page.locator("#cooked-hours").fill("1");
+    await this.page.locator("#cooked-hours").fill(hours);
     await this.tap("Add cooked pieces");
     await this.page.getByText(/^3 pieces/).waitFor();
     await this.tap("Change Dinner");

@@ -111,6 +111,23 @@ test("a bag is moved, used and brought back, and what is past its day says so", 
   assert.match(calendar, /SUMMARY:Use from the freezer soon: Whole pieces\\, bag \d+\r\n/);
 });
 
+test("leftovers typed in keep from the day they were cooked, not from the day they are typed", async (t) => {
+  const { site, phone } = await siteAndPhone(t, { time: EVENING });
+  const person = new Person(phone);
+  await openApp(phone, site);
+  await person.tap(/^Kitchen/);
+  await person.packThreeTyped("48");
+  await person.goTo("Bags");
+  await phone.page.locator(".bag-row button.row").first().tap();
+  const label = await phone.page.locator(".label p").allInnerTexts();
+  assert.match(label.join(), /Cooked .*Jun 10/);
+  await person.tap("Move to the fridge");
+  await person.stored(/moved: Fridge/);
+  // Three to four days in the refrigerator (USDA FSIS, Leftovers and Food Safety): two are spent.
+  const by = await phone.page.locator(".window", { hasText: /^Eat by / }).innerText();
+  assert.match(by, /Jun 14/);
+});
+
 test("labels print on their sheet's page, as many as there are bags", async (t) => {
   const { site, phone } = await siteAndPhone(t, { time: EVENING });
   const person = new Person(phone);

@@ -290,3 +290,15 @@ test("prompts to clean come where they belong, go with one tap, and can be turne
   await page.locator(".next[aria-busy=false]").waitFor();
   assert.equal(await prompt.count(), 0);
 });
+
+test("how long raw chicken keeps, thawed too, stands where pieces are set out", async (t) => {
+  const { site, phone } = await siteAndPhone(t, { time: EVENING });
+  const person = new Person(phone);
+  await openApp(phone, site);
+  await person.tap("New cook");
+  // USDA FSIS, Refrigeration and Food Safety: raw poultry 1 or 2 days; The Big Thaw: an additional day or two
+  // once thawed in the refrigerator (both from memory).
+  const said = phone.page.locator(".caution", { hasText: /one or two days in the fridge.*one or two more once it has thawed/ });
+  await said.waitFor();
+  assert.match(await said.innerText(), /Throw out what lay longer/);
+});

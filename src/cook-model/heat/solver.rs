@@ -20,7 +20,7 @@ const LONGEST_STEP: f64 = 0.037;
 const FIRST_STEP: f64 = 0.002;
 /// A step in which the air is further than this off the straight line that stands for it, K, is
 /// halved, but not to less than the first one.
-const AIR_OFF: f64 = 5.0;
+const AIR_OFF: f64 = 4.0;
 /// How much longer each step may be than the one before.
 const GROWTH: f64 = 1.35;
 /// No step is shorter than this, s, whatever the body: keeps the work finite.

@@ -1,3 +1,5 @@
+//! Habits: the pit, its rack, and how long things take around a cook.
+
 use cook_model::cook::gear::Gear;
 use cook_model::cook::{What, limits};
 use cook_model::plan::Habits;

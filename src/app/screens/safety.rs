@@ -1,3 +1,5 @@
+//! Safety: the thermometers, the limits that a person may choose, and the cautions.
+
 use cook_model::cook::{What, limits};
 use cook_model::history::Tolerances;
 use cook_model::quantity::TemperatureDifference;

@@ -1,3 +1,5 @@
+//! Which rule of proof the cook goes by, with what each asks for.
+
 use cook_model::cook::What;
 use cook_model::quantity::Temperature;
 use cook_model::safety::{

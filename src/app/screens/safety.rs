@@ -1,4 +1,4 @@
-//! Safety: the thermometers, the limits that a person may choose, and the cautions.
+//! Safety: what proves a piece, how far the thermometers may be off, and how bold the checks are.
 
 use cook_model::cook::{What, limits};
 use cook_model::history::Tolerances;
